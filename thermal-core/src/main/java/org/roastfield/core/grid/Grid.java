@@ -1,0 +1,208 @@
+package org.roastfield.core.grid;
+
+import org.roastfield.core.internal.Check;
+
+/**
+ * Finite volumes with geometry exponent m and the constants of the fluxes between their averages.
+ * Immutable.
+ *
+ * <p>Between cells, eqs. (13)-(14): F = G (A₊ − A₋) + H (S₊ − S₋), with A the cell average of the
+ * Kirchhoff temperature and S that of its Laplacian. In a symmetric body G is exact for a + b ξ²;
+ * H, set only where neighbouring cells are equal in width and away from the face, makes it exact
+ * for ξ⁴ too (fourth order). At a face, eq. (15): the slope of the parabola through the face value
+ * and the last two averages.
+ */
+public final class Grid {
+
+  /** Fewest cells that the closures at both ends leave room for. */
+  public static final int FEWEST_CELLS = 6;
+
+  /** Most cells. */
+  public static final int MOST_CELLS = 100_000;
+
+  private static final double EQUAL_WIDTH = 1e-9;
+
+  private final int exponent;
+  private final boolean twoSided;
+  private final double[] faces;
+  private final double[] volumes;
+  private final double[] conductances;
+  private final double[] corrections;
+  private final FaceClosure upper;
+  private final FaceClosure lower;
+
+  private Grid(int exponent, boolean twoSided, double[] faces, double compactBelow) {
+    this.exponent = exponent;
+    this.twoSided = twoSided;
+    this.faces = faces;
+    int n = faces.length - 1;
+    this.volumes = new double[n];
+    for (int i = 0; i < n; i++) {
+      volumes[i] = moment(exponent, i);
+    }
+    this.conductances = new double[n + 1];
+    this.corrections = new double[n + 1];
+    for (int f = 1; f < n; f++) {
+      conductances[f] = twoSided ? plainConductance(f) : exactConductance(f);
+      if (isCompact(f, compactBelow)) {
+        corrections[f] = twoSided ? -width(f) / 12 : exactCorrection(f);
+      }
+    }
+    this.upper = FaceClosure.upper(this);
+    this.lower = FaceClosure.lower(this);
+  }
+
+  /**
+   * Grid of a body heated all round.
+   *
+   * @param exponent m: 0 half a slab, 1 cylinder, 2 sphere
+   * @param cells {@value #FEWEST_CELLS} … {@value #MOST_CELLS}
+   * @param surfaceCell width of the cell at the face, relative to the radius, in (0, 1)
+   * @param compactDepth relative distance from the face beyond which fluxes are of fourth order; 1
+   *     or more for none
+   */
+  public static Grid symmetric(int exponent, int cells, double surfaceCell, double compactDepth) {
+    Check.inRange("exponent", exponent, 0, 2);
+    checkCells(cells, surfaceCell);
+    double[] widths = Widths.capped(cells, 1, surfaceCell);
+    double[] faces = new double[cells + 1];
+    for (int i = 0; i < cells; i++) {
+      faces[i + 1] = faces[i] + widths[cells - 1 - i];
+    }
+    faces[cells] = 1;
+    return new Grid(exponent, false, faces, 1 - compactDepth);
+  }
+
+  /**
+   * Grid of a slab with two faces.
+   *
+   * @param cells {@value #FEWEST_CELLS} … {@value #MOST_CELLS}, made even by adding one
+   * @param surfaceCell width of the cells at the faces, relative to the thickness, in (0, 1)
+   * @param compactDepth distance from the faces, relative to the thickness, beyond which fluxes are
+   *     of fourth order; ½ or more for none
+   */
+  public static Grid twoSided(int cells, double surfaceCell, double compactDepth) {
+    checkCells(cells, surfaceCell);
+    int half = (cells + 1) / 2;
+    double[] widths = Widths.capped(half, 0.5, surfaceCell);
+    double[] faces = new double[2 * half + 1];
+    for (int i = 0; i < half; i++) {
+      faces[i + 1] = faces[i] + widths[i];
+    }
+    faces[half] = 0.5;
+    for (int i = 0; i < half; i++) {
+      faces[2 * half - i] = 1 - faces[i];
+    }
+    return new Grid(0, true, faces, 1 - compactDepth);
+  }
+
+  private static void checkCells(int cells, double surfaceCell) {
+    Check.inRange("cells", cells, FEWEST_CELLS, MOST_CELLS);
+    Check.positive("surfaceCell", surfaceCell);
+  }
+
+  /** Number of cells. */
+  public int cells() {
+    return volumes.length;
+  }
+
+  /** Geometry exponent m. */
+  public int exponent() {
+    return exponent;
+  }
+
+  /** Whether ξ = 0 is a heated face too. */
+  public boolean isTwoSided() {
+    return twoSided;
+  }
+
+  /** Position of face {@code f} in 0 … cells. */
+  public double face(int f) {
+    return faces[f];
+  }
+
+  /** Width of cell {@code i}. */
+  public double width(int i) {
+    return faces[i + 1] - faces[i];
+  }
+
+  /** Volume of cell {@code i} for a unit area at ξ = 1. */
+  public double volume(int i) {
+    return volumes[i];
+  }
+
+  /** Volume of the whole body for a unit area at ξ = 1: 1/(m + 1). */
+  public double totalVolume() {
+    return 1.0 / (exponent + 1);
+  }
+
+  /** G of face {@code f}, 0 at both ends. */
+  public double conductance(int f) {
+    return conductances[f];
+  }
+
+  /** H of face {@code f}, 0 where the flux is of second order. */
+  public double correction(int f) {
+    return corrections[f];
+  }
+
+  /** Closure at ξ = 1. */
+  public FaceClosure upper() {
+    return upper;
+  }
+
+  /** Closure at ξ = 0 of a two-sided grid. */
+  public FaceClosure lower() {
+    return lower;
+  }
+
+  /** Mean of ξ^power over cell {@code i}, weighted with the area ξ^m. */
+  double mean(int power, int i) {
+    return moment(exponent + power, i) / volumes[i];
+  }
+
+  /**
+   * Mean of (ξ − origin)^power over cell {@code i}, weighted with the area ξ^m; power 0, 1 or 2.
+   */
+  double centredMean(double origin, int power, int i) {
+    return switch (power) {
+      case 0 -> 1;
+      case 1 -> mean(1, i) - origin;
+      case 2 -> mean(2, i) - 2 * origin * mean(1, i) + origin * origin;
+      default -> throw new IllegalArgumentException("power must be 0, 1 or 2, was " + power);
+    };
+  }
+
+  private double moment(int power, int i) {
+    return (power(faces[i + 1], power + 1) - power(faces[i], power + 1)) / (power + 1);
+  }
+
+  private static double power(double base, int exponent) {
+    double result = 1;
+    for (int i = 0; i < exponent; i++) {
+      result *= base;
+    }
+    return result;
+  }
+
+  private double plainConductance(int f) {
+    return 2 / (width(f) + width(f - 1));
+  }
+
+  private double exactConductance(int f) {
+    return power(faces[f], exponent) * 2 * faces[f] / (mean(2, f) - mean(2, f - 1));
+  }
+
+  private double exactCorrection(int f) {
+    double r = faces[f];
+    double ds = mean(2, f) - mean(2, f - 1);
+    double dq = mean(4, f) - mean(4, f - 1);
+    return power(r, exponent) * (4 * r * r * r - 2 * r * dq / ds) / (4 * (exponent + 3) * ds);
+  }
+
+  private boolean isCompact(int f, double compactBelow) {
+    boolean equalWidths = Math.abs(width(f) - width(f - 1)) < EQUAL_WIDTH * width(f);
+    double depthLimit = twoSided ? Math.max(faces[f], 1 - faces[f]) : faces[f];
+    return equalWidths && depthLimit <= compactBelow;
+  }
+}

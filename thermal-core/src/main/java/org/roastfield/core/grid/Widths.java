@@ -1,0 +1,81 @@
+package org.roastfield.core.grid;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Cell widths that are fine at the heated face, grow by a constant ratio and stop growing at a cap,
+ * so that the core is uniform.
+ */
+final class Widths {
+
+  /**
+   * Growth from cell to cell away from the face; 1.2 measured best with surface cells of 0.3-0.6 mm
+   * (docs/numerics.md).
+   */
+  static final double GROWTH = 1.2;
+
+  private static final int BISECTIONS = 200;
+
+  private Widths() {}
+
+  /**
+   * Widths from the heated face inwards, adding up to {@code total}.
+   *
+   * @param cells at least 1
+   * @param total greater than 0
+   * @param first wished width at the face; used if it is below total / cells, otherwise the grid is
+   *     uniform
+   * @return [cells]
+   */
+  static double[] capped(int cells, double total, double first) {
+    double[] widths = new double[cells];
+    double uniform = total / cells;
+    if (first >= uniform) {
+      java.util.Arrays.fill(widths, uniform);
+      return widths;
+    }
+    double ratio = GROWTH;
+    double cap = total;
+    if (sum(cells, first, ratio, cap) >= total) {
+      cap = bisect(c -> sum(cells, first, GROWTH, c) - total, uniform, total);
+    } else {
+      ratio = bisect(q -> sum(cells, first, q, total) - total, GROWTH, total / first + 1);
+    }
+    double scale = total / sum(cells, first, ratio, cap);
+    for (int i = 0; i < cells; i++) {
+      widths[i] = scale * width(i, first, ratio, cap);
+    }
+    return widths;
+  }
+
+  private static double width(int index, double first, double ratio, double cap) {
+    double width = first;
+    for (int i = 0; i < index && width < cap; i++) {
+      width *= ratio;
+    }
+    return Math.min(width, cap);
+  }
+
+  private static double sum(int cells, double first, double ratio, double cap) {
+    double sum = 0;
+    for (int i = 0; i < cells; i++) {
+      sum += width(i, first, ratio, cap);
+    }
+    return sum;
+  }
+
+  /** Root of an increasing function. */
+  private static double bisect(DoubleUnaryOperator function, double low, double high) {
+    double a = low;
+    double b = high;
+    for (int i = 0; i < BISECTIONS && b > Math.nextUp(a); i++) {
+      double middle = 0.5 * (a + b);
+      if (function.applyAsDouble(middle) < 0) {
+        a = middle;
+      } else {
+        b = middle;
+      }
+    }
+    return b;
+  }
+}

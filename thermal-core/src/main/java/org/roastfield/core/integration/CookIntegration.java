@@ -1,0 +1,212 @@
+package org.roastfield.core.integration;
+
+import org.jspecify.annotations.Nullable;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Probe;
+import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.grid.Grid;
+import org.roastfield.core.grid.Reading;
+import org.roastfield.core.material.Material;
+import org.roastfield.core.shape.Shape;
+
+/** Integration of a whole cook: chooses the grid, and offers what a result is made of. */
+public final class CookIntegration {
+
+  /**
+   * Depth beyond which fluxes are of fourth order [m]; nearer to a face they overshoot when its
+   * conditions jump.
+   */
+  private static final double COMPACT_DEPTH = 5e-3;
+
+  private final Cook cook;
+  private final Grid grid;
+  private final double length;
+  private final StageIntegration stages;
+  private final Trajectory trajectory;
+  private final Balances balances;
+  private final double initialEnthalpy;
+
+  /**
+   * @param accuracy tolerance of a step's error [K]
+   * @param cells number of cells
+   * @param surfaceCell wished width at the faces [m]
+   * @param mostSteps bound on accepted and rejected steps
+   */
+  public CookIntegration(
+      Cook cook, double accuracy, int cells, double surfaceCell, long mostSteps) {
+    this.cook = cook;
+    Shape shape = cook.cut().shape();
+    Material material = cook.cut().material();
+    boolean symmetric = cook.isSymmetric();
+    this.length = symmetric ? shape.halfThickness() : shape.thickness();
+    double relative = surfaceCell / length;
+    double compact = COMPACT_DEPTH / length;
+    this.grid =
+        symmetric
+            ? Grid.symmetric(shape.exponent(), cells, relative, compact)
+            : Grid.twoSided(cells, relative, compact);
+    this.stages =
+        new StageIntegration(
+            new HeatProblem(grid, length, material, null),
+            accuracy,
+            mostSteps,
+            cook.cut().startTemperature());
+    this.trajectory = new Trajectory(grid);
+    this.balances = new Balances(grid.cells(), material.lowest(), material.highest());
+    this.initialEnthalpy = enthalpy();
+  }
+
+  /** How a stage came to its end. */
+  public enum End {
+    RULE_MET,
+    RULE_NOT_MET,
+    TOO_MANY_STEPS,
+    STEP_TOO_SMALL,
+    FACE_UNBALANCED
+  }
+
+  /** Integrates a stage from where the last one ended. */
+  public End run(Stage stage) {
+    StageEnd rule = stage.end();
+    Threshold threshold = threshold(rule);
+    StageIntegration.End end =
+        stages.run(
+            stage.upper(),
+            stage.lower(),
+            rule.longest(time()),
+            threshold,
+            step -> {
+              balances.accepted(step);
+              trajectory.accepted(step);
+            });
+    return switch (end) {
+      case THRESHOLD -> End.RULE_MET;
+      case DURATION -> threshold == null ? End.RULE_MET : End.RULE_NOT_MET;
+      case TOO_MANY_STEPS -> End.TOO_MANY_STEPS;
+      case STEP_TOO_SMALL -> End.STEP_TOO_SMALL;
+      case FACE_UNBALANCED -> End.FACE_UNBALANCED;
+    };
+  }
+
+  private @Nullable Threshold threshold(StageEnd rule) {
+    if (rule instanceof StageEnd.Rises rises) {
+      return new Threshold(reading(rises.probe()), rises.temperature(), true);
+    }
+    if (rule instanceof StageEnd.Falls falls) {
+      return new Threshold(reading(falls.probe()), falls.temperature(), false);
+    }
+    return null;
+  }
+
+  /** Reading of a probe. */
+  public Reading reading(Probe probe) {
+    return readingAt(probe.distanceFromMiddle(cook.cut().shape()));
+  }
+
+  /**
+   * Reading at a distance from the middle [m]; in a slab with different faces negative towards the
+   * lower one.
+   */
+  public Reading readingAt(double distance) {
+    double xi = grid.isTwoSided() ? 0.5 + distance / length : Math.abs(distance) / length;
+    return Reading.at(grid, Math.max(0, Math.min(1, xi)));
+  }
+
+  /** What ξ = 1 stands for [m]. */
+  public double length() {
+    return length;
+  }
+
+  public Trajectory trajectory() {
+    return trajectory;
+  }
+
+  /** Time reached [s]. */
+  public double time() {
+    return stages.state().time;
+  }
+
+  /** Temperature of a reading now [K]. */
+  public double now(Reading reading) {
+    State state = stages.state();
+    return reading.of(state.temperature, state.face[State.UPPER], state.face[State.LOWER]);
+  }
+
+  /** Change of enthalpy since the start [J/m²]. */
+  public double stored() {
+    return heatUnit() * (enthalpy() - initialEnthalpy);
+  }
+
+  /** Heat taken in through the upper face [J/m²]. */
+  public double throughUpper() {
+    return heatUnit() * stages.state().heatTaken[State.UPPER];
+  }
+
+  /** Heat taken in through the lower face [J/m²]. */
+  public double throughLower() {
+    return heatUnit() * stages.state().heatTaken[State.LOWER];
+  }
+
+  /** Sum over steps of the absolute heat through the faces [J/m²]. */
+  public double turnover() {
+    return heatUnit() * balances.turnover();
+  }
+
+  /** Water evaporated from the upper face [kg/m²]. */
+  public double evaporatedUpper() {
+    return stages.state().evaporated[State.UPPER];
+  }
+
+  /** Water evaporated from the lower face [kg/m²]. */
+  public double evaporatedLower() {
+    return stages.state().evaporated[State.LOWER];
+  }
+
+  /** Highest cell temperature so far [K]; negative infinity before the first step. */
+  public double hottest() {
+    return balances.hottest();
+  }
+
+  /** Lowest cell temperature so far [K]; infinity before the first step. */
+  public double coldest() {
+    return balances.coldest();
+  }
+
+  /** Time in which some cell was outside the range of the material's curves [s]. */
+  public double timeOutside() {
+    return balances.timeOutside();
+  }
+
+  public long acceptedSteps() {
+    return stages.counters().acceptedSteps;
+  }
+
+  public long rejectedSteps() {
+    return stages.counters().rejectedSteps;
+  }
+
+  public long solves() {
+    return stages.counters().solves;
+  }
+
+  public long factorisations() {
+    return stages.counters().factorisations;
+  }
+
+  public long fluxEvaluations() {
+    return stages.counters().fluxEvaluations;
+  }
+
+  private double heatUnit() {
+    return stages.material().volumetricHeatCapacity() * length;
+  }
+
+  private double enthalpy() {
+    double sum = 0;
+    for (int i = 0; i < grid.cells(); i++) {
+      sum += grid.volume(i) * stages.state().enthalpy[i];
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,161 @@
+package org.roastfield.core.integration;
+
+import org.roastfield.core.surface.SurfaceFlux;
+import org.roastfield.core.surface.SurfaceLaw;
+
+/**
+ * Heat balance of the faces, eq. (18): κ q(Ts, t) = f with f = offset + Σ gain · φ(Ts), solved for
+ * the face temperatures by Newton's method.
+ *
+ * <p>Symbols: κ = ℓ/k₀ [m²·K/W], f inward flow ∂φ/∂ξ [K], q the laws' flux [W/m²]. A step is halved
+ * while a law has no value there or the residual grows. After the last correction, below {@link
+ * #TOLERANCE}, f comes from the cells' side of the balance, so that heat is conserved to round-off;
+ * the laws' side differs by the square of that correction.
+ */
+final class FaceBalance {
+
+  /** Correction of the face temperature [K] that is small enough to be the last. */
+  static final double TOLERANCE = 1e-5;
+
+  private static final int MOST_ITERATIONS = 60;
+  private static final int MOST_HALVINGS = 60;
+
+  private final ScaledMaterial material;
+  private final double kappa;
+  private final int faces;
+  private final Counters counters;
+  private final SurfaceFlux flux = new SurfaceFlux();
+  private SurfaceLaw upperLaw = SurfaceLaw.insulated();
+  private SurfaceLaw lowerLaw = SurfaceLaw.insulated();
+
+  /**
+   * φ of the cell at each face, from which φ of the face is counted so that no digits are lost [2]
+   * [K].
+   */
+  final double[] origin = new double[2];
+
+  /** Part of f at each face that does not depend on the faces [2]. */
+  final double[] offset = new double[2];
+
+  /** gain[a][b]: change of f at face a with φ of face b. */
+  final double[][] gain = new double[2][2];
+
+  private final double[] residual = new double[2];
+  private final double[] fluxSlope = new double[2];
+  private final double[] evaporation = new double[2];
+  private final double[] trial = new double[2];
+  private final double[] correction = new double[2];
+
+  FaceBalance(ScaledMaterial material, double kappa, int faces, Counters counters) {
+    this.material = material;
+    this.kappa = kappa;
+    this.faces = faces;
+    this.counters = counters;
+  }
+
+  void laws(SurfaceLaw upper, SurfaceLaw lower) {
+    upperLaw = upper;
+    lowerLaw = lower;
+  }
+
+  /**
+   * Finds the face temperatures.
+   *
+   * @param time [s]
+   * @param face guess, overwritten with the solution [K]
+   * @param flow overwritten with f [K]
+   * @param evaporated overwritten with the rate [kg/(m²·s)]
+   * @return whether it converged
+   */
+  boolean solve(double time, double[] face, double[] flow, double[] evaporated) {
+    double size = evaluate(time, face);
+    if (!(size < Double.POSITIVE_INFINITY)) {
+      return false;
+    }
+    for (int i = 0; i < MOST_ITERATIONS; i++) {
+      correct(face);
+      double change = Math.max(Math.abs(correction[0]), Math.abs(correction[1]));
+      if (change <= TOLERANCE) {
+        for (int f = 0; f < faces; f++) {
+          face[f] += correction[f];
+          evaporated[f] = evaporation[f];
+        }
+        flows(face, flow);
+        return true;
+      }
+      size = advance(time, face, size);
+      if (!(size < Double.POSITIVE_INFINITY)) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Moves {@code face} along the correction, shortened until the residual is finite and smaller.
+   */
+  private double advance(double time, double[] face, double size) {
+    double share = 1;
+    for (int halving = 0; halving < MOST_HALVINGS; halving++) {
+      for (int f = 0; f < faces; f++) {
+        trial[f] = face[f] + share * correction[f];
+      }
+      double trialSize = evaluate(time, trial);
+      if (trialSize < size) {
+        System.arraycopy(trial, 0, face, 0, faces);
+        return trialSize;
+      }
+      share *= 0.5;
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Residual κ q − f of each face, its slope and the evaporation; returns the sum of absolute
+   * residuals.
+   */
+  private double evaluate(double time, double[] face) {
+    double size = 0;
+    for (int f = 0; f < faces; f++) {
+      flux.clear();
+      (f == State.UPPER ? upperLaw : lowerLaw).evaluate(face[f], time, flux);
+      counters.fluxEvaluations++;
+      residual[f] = kappa * flux.heatFlux() - flowAt(f, face);
+      fluxSlope[f] = kappa * flux.slope();
+      evaporation[f] = flux.evaporation();
+      size += Math.abs(residual[f]);
+    }
+    return size;
+  }
+
+  /** Newton correction −J⁻¹ r of one face, or of two that see each other through the body. */
+  private void correct(double[] face) {
+    double slope0 = material.kirchhoffSlope(face[0]);
+    double j00 = fluxSlope[0] - gain[0][0] * slope0;
+    if (faces == 1) {
+      correction[0] = -residual[0] / j00;
+      return;
+    }
+    double slope1 = material.kirchhoffSlope(face[1]);
+    double j11 = fluxSlope[1] - gain[1][1] * slope1;
+    double j01 = -gain[0][1] * slope1;
+    double j10 = -gain[1][0] * slope0;
+    double determinant = j00 * j11 - j01 * j10;
+    correction[0] = (j01 * residual[1] - j11 * residual[0]) / determinant;
+    correction[1] = (j10 * residual[0] - j00 * residual[1]) / determinant;
+  }
+
+  private void flows(double[] face, double[] flow) {
+    for (int f = 0; f < faces; f++) {
+      flow[f] = flowAt(f, face);
+    }
+  }
+
+  private double flowAt(int f, double[] face) {
+    double sum = offset[f];
+    for (int g = 0; g < faces; g++) {
+      sum += gain[f][g] * (material.kirchhoff(face[g]) - origin[g]);
+    }
+    return sum;
+  }
+}

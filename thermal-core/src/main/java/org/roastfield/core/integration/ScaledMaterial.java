@@ -1,0 +1,78 @@
+package org.roastfield.core.integration;
+
+import org.roastfield.core.material.Material;
+import org.roastfield.core.material.PropertyCurve;
+import org.roastfield.core.units.Temperatures;
+
+/**
+ * Enthalpy and Kirchhoff temperature in kelvin, so that both equal temperature when properties are
+ * constant, eqs. (2)-(3).
+ *
+ * <p>u(T) = 273.15 K + ∫ c/c₀ dT and φ(T) = 273.15 K + ∫ k/k₀ dT from 273.15 K, with c₀, k₀ the
+ * values at a reference temperature. Then ∂u/∂t = α₀ ∇²φ with α₀ = k₀/(ρ c₀). Immutable.
+ */
+final class ScaledMaterial {
+
+  private static final double REFERENCE = Temperatures.ZERO_CELSIUS + 40;
+
+  private final PropertyCurve conductivityCurve;
+  private final PropertyCurve heatCapacityCurve;
+  private final boolean constant;
+  private final double density;
+  private final double conductivity;
+  private final double heatCapacity;
+
+  ScaledMaterial(Material material) {
+    this.conductivityCurve = material.conductivity();
+    this.heatCapacityCurve = material.heatCapacity();
+    this.constant = material.isConstant();
+    this.density = material.density();
+    this.conductivity = conductivityCurve.at(REFERENCE);
+    this.heatCapacity = heatCapacityCurve.at(REFERENCE);
+  }
+
+  boolean isConstant() {
+    return constant;
+  }
+
+  /** k₀ [W/(m·K)]. */
+  double conductivity() {
+    return conductivity;
+  }
+
+  /** ρ c₀ [J/(m³·K)]. */
+  double volumetricHeatCapacity() {
+    return density * heatCapacity;
+  }
+
+  /** α₀ [m²/s]. */
+  double diffusivity() {
+    return conductivity / volumetricHeatCapacity();
+  }
+
+  /** u(T) [K]. */
+  double enthalpy(double temperature) {
+    if (constant) {
+      return temperature;
+    }
+    return Temperatures.ZERO_CELSIUS + heatCapacityCurve.integral(temperature) / heatCapacity;
+  }
+
+  /** du/dT. */
+  double enthalpySlope(double temperature) {
+    return constant ? 1 : heatCapacityCurve.at(temperature) / heatCapacity;
+  }
+
+  /** φ(T) [K]. */
+  double kirchhoff(double temperature) {
+    if (constant) {
+      return temperature;
+    }
+    return Temperatures.ZERO_CELSIUS + conductivityCurve.integral(temperature) / conductivity;
+  }
+
+  /** dφ/dT. */
+  double kirchhoffSlope(double temperature) {
+    return constant ? 1 : conductivityCurve.at(temperature) / conductivity;
+  }
+}

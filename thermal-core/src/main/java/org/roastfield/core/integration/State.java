@@ -1,0 +1,71 @@
+package org.roastfield.core.integration;
+
+/**
+ * Temperatures, enthalpies and running totals of one cook at one time; owned by one integration and
+ * overwritten in place.
+ *
+ * <p>Face index 0 is the upper face (ξ = 1), 1 the lower.
+ */
+final class State {
+
+  static final int UPPER = 0;
+  static final int LOWER = 1;
+
+  /** Time since the start of the cook [s]. */
+  double time;
+
+  /** u, scaled enthalpy of each cell [K]. */
+  final double[] enthalpy;
+
+  /** T of each cell [K]. */
+  final double[] temperature;
+
+  /** du/dt of each cell [K/s]. */
+  final double[] enthalpyRate;
+
+  /**
+   * dT/dt of each cell [K/s]; the same array as {@link #enthalpyRate} when properties are constant.
+   */
+  final double[] temperatureRate;
+
+  /** Face temperatures [K]. */
+  final double[] face = new double[2];
+
+  /** Inward flow at each face, ∂φ/∂ξ [K]. */
+  final double[] flow = new double[2];
+
+  /** Evaporation at each face [kg/(m²·s)]. */
+  final double[] evaporation = new double[2];
+
+  /** ∫ α₀/ℓ² · flow dt at each face [K]: heat taken in for a unit of ℓ ρ c₀ times area. */
+  final double[] heatTaken = new double[2];
+
+  /** Heat released inside by a source, in the same unit [K]. */
+  double heatReleased;
+
+  /** Water evaporated from each face [kg/m²]. */
+  final double[] evaporated = new double[2];
+
+  State(int cells, boolean constantProperties) {
+    enthalpy = new double[cells];
+    temperature = new double[cells];
+    enthalpyRate = new double[cells];
+    temperatureRate = constantProperties ? enthalpyRate : new double[cells];
+  }
+
+  void copyFrom(State other) {
+    time = other.time;
+    System.arraycopy(other.enthalpy, 0, enthalpy, 0, enthalpy.length);
+    System.arraycopy(other.temperature, 0, temperature, 0, temperature.length);
+    System.arraycopy(other.enthalpyRate, 0, enthalpyRate, 0, enthalpyRate.length);
+    System.arraycopy(other.temperatureRate, 0, temperatureRate, 0, temperatureRate.length);
+    heatReleased = other.heatReleased;
+    for (int f = 0; f < 2; f++) {
+      face[f] = other.face[f];
+      flow[f] = other.flow[f];
+      evaporation[f] = other.evaporation[f];
+      heatTaken[f] = other.heatTaken[f];
+      evaporated[f] = other.evaporated[f];
+    }
+  }
+}

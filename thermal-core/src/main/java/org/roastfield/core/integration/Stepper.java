@@ -1,0 +1,384 @@
+package org.roastfield.core.integration;
+
+import org.jspecify.annotations.Nullable;
+import org.roastfield.core.grid.FaceClosure;
+import org.roastfield.core.grid.Grid;
+import org.roastfield.core.surface.SurfaceLaw;
+
+/**
+ * One attempt at a step of {@link Esdirk4} from a {@link State}; scratch memory of one integration.
+ *
+ * <p>Symbols: B = u_n + Σ_{j<s} (a_sj/γ) Z_j base of stage s; Z = u − B its increment, γ h du/dt;
+ * T̂ temperature about which u and φ are linearised with C = du/dT, K = dφ/dT; X = T − T̂. Each
+ * stage solves (M C + λ 𝓛 K) X = −λ 𝓛 φ(T̂) − M (u(T̂) − B) + faces, eq. (17), and Z = u(T̂) − B
+ * + C X. With constant properties T̂ = B and one solve is exact; otherwise T̂ is the last iterate.
+ * Only differences of temperatures enter, and Z comes from the linear system, so heat is conserved
+ * to round-off whatever the iteration's error.
+ */
+final class Stepper {
+
+  private static final int MOST_ITERATIONS = 12;
+
+  /** Share of the accuracy at which the iteration of a stage counts as converged. */
+  private static final double ITERATION_SHARE = 0.01;
+
+  private final Grid grid;
+  private final int n;
+  private final int faces;
+  private final ScaledMaterial material;
+  private final boolean constant;
+  private final ConductionMatrix matrix;
+  private final FaceBalance balance;
+  private final Counters counters;
+  private final @Nullable CellSource source;
+  private final double timeScale;
+  private final double iterationTolerance;
+
+  private final double[] capacity;
+  private final double[] conductivity;
+  private final double[][] increments;
+  private final double[] base;
+  private final double[] sourceRate;
+  private final double[] sourceShare;
+  private final double[] excess;
+  private final double[] phi;
+  private final double[] iterate;
+  private final double[] guess = new double[2];
+  private final double[][] stageFlow = new double[Esdirk4.STAGES][2];
+  private final double[][] stageEvaporation = new double[Esdirk4.STAGES][2];
+  private final double[] stageReleased = new double[Esdirk4.STAGES];
+
+  /** Face temperatures of each stage [stages][2] of the last attempt [K]. */
+  final double[][] stageFace = new double[Esdirk4.STAGES][2];
+
+  Stepper(HeatProblem problem, double accuracy, Counters counters) {
+    this.grid = problem.grid();
+    this.n = grid.cells();
+    this.faces = grid.isTwoSided() ? 2 : 1;
+    this.material = new ScaledMaterial(problem.material());
+    this.constant = material.isConstant();
+    this.matrix = new ConductionMatrix(grid);
+    this.counters = counters;
+    this.balance =
+        new FaceBalance(material, problem.length() / material.conductivity(), faces, counters);
+    this.source = problem.source();
+    this.timeScale = material.diffusivity() / (problem.length() * problem.length());
+    this.iterationTolerance = ITERATION_SHARE * accuracy;
+    capacity = new double[n];
+    conductivity = new double[n];
+    increments = new double[Esdirk4.STAGES][n];
+    base = new double[n];
+    sourceRate = new double[n];
+    sourceShare = new double[n];
+    excess = new double[n];
+    phi = constant ? base : new double[n];
+    iterate = new double[n];
+    java.util.Arrays.fill(capacity, 1);
+    java.util.Arrays.fill(conductivity, 1);
+  }
+
+  ScaledMaterial material() {
+    return material;
+  }
+
+  /** α₀/ℓ² [1/s]. */
+  double timeScale() {
+    return timeScale;
+  }
+
+  void laws(SurfaceLaw upper, SurfaceLaw lower) {
+    balance.laws(upper, lower);
+  }
+
+  /**
+   * Balances the faces at once and sets du/dt; called where surface conditions jump.
+   *
+   * @return whether the faces could be balanced
+   */
+  boolean restart(State state) {
+    double[] rate = state.enthalpyRate;
+    for (int i = 0; i < n; i++) {
+      phi[i] = material.kirchhoff(state.temperature[i]);
+      rate[i] = 0;
+    }
+    java.util.Arrays.fill(capacity, 1);
+    matrix.factor(0, capacity, conductivity);
+    counters.factorisations++;
+    gains(false);
+    balance.offset[State.UPPER] = linkedFlow(grid.upper(), State.UPPER);
+    if (faces == 2) {
+      balance.offset[State.LOWER] = linkedFlow(grid.lower(), State.LOWER);
+    }
+    if (!balance.solve(state.time, state.face, state.flow, state.evaporation)) {
+      return false;
+    }
+    matrix.addInterior(timeScale, phi, rate);
+    rate[grid.upper().cell()] += timeScale * state.flow[State.UPPER];
+    if (faces == 2) {
+      rate[grid.lower().cell()] += timeScale * state.flow[State.LOWER];
+    }
+    matrix.solve(rate);
+    counters.solves++;
+    addSource(state.time, 1, rate);
+    temperatureRates(state);
+    return true;
+  }
+
+  /**
+   * Attempts a step.
+   *
+   * @param from state at the start, not modified
+   * @param step h [s]
+   * @param to overwritten with the state at the end
+   * @return whether all stages converged
+   */
+  boolean attempt(State from, double step, State to) {
+    double lambda = Esdirk4.GAMMA * step * timeScale;
+    prepare(from, lambda);
+    firstStage(from, step);
+    for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
+      accumulate(from.enthalpy, stage);
+      double time = from.time + Esdirk4.c(stage) * step;
+      if (!solveStage(stage, time, lambda, step)) {
+        return false;
+      }
+    }
+    finish(from, step, to);
+    return true;
+  }
+
+  /** Factors with the properties at the start of the step. */
+  private void prepare(State from, double lambda) {
+    if (!constant) {
+      for (int i = 0; i < n; i++) {
+        capacity[i] = material.enthalpySlope(from.temperature[i]);
+        conductivity[i] = material.kirchhoffSlope(from.temperature[i]);
+      }
+    }
+    matrix.factor(lambda, capacity, conductivity);
+    counters.factorisations++;
+    gains(true);
+  }
+
+  private void firstStage(State from, double step) {
+    double[] z = increments[0];
+    for (int i = 0; i < n; i++) {
+      z[i] = Esdirk4.GAMMA * step * from.enthalpyRate[i];
+    }
+    System.arraycopy(from.temperature, 0, iterate, 0, n);
+    stageReleased[0] = released(from.time);
+    for (int f = 0; f < faces; f++) {
+      guess[f] = from.face[f];
+      stageFace[0][f] = from.face[f];
+      stageFlow[0][f] = from.flow[f];
+      stageEvaporation[0][f] = from.evaporation[f];
+    }
+  }
+
+  /** base = u_n + Σ_{j<stage} (a_j/γ) Z_j. */
+  private void accumulate(double[] enthalpy, int stage) {
+    System.arraycopy(enthalpy, 0, base, 0, n);
+    for (int j = 0; j < stage; j++) {
+      double weight = Esdirk4.a(stage, j) / Esdirk4.GAMMA;
+      if (weight != 0) {
+        double[] z = increments[j];
+        for (int i = 0; i < n; i++) {
+          base[i] += weight * z[i];
+        }
+      }
+    }
+  }
+
+  private boolean solveStage(int stage, double time, double lambda, double step) {
+    double[] x = increments[stage];
+    stageReleased[stage] = released(time);
+    for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
+      rightHandSide(time, lambda, step, x);
+      matrix.solve(x);
+      counters.solves++;
+      if (!balanceFaces(stage, time, x)) {
+        return false;
+      }
+      if (constant) {
+        return true;
+      }
+      double change = update(x);
+      if (change <= iterationTolerance) {
+        for (int i = 0; i < n; i++) {
+          x[i] = excess[i] + capacity[i] * x[i];
+        }
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Everything but the faces' own part: flows that φ(T̂) drives, what u(T̂) exceeds B by, and the
+   * source.
+   */
+  private void rightHandSide(double time, double lambda, double step, double[] x) {
+    java.util.Arrays.fill(x, 0);
+    if (!constant) {
+      for (int i = 0; i < n; i++) {
+        phi[i] = material.kirchhoff(iterate[i]);
+        excess[i] = material.enthalpy(iterate[i]) - base[i];
+      }
+      matrix.addMass(-1, excess, x);
+    }
+    if (source != null) {
+      java.util.Arrays.fill(sourceShare, 0);
+      addSource(time, Esdirk4.GAMMA * step, sourceShare);
+      matrix.addMass(1, sourceShare, x);
+    }
+    matrix.addInterior(lambda, phi, x);
+    x[grid.upper().cell()] += lambda * linkedFlow(grid.upper(), State.UPPER);
+    if (faces == 2) {
+      x[grid.lower().cell()] += lambda * linkedFlow(grid.lower(), State.LOWER);
+    }
+  }
+
+  /**
+   * Flow through a face if φ there were that of the cell at it, which becomes the origin of the
+   * face's φ.
+   */
+  private double linkedFlow(FaceClosure closure, int face) {
+    double near = phi[closure.cell()];
+    balance.origin[face] = near;
+    return closure.next() * (phi[closure.nextCell()] - near);
+  }
+
+  /** Finds the faces of a stage and adds the cells' response to them. */
+  private boolean balanceFaces(int stage, double time, double[] x) {
+    balance.offset[State.UPPER] = linkedFlow(grid.upper(), State.UPPER) + response(grid.upper(), x);
+    if (faces == 2) {
+      balance.offset[State.LOWER] =
+          linkedFlow(grid.lower(), State.LOWER) + response(grid.lower(), x);
+    }
+    if (!balance.solve(time, guess, stageFlow[stage], stageEvaporation[stage])) {
+      return false;
+    }
+    addScaled(difference(State.UPPER), matrix.upperResponse, x);
+    if (faces == 2) {
+      addScaled(difference(State.LOWER), matrix.lowerResponse, x);
+    }
+    System.arraycopy(guess, 0, stageFace[stage], 0, faces);
+    return true;
+  }
+
+  private double difference(int face) {
+    return material.kirchhoff(guess[face]) - balance.origin[face];
+  }
+
+  private static void addScaled(double factor, double[] response, double[] x) {
+    for (int i = 0; i < x.length; i++) {
+      x[i] += factor * response[i];
+    }
+  }
+
+  /** Flow that temperature changes x of the two cells at a face drive. */
+  private double response(FaceClosure closure, double[] x) {
+    int a = closure.cell();
+    int b = closure.nextCell();
+    return closure.near() * conductivity[a] * x[a] + closure.next() * conductivity[b] * x[b];
+  }
+
+  private void gains(boolean responding) {
+    double[][] gain = balance.gain;
+    FaceClosure top = grid.upper();
+    gain[State.UPPER][State.UPPER] =
+        top.face() + (responding ? response(top, matrix.upperResponse) : 0);
+    if (faces == 2) {
+      FaceClosure bottom = grid.lower();
+      gain[State.UPPER][State.LOWER] = responding ? response(top, matrix.lowerResponse) : 0;
+      gain[State.LOWER][State.UPPER] = responding ? response(bottom, matrix.upperResponse) : 0;
+      gain[State.LOWER][State.LOWER] =
+          bottom.face() + (responding ? response(bottom, matrix.lowerResponse) : 0);
+    }
+  }
+
+  /** T̂ + X into the iterate; returns the largest |X|, infinite if it is no number. */
+  private double update(double[] x) {
+    double change = 0;
+    for (int i = 0; i < n; i++) {
+      iterate[i] += x[i];
+      change = Math.max(change, Math.abs(x[i]));
+    }
+    return change < Double.POSITIVE_INFINITY ? change : Double.POSITIVE_INFINITY;
+  }
+
+  private void finish(State from, double step, State to) {
+    int last = Esdirk4.STAGES - 1;
+    double[] z = increments[last];
+    double inverse = 1 / (Esdirk4.GAMMA * step);
+    to.time = from.time + step;
+    for (int i = 0; i < n; i++) {
+      to.enthalpy[i] = base[i] + z[i];
+      to.enthalpyRate[i] = z[i] * inverse;
+    }
+    System.arraycopy(constant ? to.enthalpy : iterate, 0, to.temperature, 0, n);
+    temperatureRates(to);
+    to.heatReleased = from.heatReleased;
+    for (int s = 0; s < Esdirk4.STAGES; s++) {
+      to.heatReleased += step * Esdirk4.b(s) * stageReleased[s];
+    }
+    for (int f = 0; f < faces; f++) {
+      double flow = 0;
+      double water = 0;
+      for (int s = 0; s < Esdirk4.STAGES; s++) {
+        flow += Esdirk4.b(s) * stageFlow[s][f];
+        water += Esdirk4.b(s) * stageEvaporation[s][f];
+      }
+      to.face[f] = stageFace[last][f];
+      to.flow[f] = stageFlow[last][f];
+      to.evaporation[f] = stageEvaporation[last][f];
+      to.heatTaken[f] = from.heatTaken[f] + step * timeScale * flow;
+      to.evaporated[f] = from.evaporated[f] + step * water;
+    }
+  }
+
+  /** Volume-weighted root mean square of the embedded error of the last attempt [K]. */
+  double error() {
+    double sum = 0;
+    for (int i = 0; i < n; i++) {
+      double e = 0;
+      for (int s = 0; s < Esdirk4.STAGES; s++) {
+        e += Esdirk4.errorWeight(s) * increments[s][i];
+      }
+      sum += grid.volume(i) * e * e;
+    }
+    return Math.sqrt(sum / grid.totalVolume()) / Esdirk4.GAMMA;
+  }
+
+  private void temperatureRates(State state) {
+    if (!constant) {
+      for (int i = 0; i < n; i++) {
+        state.temperatureRate[i] =
+            state.enthalpyRate[i] / material.enthalpySlope(state.temperature[i]);
+      }
+    }
+  }
+
+  /** Adds factor · Q/(ρ c₀) to each cell [K/s · factor]. */
+  private void addSource(double time, double factor, double[] target) {
+    if (source != null) {
+      source.averages(time, sourceRate);
+      for (int i = 0; i < n; i++) {
+        target[i] += factor * sourceRate[i] / material.volumetricHeatCapacity();
+      }
+    }
+  }
+
+  /** Source summed over the volume [K/s]. */
+  private double released(double time) {
+    if (source == null) {
+      return 0;
+    }
+    source.averages(time, sourceRate);
+    double sum = 0;
+    for (int i = 0; i < n; i++) {
+      sum += grid.volume(i) * sourceRate[i];
+    }
+    return sum / material.volumetricHeatCapacity();
+  }
+}

@@ -1,0 +1,131 @@
+package org.roastfield.core.integration;
+
+import org.roastfield.core.grid.Grid;
+import org.roastfield.core.grid.Reading;
+
+/**
+ * All accepted steps of a cook, from which temperatures anywhere and at any time are read.
+ *
+ * <p>One block of doubles a step: start, end, four face values a face, then temperatures and rates
+ * of the cells at both ends. Memory grows by doubling, so that steps do not allocate.
+ */
+public final class Trajectory implements StepListener {
+
+  private static final int FIRST_CAPACITY = 128;
+  private static final int FACE_VALUES = 4;
+  private static final int CELLS_START = 2 + 2 * FACE_VALUES;
+  private static final int[] STAGES = {Cubic.STAGE_0, Cubic.STAGE_1, Cubic.STAGE_2, Cubic.STAGE_3};
+
+  private final Grid grid;
+  private final int cells;
+  private final int block;
+  private double[] data;
+  private int steps;
+
+  Trajectory(Grid grid) {
+    this.grid = grid;
+    this.cells = grid.cells();
+    this.block = CELLS_START + 4 * cells;
+    this.data = new double[FIRST_CAPACITY * block];
+  }
+
+  @Override
+  public void accepted(DenseStep step) {
+    if ((steps + 1) * block > data.length) {
+      data = java.util.Arrays.copyOf(data, 2 * data.length);
+    }
+    int at = steps * block;
+    data[at] = step.start();
+    data[at + 1] = step.end();
+    for (int j = 0; j < FACE_VALUES; j++) {
+      data[at + 2 + j] = step.stageFace(STAGES[j], State.UPPER);
+      data[at + 2 + FACE_VALUES + j] = step.stageFace(STAGES[j], State.LOWER);
+    }
+    int start = at + CELLS_START;
+    System.arraycopy(step.from().temperature, 0, data, start, cells);
+    System.arraycopy(step.from().temperatureRate, 0, data, start + cells, cells);
+    System.arraycopy(step.to().temperature, 0, data, start + 2 * cells, cells);
+    System.arraycopy(step.to().temperatureRate, 0, data, start + 3 * cells, cells);
+    steps++;
+  }
+
+  public Grid grid() {
+    return grid;
+  }
+
+  /** Number of accepted steps. */
+  public int steps() {
+    return steps;
+  }
+
+  /** Start of step {@code i} [s]. */
+  public double stepStart(int i) {
+    return data[i * block];
+  }
+
+  /** End of step {@code i} [s]. */
+  public double stepEnd(int i) {
+    return data[i * block + 1];
+  }
+
+  /** Time of the first state [s]. */
+  public double start() {
+    return steps == 0 ? 0 : stepStart(0);
+  }
+
+  /** Time of the last state [s]. */
+  public double end() {
+    return steps == 0 ? 0 : stepEnd(steps - 1);
+  }
+
+  /**
+   * Temperature of a reading [K]; at a restart, where a face jumps, the value before it.
+   *
+   * @param time from {@link #start()} to {@link #end()} [s]
+   */
+  public double at(Reading reading, double time) {
+    return inStep(reading, stepAt(time), time);
+  }
+
+  /** Temperature of a reading in a given step [K]. */
+  public double inStep(Reading reading, int step, double time) {
+    int at = step * block;
+    double h = data[at + 1] - data[at];
+    double theta = (time - data[at]) / h;
+    int start = at + CELLS_START;
+    double value =
+        Cubic.hermite(
+            theta,
+            h,
+            reading.ofCells(data, start),
+            reading.ofCells(data, start + cells),
+            reading.ofCells(data, start + 2 * cells),
+            reading.ofCells(data, start + 3 * cells));
+    if (reading.upperWeight() != 0) {
+      value += reading.upperWeight() * face(at + 2, theta);
+    }
+    if (reading.lowerWeight() != 0) {
+      value += reading.lowerWeight() * face(at + 2 + FACE_VALUES, theta);
+    }
+    return value;
+  }
+
+  private double face(int at, double theta) {
+    return Cubic.throughStages(theta, data[at], data[at + 1], data[at + 2], data[at + 3]);
+  }
+
+  /** Index of the first step that ends at or after {@code time}. */
+  public int stepAt(double time) {
+    int low = 0;
+    int high = steps - 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (stepEnd(middle) < time) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+}

@@ -1,0 +1,9 @@
+package org.roastfield.core.simulation;
+
+/**
+ * Something a reader of a result must know.
+ *
+ * @param subject what it is about, in one or two words
+ * @param text a sentence with the numbers
+ */
+public record Note(String subject, String text) {}

@@ -1,0 +1,133 @@
+package org.roastfield.core.simulation;
+
+import java.util.List;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Probe;
+import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.internal.Check;
+
+/** What came of one cook: stages, traces, profiles, balances and work. Immutable. */
+public final class SimulationResult {
+
+  private final Cook cook;
+  private final Settings settings;
+  private final CookIntegration integration;
+  private final List<StageResult> stages;
+  private final List<Note> notes;
+
+  SimulationResult(
+      Cook cook,
+      Settings settings,
+      CookIntegration integration,
+      List<StageResult> stages,
+      List<Note> notes) {
+    this.cook = cook;
+    this.settings = settings;
+    this.integration = integration;
+    this.stages = List.copyOf(stages);
+    this.notes = List.copyOf(notes);
+  }
+
+  /** The cook that was computed. */
+  public Cook cook() {
+    return cook;
+  }
+
+  /** How it was computed. */
+  public Settings settings() {
+    return settings;
+  }
+
+  /** Time reached since the start of the cook [s]. */
+  public double endTime() {
+    return integration.time();
+  }
+
+  /** The stages that were completed, in order. */
+  public List<StageResult> stages() {
+    return stages;
+  }
+
+  /**
+   * The completed stage of the given name, the first if several have it.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public StageResult stage(String name) {
+    return stages.stream()
+        .filter(stage -> stage.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "name must be that of a completed stage, was \"" + name + "\""));
+  }
+
+  /** Temperature over time in the middle. */
+  public Trace core() {
+    return probe(Probe.CORE);
+  }
+
+  /** Temperature over time of the surface; in a slab, of the upper face. */
+  public Trace upperSurface() {
+    return probe(Probe.SURFACE);
+  }
+
+  /**
+   * Temperature over time of a slab's lower face; that of the upper where the cut is treated alike
+   * all round.
+   */
+  public Trace lowerSurface() {
+    double distance = -cook.cut().shape().halfThickness();
+    return new Trace("lower surface", integration.readingAt(distance), integration.trajectory());
+  }
+
+  /** Temperature over time at a probe, whether listed in the cook or not. */
+  public Trace probe(Probe probe) {
+    return new Trace(probe.name(), integration.reading(probe), integration.trajectory());
+  }
+
+  /** Highest core temperature in a completed stage. */
+  public Peak corePeak(StageResult stage) {
+    return core().peak(stage.start(), stage.end());
+  }
+
+  /**
+   * Temperature over depth at a time.
+   *
+   * @param time since the start of the cook [s], in [0, {@link #endTime()}]
+   */
+  public TemperatureProfile profile(double time) {
+    Check.inRange("time", time, 0, endTime());
+    return new TemperatureProfile(integration.trajectory(), integration.length(), time);
+  }
+
+  /** Heat of the whole cook. */
+  public EnergyBalance energy() {
+    return new EnergyBalance(
+        integration.stored(),
+        integration.throughUpper(),
+        integration.throughLower(),
+        integration.turnover());
+  }
+
+  /** Water of the whole cook. */
+  public WaterBalance water() {
+    return new WaterBalance(integration.evaporatedUpper(), integration.evaporatedLower());
+  }
+
+  /** Work done. */
+  public WorkCounters work() {
+    return new WorkCounters(
+        integration.acceptedSteps(),
+        integration.rejectedSteps(),
+        integration.solves(),
+        integration.factorisations(),
+        integration.fluxEvaluations());
+  }
+
+  /** What a reader must know. */
+  public List<Note> notes() {
+    return notes;
+  }
+}

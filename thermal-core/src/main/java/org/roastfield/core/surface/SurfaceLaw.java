@@ -1,0 +1,40 @@
+package org.roastfield.core.surface;
+
+import java.util.List;
+
+/**
+ * How heat enters a face: flux and slope from surface temperature and time. Open: a caller's own
+ * law is one method.
+ *
+ * <p>A law must be a pure function of its arguments, finite and continuous in surface temperature
+ * wherever a face can be; where it has no value (a wet face above boiling) it adds NaN or an
+ * infinite flux, and the solver steps back. A flux that falls with surface temperature keeps the
+ * face's heat balance unique.
+ */
+@FunctionalInterface
+public interface SurfaceLaw {
+
+  /**
+   * Adds this law's share to {@code flux}.
+   *
+   * @param surfaceTemperature Ts [K]
+   * @param time since the start of the cook [s]
+   * @param flux sum over laws, overwritten by addition
+   */
+  void evaluate(double surfaceTemperature, double time, SurfaceFlux flux);
+
+  /** Shortest period of a fluctuation that matters [s], see {@link Signal#shortestPeriod()}. */
+  default double shortestPeriod() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /** All of the given laws acting on one face. */
+  static SurfaceLaw sum(SurfaceLaw... laws) {
+    return new SumOfLaws(List.of(laws));
+  }
+
+  /** A face through which no heat passes. */
+  static SurfaceLaw insulated() {
+    return new SumOfLaws(List.of());
+  }
+}
