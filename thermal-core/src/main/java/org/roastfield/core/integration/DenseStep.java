@@ -10,14 +10,21 @@ import org.roastfield.core.grid.Reading;
  */
 final class DenseStep {
 
-  private final State from;
-  private final State to;
   private final double[][] stageFace;
+  private State from;
+  private State to;
 
   DenseStep(State from, State to, double[][] stageFace) {
     this.from = from;
     this.to = to;
     this.stageFace = stageFace;
+  }
+
+  /** The view of another step, so that steps do not allocate. */
+  DenseStep between(State from, State to) {
+    this.from = from;
+    this.to = to;
+    return this;
   }
 
   double start() {

@@ -38,6 +38,7 @@ final class StageIntegration {
   private final double firstStep;
   private State state;
   private State next;
+  private final DenseStep dense;
 
   StageIntegration(HeatProblem problem, double accuracy, long mostSteps, double startTemperature) {
     Grid grid = problem.grid();
@@ -47,6 +48,7 @@ final class StageIntegration {
     this.mostSteps = mostSteps;
     this.state = new State(grid.cells(), problem.material().isConstant());
     this.next = new State(grid.cells(), problem.material().isConstant());
+    this.dense = new DenseStep(state, next, stepper.stageFace);
     double width = grid.width(grid.upper().cell());
     this.firstStep = FIRST_STEP * width * width / stepper.timeScale();
     java.util.Arrays.fill(state.temperature, startTemperature);
@@ -117,14 +119,17 @@ final class StageIntegration {
         }
         continue;
       }
-      DenseStep dense = new DenseStep(state, next, stepper.stageFace);
-      if (threshold != null && crossing(threshold, dense) < Double.POSITIVE_INFINITY) {
-        locate(threshold, crossing(threshold, dense) * step);
-        accept(listener, dense);
-        return End.THRESHOLD;
+      dense.between(state, next);
+      if (threshold != null) {
+        double share = crossing(threshold, dense);
+        if (share < Double.POSITIVE_INFINITY) {
+          locate(threshold, share * step);
+          accept(listener);
+          return End.THRESHOLD;
+        }
       }
       boolean last = step >= end - state.time;
-      accept(listener, dense);
+      accept(listener);
       if (last) {
         state.time = end;
       }
@@ -141,7 +146,7 @@ final class StageIntegration {
     return 2 * step > remaining ? remaining / 2 : step;
   }
 
-  private void accept(StepListener listener, DenseStep dense) {
+  private void accept(StepListener listener) {
     counters.acceptedSteps++;
     listener.accepted(dense);
     State former = state;
