@@ -26,8 +26,7 @@ public final class Grid {
   private final boolean twoSided;
   private final double[] faces;
   private final double[] volumes;
-  private final double[] conductances;
-  private final double[] corrections;
+  private final Flux[] fluxes;
   private final FaceClosure upper;
   private final FaceClosure lower;
 
@@ -40,13 +39,11 @@ public final class Grid {
     for (int i = 0; i < n; i++) {
       volumes[i] = moment(exponent, i);
     }
-    this.conductances = new double[n + 1];
-    this.corrections = new double[n + 1];
+    this.fluxes = new Flux[n + 1];
+    fluxes[0] = Flux.NONE;
+    fluxes[n] = Flux.NONE;
     for (int f = 1; f < n; f++) {
-      conductances[f] = twoSided ? plainConductance(f) : exactConductance(f);
-      if (isCompact(f, compactBelow)) {
-        corrections[f] = twoSided ? -width(f) / 12 : exactCorrection(f);
-      }
+      fluxes[f] = flux(f, compactBelow);
     }
     this.upper = FaceClosure.upper(this);
     this.lower = FaceClosure.lower(this);
@@ -138,12 +135,17 @@ public final class Grid {
 
   /** G of face {@code f}, 0 at both ends. */
   public double conductance(int f) {
-    return conductances[f];
+    return fluxes[f].conductance();
   }
 
-  /** H of face {@code f}, 0 where the flux is of second order. */
-  public double correction(int f) {
-    return corrections[f];
+  /** Weight of the Laplacian of cell {@code f − 1} in the flow through face {@code f}. */
+  public double correctionBelow(int f) {
+    return fluxes[f].below();
+  }
+
+  /** Weight of the Laplacian of cell {@code f} in the flow through face {@code f}. */
+  public double correctionAbove(int f) {
+    return fluxes[f].above();
   }
 
   /** Closure at ξ = 1. */
@@ -177,7 +179,7 @@ public final class Grid {
     return (power(faces[i + 1], power + 1) - power(faces[i], power + 1)) / (power + 1);
   }
 
-  private static double power(double base, int exponent) {
+  static double power(double base, int exponent) {
     double result = 1;
     for (int i = 0; i < exponent; i++) {
       result *= base;
@@ -185,24 +187,17 @@ public final class Grid {
     return result;
   }
 
-  private double plainConductance(int f) {
-    return 2 / (width(f) + width(f - 1));
+  private Flux flux(int f, double compactBelow) {
+    double nearestFace = twoSided ? Math.max(faces[f], 1 - faces[f]) : faces[f];
+    if (nearestFace > compactBelow) {
+      return Flux.parabolaExact(this, f);
+    }
+    return twoSided || !hasEqualWidths(f)
+        ? Flux.cubicExact(this, f)
+        : Flux.fourthPowerExact(this, f);
   }
 
-  private double exactConductance(int f) {
-    return power(faces[f], exponent) * 2 * faces[f] / (mean(2, f) - mean(2, f - 1));
-  }
-
-  private double exactCorrection(int f) {
-    double r = faces[f];
-    double ds = mean(2, f) - mean(2, f - 1);
-    double dq = mean(4, f) - mean(4, f - 1);
-    return power(r, exponent) * (4 * r * r * r - 2 * r * dq / ds) / (4 * (exponent + 3) * ds);
-  }
-
-  private boolean isCompact(int f, double compactBelow) {
-    boolean equalWidths = Math.abs(width(f) - width(f - 1)) < EQUAL_WIDTH * width(f);
-    double depthLimit = twoSided ? Math.max(faces[f], 1 - faces[f]) : faces[f];
-    return equalWidths && depthLimit <= compactBelow;
+  private boolean hasEqualWidths(int f) {
+    return Math.abs(width(f) - width(f - 1)) < EQUAL_WIDTH * width(f);
   }
 }

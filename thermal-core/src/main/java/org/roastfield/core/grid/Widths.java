@@ -36,30 +36,25 @@ final class Widths {
     }
     double ratio = GROWTH;
     double cap = total;
-    if (sum(cells, first, ratio, cap) >= total) {
-      cap = bisect(c -> sum(cells, first, GROWTH, c) - total, uniform, total);
+    if (fill(widths, first, ratio, cap) >= total) {
+      cap = bisect(c -> fill(widths, first, GROWTH, c) - total, uniform, total);
     } else {
-      ratio = bisect(q -> sum(cells, first, q, total) - total, GROWTH, total / first + 1);
+      ratio = bisect(q -> fill(widths, first, q, total) - total, GROWTH, total / first + 1);
     }
-    double scale = total / sum(cells, first, ratio, cap);
+    double sum = fill(widths, first, ratio, cap);
     for (int i = 0; i < cells; i++) {
-      widths[i] = scale * width(i, first, ratio, cap);
+      widths[i] *= total / sum;
     }
     return widths;
   }
 
-  private static double width(int index, double first, double ratio, double cap) {
+  private static double fill(double[] widths, double first, double ratio, double cap) {
     double width = first;
-    for (int i = 0; i < index && width < cap; i++) {
-      width *= ratio;
-    }
-    return Math.min(width, cap);
-  }
-
-  private static double sum(int cells, double first, double ratio, double cap) {
     double sum = 0;
-    for (int i = 0; i < cells; i++) {
-      sum += width(i, first, ratio, cap);
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = Math.min(width, cap);
+      sum += widths[i];
+      width = Math.min(width * ratio, cap);
     }
     return sum;
   }

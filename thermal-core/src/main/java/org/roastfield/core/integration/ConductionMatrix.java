@@ -8,20 +8,36 @@ import org.roastfield.core.grid.Grid;
  * diag(K).
  *
  * <p>Symbols: M mass matrix of the compact fluxes, 𝓛 minus the discrete Laplacian with the faces'
- * closures, λ = γ h α₀/ℓ², C = du/dT, K = dφ/dT. A·T = right-hand side + λ Σ w_face K_face T_face
- * e_face. Kept beside the factors: the responses v of the cells to each face value.
+ * closures, λ = γ h α₀/ℓ², C = du/dT, K = dφ/dT.
+ *
+ * <p>Elimination runs from both ends to the middle cell and substitution back outwards: two chains
+ * of dependent operations side by side instead of one of twice the length, which is what a single
+ * cook waits for.
  */
 final class ConductionMatrix {
 
   private final Grid grid;
   private final int n;
-  private final double[] massLower;
+  private final int middle;
   private final double[] massDiagonal;
-  private final double[] massUpper;
+  private final double[] massBelow;
+  private final double[] massAbove;
   private final double[] conductance;
-  private final double[] lower;
+
+  /** λ G of each face [cells + 1]. */
+  private final double[] scaledConductance;
+
+  /** Multiplier of the eliminated neighbour, on the outer side of each cell [cells]. */
+  private final double[] multiplier;
+
+  /** Reciprocal pivots [cells]. */
   private final double[] inverse;
-  private final double[] upper;
+
+  /** Weight of the neighbour on the inner side in the substitution [cells]. */
+  private final double[] carry;
+
+  private double middleBelow;
+  private double middleAbove;
 
   /** Response of the cells to φ of the upper face [cells]. */
   final double[] upperResponse;
@@ -32,21 +48,21 @@ final class ConductionMatrix {
   ConductionMatrix(Grid grid) {
     this.grid = grid;
     this.n = grid.cells();
-    massLower = new double[n];
+    this.middle = n / 2;
     massDiagonal = new double[n];
-    massUpper = new double[n];
+    massBelow = new double[n];
+    massAbove = new double[n];
     conductance = new double[n + 1];
     for (int i = 0; i < n; i++) {
-      double inner = grid.correction(i);
-      double outer = grid.correction(i + 1);
-      massLower[i] = -inner;
-      massUpper[i] = -outer;
-      massDiagonal[i] = grid.volume(i) + inner + outer;
+      massDiagonal[i] = grid.volume(i) + grid.correctionAbove(i) - grid.correctionBelow(i + 1);
+      massBelow[i] = grid.correctionBelow(i);
+      massAbove[i] = -grid.correctionAbove(i + 1);
       conductance[i] = grid.conductance(i);
     }
-    lower = new double[n];
+    scaledConductance = new double[n + 1];
+    multiplier = new double[n];
     inverse = new double[n];
-    upper = new double[n];
+    carry = new double[n];
     upperResponse = new double[n];
     lowerResponse = grid.isTwoSided() ? new double[n] : new double[0];
   }
@@ -59,39 +75,67 @@ final class ConductionMatrix {
    * @param conductivity K of each cell [cells], not modified
    */
   void factor(double lambda, double[] capacity, double[] conductivity) {
+    for (int f = 1; f < n; f++) {
+      scaledConductance[f] = lambda * conductance[f];
+    }
     FaceClosure top = grid.upper();
     FaceClosure bottom = grid.lower();
-    double pivot = 1;
-    double above = 0;
-    for (int i = 0; i < n; i++) {
-      double gInner = lambda * conductance[i];
-      double gOuter = lambda * conductance[i + 1];
-      double sub = i == 0 ? 0 : massLower[i] * capacity[i - 1] - gInner * conductivity[i - 1];
-      double diagonal = massDiagonal[i] * capacity[i] + (gInner + gOuter) * conductivity[i];
-      double sup = i == n - 1 ? 0 : massUpper[i] * capacity[i + 1] - gOuter * conductivity[i + 1];
-      if (i == n - 1) {
-        diagonal -= lambda * top.near() * conductivity[i];
-        sub -= lambda * top.next() * conductivity[i - 1];
+    double bottomNear = grid.isTwoSided() ? lambda * bottom.near() * conductivity[0] : 0;
+    double bottomNext = grid.isTwoSided() ? lambda * bottom.next() * conductivity[1] : 0;
+    double topNear = lambda * top.near() * conductivity[n - 1];
+    double topNext = lambda * top.next() * conductivity[n - 2];
+
+    double leftPivot = 1 / (diagonal(0, capacity, conductivity) - bottomNear);
+    double leftSuper = above(0, capacity, conductivity) - bottomNext;
+    double rightPivot = 1 / (diagonal(n - 1, capacity, conductivity) - topNear);
+    double rightSub = below(n - 1, capacity, conductivity) - topNext;
+    keep(0, 0, leftPivot, leftSuper);
+    keep(n - 1, 0, rightPivot, rightSub);
+    for (int i = 1, j = n - 2; i < middle; i++, j--) {
+      double leftMultiplier = below(i, capacity, conductivity) * leftPivot;
+      leftPivot = 1 / Math.fma(-leftMultiplier, leftSuper, diagonal(i, capacity, conductivity));
+      leftSuper = above(i, capacity, conductivity);
+      keep(i, leftMultiplier, leftPivot, leftSuper);
+      if (j > middle) {
+        double rightMultiplier = above(j, capacity, conductivity) * rightPivot;
+        rightPivot = 1 / Math.fma(-rightMultiplier, rightSub, diagonal(j, capacity, conductivity));
+        rightSub = below(j, capacity, conductivity);
+        keep(j, rightMultiplier, rightPivot, rightSub);
       }
-      if (i == 0 && lowerResponse.length > 0) {
-        diagonal -= lambda * bottom.near() * conductivity[0];
-        sup -= lambda * bottom.next() * conductivity[1];
-      }
-      double multiplier = sub * pivot;
-      pivot = 1 / (diagonal - multiplier * above);
-      lower[i] = multiplier;
-      inverse[i] = pivot;
-      upper[i] = sup * pivot;
-      above = sup;
     }
+    middleBelow = below(middle, capacity, conductivity) * leftPivot;
+    middleAbove = above(middle, capacity, conductivity) * rightPivot;
+    inverse[middle] =
+        1
+            / (diagonal(middle, capacity, conductivity)
+                - middleBelow * leftSuper
+                - middleAbove * rightSub);
     respond(lambda);
   }
 
+  private double diagonal(int i, double[] capacity, double[] conductivity) {
+    return massDiagonal[i] * capacity[i]
+        + (scaledConductance[i] + scaledConductance[i + 1]) * conductivity[i];
+  }
+
+  private double below(int i, double[] capacity, double[] conductivity) {
+    return massBelow[i] * capacity[i - 1] - scaledConductance[i] * conductivity[i - 1];
+  }
+
+  private double above(int i, double[] capacity, double[] conductivity) {
+    return massAbove[i] * capacity[i + 1] - scaledConductance[i + 1] * conductivity[i + 1];
+  }
+
+  private void keep(int i, double outerMultiplier, double pivot, double inner) {
+    multiplier[i] = outerMultiplier;
+    inverse[i] = pivot;
+    carry[i] = inner * pivot;
+  }
+
   private void respond(double lambda) {
-    upperResponse[n - 1] = lambda * grid.upper().face() * inverse[n - 1];
-    for (int i = n - 2; i >= 0; i--) {
-      upperResponse[i] = -upper[i] * upperResponse[i + 1];
-    }
+    java.util.Arrays.fill(upperResponse, 0);
+    upperResponse[n - 1] = lambda * grid.upper().face();
+    solve(upperResponse);
     if (lowerResponse.length > 0) {
       java.util.Arrays.fill(lowerResponse, 0);
       lowerResponse[0] = lambda * grid.lower().face();
@@ -101,16 +145,61 @@ final class ConductionMatrix {
 
   /** Solves A x = r in place. */
   void solve(double[] r) {
-    double carried = r[0];
-    for (int i = 1; i < n; i++) {
-      carried = r[i] - lower[i] * carried;
-      r[i] = carried;
+    double left = r[0];
+    double right = r[n - 1];
+    for (int i = 1, j = n - 2; i < middle; i++, j--) {
+      left = Math.fma(-multiplier[i], left, r[i]);
+      r[i] = left;
+      if (j > middle) {
+        right = Math.fma(-multiplier[j], right, r[j]);
+        r[j] = right;
+      }
     }
-    double x = carried * inverse[n - 1];
-    r[n - 1] = x;
-    for (int i = n - 2; i >= 0; i--) {
-      x = r[i] * inverse[i] - upper[i] * x;
-      r[i] = x;
+    substitute(r[middle] - middleBelow * left - middleAbove * right, r);
+  }
+
+  /**
+   * Solves A x = λ · (Laplacian of φ without the faces) + top and bottom in the outer cells, in one
+   * pass.
+   *
+   * @param phi φ of each cell [cells], not modified
+   * @param top added to the last cell
+   * @param bottom added to the first cell
+   * @param x overwritten [cells]
+   */
+  void solveFlows(double[] phi, double top, double bottom, double[] x) {
+    double leftFlux = scaledConductance[1] * (phi[1] - phi[0]);
+    double rightFlux = scaledConductance[n - 1] * (phi[n - 1] - phi[n - 2]);
+    double left = leftFlux + bottom;
+    double right = top - rightFlux;
+    x[0] = left;
+    x[n - 1] = right;
+    for (int i = 1, j = n - 2; i < middle; i++, j--) {
+      double flux = scaledConductance[i + 1] * (phi[i + 1] - phi[i]);
+      left = Math.fma(-multiplier[i], left, flux - leftFlux);
+      leftFlux = flux;
+      x[i] = left;
+      if (j > middle) {
+        flux = scaledConductance[j] * (phi[j] - phi[j - 1]);
+        right = Math.fma(-multiplier[j], right, rightFlux - flux);
+        rightFlux = flux;
+        x[j] = right;
+      }
+    }
+    substitute(rightFlux - leftFlux - middleBelow * left - middleAbove * right, x);
+  }
+
+  private void substitute(double middleRight, double[] x) {
+    double left = middleRight * inverse[middle];
+    double right = left;
+    x[middle] = left;
+    for (int i = middle - 1, j = middle + 1; i >= 0; i--, j++) {
+      left = Math.fma(-carry[i], left, x[i] * inverse[i]);
+      x[i] = left;
+      if (j < n) {
+        right = Math.fma(-carry[j], right, x[j] * inverse[j]);
+        x[j] = right;
+      }
     }
   }
 
@@ -118,8 +207,8 @@ final class ConductionMatrix {
   void addMass(double factor, double[] x, double[] result) {
     double before = 0;
     for (int i = 0; i < n; i++) {
-      double after = i < n - 1 ? massUpper[i] * x[i + 1] : 0;
-      result[i] += factor * (massLower[i] * before + massDiagonal[i] * x[i] + after);
+      double after = i < n - 1 ? massAbove[i] * x[i + 1] : 0;
+      result[i] += factor * (massBelow[i] * before + massDiagonal[i] * x[i] + after);
       before = x[i];
     }
   }

@@ -36,7 +36,56 @@ final class Esdirk4 {
     61727.0 / 225920
   };
 
+  private static final double[][] BASE_WEIGHTS = baseWeights();
+  private static final double[][] GUESS_WEIGHTS = guessWeights();
+  private static final double[] ERROR_WEIGHTS = {
+    errorWeight(0), errorWeight(1), errorWeight(2), errorWeight(3), errorWeight(4), errorWeight(5)
+  };
+
   private Esdirk4() {}
+
+  private static double[][] baseWeights() {
+    double[][] weights = new double[STAGES][];
+    for (int s = 0; s < STAGES; s++) {
+      weights[s] = new double[s];
+      for (int j = 0; j < s; j++) {
+        weights[s][j] = A[s][j] / GAMMA;
+      }
+    }
+    return weights;
+  }
+
+  /** Lagrange weights of the earlier stages for the polynomial through them at c of a stage. */
+  private static double[][] guessWeights() {
+    double[][] weights = new double[STAGES][];
+    for (int s = 0; s < STAGES; s++) {
+      weights[s] = new double[s];
+      for (int j = 0; j < s; j++) {
+        weights[s][j] = 1;
+        for (int k = 0; k < s; k++) {
+          if (k != j) {
+            weights[s][j] *= (C[s] - C[k]) / (C[j] - C[k]);
+          }
+        }
+      }
+    }
+    return weights;
+  }
+
+  /** a_sj/γ of the stages before {@code stage}; not to be modified. */
+  static double[] baseWeights(int stage) {
+    return BASE_WEIGHTS[stage];
+  }
+
+  /** Weights of the earlier stages' values in a guess for {@code stage}; not to be modified. */
+  static double[] guessWeights(int stage) {
+    return GUESS_WEIGHTS[stage];
+  }
+
+  /** Weights of all stages in the difference between the orders; not to be modified. */
+  static double[] errorWeights() {
+    return ERROR_WEIGHTS;
+  }
 
   static double c(int stage) {
     return C[stage];

@@ -9,13 +9,18 @@ import org.roastfield.core.surface.SurfaceLaw;
  *
  * <p>Symbols: κ = ℓ/k₀ [m²·K/W], f inward flow ∂φ/∂ξ [K], q the laws' flux [W/m²]. A step is halved
  * while a law has no value there or the residual grows. After the last correction, below {@link
- * #TOLERANCE}, f comes from the cells' side of the balance, so that heat is conserved to round-off;
+ * #tolerance}, f comes from the cells' side of the balance, so that heat is conserved to round-off;
  * the laws' side differs by the square of that correction.
  */
 final class FaceBalance {
 
-  /** Correction of the face temperature [K] that is small enough to be the last. */
-  static final double TOLERANCE = 1e-5;
+  /**
+   * Largest correction of a face temperature that may be the last [K]; what is left is about 3 % of
+   * its square.
+   */
+  private static final double LARGEST_LAST_CORRECTION = 1e-3;
+
+  private static final double ACCURACY_SHARE = 0.1;
 
   private static final int MOST_ITERATIONS = 60;
   private static final int MOST_HALVINGS = 60;
@@ -24,6 +29,7 @@ final class FaceBalance {
   private final double kappa;
   private final int faces;
   private final Counters counters;
+  private final double tolerance;
   private final SurfaceFlux flux = new SurfaceFlux();
   private SurfaceLaw upperLaw = SurfaceLaw.insulated();
   private SurfaceLaw lowerLaw = SurfaceLaw.insulated();
@@ -46,7 +52,9 @@ final class FaceBalance {
   private final double[] trial = new double[2];
   private final double[] correction = new double[2];
 
-  FaceBalance(ScaledMaterial material, double kappa, int faces, Counters counters) {
+  FaceBalance(
+      ScaledMaterial material, double kappa, int faces, double accuracy, Counters counters) {
+    this.tolerance = Math.min(LARGEST_LAST_CORRECTION, ACCURACY_SHARE * accuracy);
     this.material = material;
     this.kappa = kappa;
     this.faces = faces;
@@ -68,6 +76,59 @@ final class FaceBalance {
    * @return whether it converged
    */
   boolean solve(double time, double[] face, double[] flow, double[] evaporated) {
+    return faces == 1
+        ? solveOne(time, face, flow, evaporated)
+        : solveTwo(time, face, flow, evaporated);
+  }
+
+  private boolean solveOne(double time, double[] face, double[] flow, double[] evaporated) {
+    double temperature = face[0];
+    double linked = offset[0] - gain[0][0] * origin[0];
+    evaluateLaw(upperLaw, time, temperature);
+    for (int i = 0; i < MOST_ITERATIONS; i++) {
+      double excess =
+          kappa * flux.heatFlux() - (linked + gain[0][0] * material.kirchhoff(temperature));
+      double slope = kappa * flux.slope() - gain[0][0] * material.kirchhoffSlope(temperature);
+      double change = -excess / slope;
+      if (Math.abs(change) <= tolerance) {
+        face[0] = temperature + change;
+        flow[0] = flowAt(0, face);
+        evaporated[0] = flux.evaporation();
+        return true;
+      }
+      temperature = advanceOne(time, temperature, change, Math.abs(excess), linked);
+      if (!(temperature < Double.POSITIVE_INFINITY)) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Moves along the correction, shortened until the residual is finite and smaller; NaN if none is.
+   */
+  private double advanceOne(
+      double time, double temperature, double change, double size, double linked) {
+    double share = change;
+    for (int halving = 0; halving < MOST_HALVINGS; halving++) {
+      double trial = temperature + share;
+      evaluateLaw(upperLaw, time, trial);
+      double excess = kappa * flux.heatFlux() - (linked + gain[0][0] * material.kirchhoff(trial));
+      if (Math.abs(excess) < size) {
+        return trial;
+      }
+      share *= 0.5;
+    }
+    return Double.NaN;
+  }
+
+  private void evaluateLaw(SurfaceLaw law, double time, double temperature) {
+    flux.clear();
+    law.evaluate(temperature, time, flux);
+    counters.fluxEvaluations++;
+  }
+
+  private boolean solveTwo(double time, double[] face, double[] flow, double[] evaporated) {
     double size = evaluate(time, face);
     if (!(size < Double.POSITIVE_INFINITY)) {
       return false;
@@ -75,7 +136,7 @@ final class FaceBalance {
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       correct(face);
       double change = Math.max(Math.abs(correction[0]), Math.abs(correction[1]));
-      if (change <= TOLERANCE) {
+      if (change <= tolerance) {
         for (int f = 0; f < faces; f++) {
           face[f] += correction[f];
           evaporated[f] = evaporation[f];
@@ -117,9 +178,7 @@ final class FaceBalance {
   private double evaluate(double time, double[] face) {
     double size = 0;
     for (int f = 0; f < faces; f++) {
-      flux.clear();
-      (f == State.UPPER ? upperLaw : lowerLaw).evaluate(face[f], time, flux);
-      counters.fluxEvaluations++;
+      evaluateLaw(f == State.UPPER ? upperLaw : lowerLaw, time, face[f]);
       residual[f] = kappa * flux.heatFlux() - flowAt(f, face);
       fluxSlope[f] = kappa * flux.slope();
       evaporation[f] = flux.evaporation();

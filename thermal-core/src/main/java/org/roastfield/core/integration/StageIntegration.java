@@ -19,7 +19,7 @@ final class StageIntegration {
   /**
    * First step of a stage in units of the time in which heat crosses the cell at the face, d²/α.
    */
-  private static final double FIRST_STEP = 0.25;
+  private static final double FIRST_STEP = 0.5;
 
   private static final double PERIOD_SHARE = 0.25;
   private static final double SMALLEST_STEP = 1e-9;

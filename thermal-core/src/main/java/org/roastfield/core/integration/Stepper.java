@@ -34,6 +34,7 @@ final class Stepper {
   private final double timeScale;
   private final double iterationTolerance;
 
+  private final double[] volumes;
   private final double[] capacity;
   private final double[] conductivity;
   private final double[][] increments;
@@ -60,10 +61,15 @@ final class Stepper {
     this.matrix = new ConductionMatrix(grid);
     this.counters = counters;
     this.balance =
-        new FaceBalance(material, problem.length() / material.conductivity(), faces, counters);
+        new FaceBalance(
+            material, problem.length() / material.conductivity(), faces, accuracy, counters);
     this.source = problem.source();
     this.timeScale = material.diffusivity() / (problem.length() * problem.length());
     this.iterationTolerance = ITERATION_SHARE * accuracy;
+    volumes = new double[n];
+    for (int i = 0; i < n; i++) {
+      volumes[i] = grid.volume(i);
+    }
     capacity = new double[n];
     conductivity = new double[n];
     increments = new double[Esdirk4.STAGES][n];
@@ -176,26 +182,25 @@ final class Stepper {
   }
 
   /** base = u_n + Σ_{j<stage} (a_j/γ) Z_j. */
-  private void accumulate(double[] enthalpy, int stage) {
-    System.arraycopy(enthalpy, 0, base, 0, n);
-    for (int j = 0; j < stage; j++) {
-      double weight = Esdirk4.a(stage, j) / Esdirk4.GAMMA;
-      if (weight != 0) {
-        double[] z = increments[j];
-        for (int i = 0; i < n; i++) {
-          base[i] += weight * z[i];
-        }
-      }
+  private void accumulate(double[] u, int stage) {
+    double[] w = Esdirk4.baseWeights(stage);
+    double[][] z = increments;
+    switch (stage) {
+      case 1 -> Sums.of(base, u, w[0], z[0]);
+      case 2 -> Sums.of(base, u, w[0], z[0], w[1], z[1]);
+      case 3 -> Sums.of(base, u, w[0], z[0], w[1], z[1], w[2], z[2]);
+      case 4 -> Sums.of(base, u, w[0], z[0], w[1], z[1], w[2], z[2], w[3], z[3]);
+      case 5 -> Sums.of(base, u, w[0], z[0], w[2], z[2], w[3], z[3], w[4], z[4]);
+      default -> throw new IllegalArgumentException("stage must be in [1, 5], was " + stage);
     }
   }
 
   private boolean solveStage(int stage, double time, double lambda, double step) {
     double[] x = increments[stage];
     stageReleased[stage] = released(time);
+    predict(stage);
     for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
-      rightHandSide(time, lambda, step, x);
-      matrix.solve(x);
-      counters.solves++;
+      solveCells(time, lambda, step, x);
       if (!balanceFaces(stage, time, x)) {
         return false;
       }
@@ -211,6 +216,31 @@ final class Stepper {
       }
     }
     return false;
+  }
+
+  /** Guess of the face temperatures of a stage: the polynomial through the stages before it. */
+  private void predict(int stage) {
+    double[] w = Esdirk4.guessWeights(stage);
+    for (int f = 0; f < faces; f++) {
+      double sum = 0;
+      for (int j = 0; j < stage; j++) {
+        sum += w[j] * stageFace[j][f];
+      }
+      guess[f] = sum;
+    }
+  }
+
+  /** Solves for X as if each face had φ of the cell at it. */
+  private void solveCells(double time, double lambda, double step, double[] x) {
+    if (constant && source == null) {
+      double top = lambda * linkedFlow(grid.upper(), State.UPPER);
+      double bottom = faces == 2 ? lambda * linkedFlow(grid.lower(), State.LOWER) : 0;
+      matrix.solveFlows(base, top, bottom, x);
+    } else {
+      rightHandSide(time, lambda, step, x);
+      matrix.solve(x);
+    }
+    counters.solves++;
   }
 
   /**
@@ -262,7 +292,8 @@ final class Stepper {
     if (faces == 2) {
       addScaled(difference(State.LOWER), matrix.lowerResponse, x);
     }
-    System.arraycopy(guess, 0, stageFace[stage], 0, faces);
+    stageFace[stage][State.UPPER] = guess[State.UPPER];
+    stageFace[stage][State.LOWER] = guess[State.LOWER];
     return true;
   }
 
@@ -339,13 +370,16 @@ final class Stepper {
 
   /** Volume-weighted root mean square of the embedded error of the last attempt [K]. */
   double error() {
+    double[] w = Esdirk4.errorWeights();
+    double[] z0 = increments[0];
+    double[] z2 = increments[2];
+    double[] z3 = increments[3];
+    double[] z4 = increments[4];
+    double[] z5 = increments[5];
     double sum = 0;
     for (int i = 0; i < n; i++) {
-      double e = 0;
-      for (int s = 0; s < Esdirk4.STAGES; s++) {
-        e += Esdirk4.errorWeight(s) * increments[s][i];
-      }
-      sum += grid.volume(i) * e * e;
+      double e = (w[0] * z0[i] + w[2] * z2[i]) + (w[3] * z3[i] + w[4] * z4[i] + w[5] * z5[i]);
+      sum = Math.fma(volumes[i] * e, e, sum);
     }
     return Math.sqrt(sum / grid.totalVolume()) / Esdirk4.GAMMA;
   }
