@@ -13,6 +13,11 @@ record Flux(double conductance, double below, double above) {
   /** Nothing flows. */
   static final Flux NONE = new Flux(0, 0, 0);
 
+  /** Between flat cells: exact for straight lines. */
+  static Flux plain(Grid grid, int f) {
+    return new Flux(2 / (grid.width(f) + grid.width(f - 1)), 0, 0);
+  }
+
   /** In a symmetric body: exact for a + b ξ² whatever the widths. */
   static Flux squareExact(Grid grid, int f) {
     double r = grid.face(f);

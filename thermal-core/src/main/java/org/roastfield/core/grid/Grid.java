@@ -22,6 +22,15 @@ public final class Grid {
 
   private static final double EQUAL_WIDTH = 1e-9;
 
+  /** Below this ξ a symmetric body's fluxes are made for even functions of ξ. */
+  private static final double EVEN_BELOW = 0.4;
+
+  /**
+   * Largest correction in units of the cell's volume: the mass matrix is then dominated by its
+   * diagonal, column by column.
+   */
+  private static final double LARGEST_CORRECTION = 0.25;
+
   private final int exponent;
   private final boolean twoSided;
   private final double[] faces;
@@ -187,14 +196,28 @@ public final class Grid {
     return result;
   }
 
+  /**
+   * Flux of the highest order that the place allows. Near the middle of a symmetric body
+   * temperature is even in ξ; near a face compact fluxes overshoot when its conditions jump; and a
+   * correction must stay well below the cells' volumes, or the scheme would lose its stability.
+   */
   private Flux flux(int f, double compactBelow) {
     double nearestFace = twoSided ? Math.max(faces[f], 1 - faces[f]) : faces[f];
-    if (nearestFace > compactBelow) {
-      return Flux.parabolaExact(this, f);
+    boolean even = !twoSided && (hasEqualWidths(f) || faces[f] < EVEN_BELOW);
+    Flux best = Flux.parabolaExact(this, f);
+    if (nearestFace <= compactBelow) {
+      best = even ? Flux.fourthPowerExact(this, f) : Flux.cubicExact(this, f);
     }
-    return twoSided || !hasEqualWidths(f)
-        ? Flux.cubicExact(this, f)
-        : Flux.fourthPowerExact(this, f);
+    if (isModerate(best, f)) {
+      return best;
+    }
+    return twoSided ? Flux.plain(this, f) : Flux.squareExact(this, f);
+  }
+
+  private boolean isModerate(Flux flux, int f) {
+    return flux.conductance() > 0
+        && Math.abs(flux.below()) <= LARGEST_CORRECTION * volumes[f - 1]
+        && Math.abs(flux.above()) <= LARGEST_CORRECTION * volumes[f];
   }
 
   private boolean hasEqualWidths(int f) {
