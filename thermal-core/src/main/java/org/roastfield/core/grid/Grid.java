@@ -6,11 +6,10 @@ import org.roastfield.core.internal.Check;
  * Finite volumes with geometry exponent m and the constants of the fluxes between their averages.
  * Immutable.
  *
- * <p>Between cells, eqs. (13)-(14): F = G (A₊ − A₋) + H (S₊ − S₋), with A the cell average of the
- * Kirchhoff temperature and S that of its Laplacian. In a symmetric body G is exact for a + b ξ²;
- * H, set only where neighbouring cells are equal in width and away from the face, makes it exact
- * for ξ⁴ too (fourth order). At a face, eq. (15): the slope of the parabola through the face value
- * and the last two averages.
+ * <p>Between cells, eqs. (13)-(14): F = G (A₊ − A₋) + B₋ S₋ + B₊ S₊, with A the cell averages of
+ * the Kirchhoff temperature and S those of its Laplacian. Near a face the flux is exact for
+ * parabolas, deeper for cubics, and near the middle of a symmetric body for 1, ξ² and ξ⁴. At a
+ * face, eq. (15): the slope of the parabola through the face value and the last two averages.
  */
 public final class Grid {
 
@@ -19,8 +18,6 @@ public final class Grid {
 
   /** Most cells. */
   public static final int MOST_CELLS = 100_000;
-
-  private static final double EQUAL_WIDTH = 1e-9;
 
   /** Below this ξ a symmetric body's fluxes are made for even functions of ξ. */
   private static final double EVEN_BELOW = 0.4;
@@ -64,7 +61,7 @@ public final class Grid {
    * @param exponent m: 0 half a slab, 1 cylinder, 2 sphere
    * @param cells {@value #FEWEST_CELLS} … {@value #MOST_CELLS}
    * @param surfaceCell width of the cell at the face, relative to the radius, in (0, 1)
-   * @param compactDepth relative distance from the face beyond which fluxes are of fourth order; 1
+   * @param compactDepth relative distance from the face beyond which fluxes are exact for cubics; 1
    *     or more for none
    */
   public static Grid symmetric(int exponent, int cells, double surfaceCell, double compactDepth) {
@@ -203,10 +200,12 @@ public final class Grid {
    */
   private Flux flux(int f, double compactBelow) {
     double nearestFace = twoSided ? Math.max(faces[f], 1 - faces[f]) : faces[f];
-    boolean even = !twoSided && (hasEqualWidths(f) || faces[f] < EVEN_BELOW);
-    Flux best = Flux.parabolaExact(this, f);
-    if (nearestFace <= compactBelow) {
-      best = even ? Flux.fourthPowerExact(this, f) : Flux.cubicExact(this, f);
+    boolean compact = nearestFace <= compactBelow;
+    Flux best;
+    if (!twoSided && faces[f] < EVEN_BELOW) {
+      best = compact ? Flux.fourthPowerExact(this, f) : Flux.squareExact(this, f);
+    } else {
+      best = compact ? Flux.cubicExact(this, f) : Flux.parabolaExact(this, f);
     }
     if (isModerate(best, f)) {
       return best;
@@ -218,9 +217,5 @@ public final class Grid {
     return flux.conductance() > 0
         && Math.abs(flux.below()) <= LARGEST_CORRECTION * volumes[f - 1]
         && Math.abs(flux.above()) <= LARGEST_CORRECTION * volumes[f];
-  }
-
-  private boolean hasEqualWidths(int f) {
-    return Math.abs(width(f) - width(f - 1)) < EQUAL_WIDTH * width(f);
   }
 }
