@@ -2,15 +2,11 @@ package org.roastfield.core.integration;
 
 import org.roastfield.core.grid.Reading;
 
-/**
- * Temperatures anywhere inside one step, eq. (19): cells by the cubic Hermite polynomial of values
- * and rates at both ends, faces by the cubic through the values of four stages.
- *
- * <p>A view of the integration's memory, valid until its next attempt.
- */
+/** An accepted step: a view of the integration's memory, valid until its next attempt. */
 final class DenseStep {
 
   private final double[][] stageFace;
+  private final StepReading step = new StepReading();
   private State from;
   private State to;
 
@@ -48,31 +44,27 @@ final class DenseStep {
     return stageFace[stage][face];
   }
 
-  /** Temperature of a reading at the share θ in [0, 1] of the step [K]. */
-  double at(Reading reading, double theta) {
-    double value =
-        Cubic.hermite(
-            theta,
-            to.time - from.time,
-            reading.ofCells(from.temperature, 0),
-            reading.ofCells(from.temperatureRate, 0),
-            reading.ofCells(to.temperature, 0),
-            reading.ofCells(to.temperatureRate, 0));
-    if (reading.upperWeight() != 0) {
-      value += reading.upperWeight() * face(State.UPPER, theta);
-    }
-    if (reading.lowerWeight() != 0) {
-      value += reading.lowerWeight() * face(State.LOWER, theta);
-    }
-    return value;
+  /** A place inside this step; valid until the next call. */
+  StepReading reading(Reading reading) {
+    step.cells(
+        to.time - from.time,
+        reading.ofCells(from.temperature, 0),
+        reading.ofCells(from.temperatureRate, 0),
+        reading.ofCells(to.temperature, 0),
+        reading.ofCells(to.temperatureRate, 0));
+    addFace(reading.upperWeight(), State.UPPER);
+    addFace(reading.lowerWeight(), State.LOWER);
+    return step;
   }
 
-  private double face(int face, double theta) {
-    return Cubic.throughStages(
-        theta,
-        stageFace[Cubic.STAGE_0][face],
-        stageFace[Cubic.STAGE_1][face],
-        stageFace[Cubic.STAGE_2][face],
-        stageFace[Cubic.STAGE_3][face]);
+  private void addFace(double weight, int face) {
+    if (weight != 0) {
+      step.addFace(
+          weight,
+          stageFace[Cubic.STAGE_0][face],
+          stageFace[Cubic.STAGE_1][face],
+          stageFace[Cubic.STAGE_2][face],
+          stageFace[Cubic.STAGE_3][face]);
+    }
   }
 }

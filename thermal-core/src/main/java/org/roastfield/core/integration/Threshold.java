@@ -11,17 +11,44 @@ import org.roastfield.core.grid.Reading;
  */
 record Threshold(Reading reading, double temperature, boolean rising) {
 
-  /** Distance still to go [K]; 0 or less when reached. */
+  private static final int BISECTIONS = 40;
+
+  /** Places inside a step where the threshold is looked for, and the end. */
+  private static final double FIRST_LOOK = 0.25;
+
+  /** Distance still to go [K] from a value; 0 or less when reached. */
+  double missing(double value) {
+    return rising ? temperature - value : value - temperature;
+  }
+
+  /** Distance still to go [K]. */
   double missing(State state) {
     return missing(reading.of(state.temperature, state.face[State.UPPER], state.face[State.LOWER]));
   }
 
-  /** Distance still to go [K] at the share θ of a step. */
-  double missing(DenseStep step, double theta) {
-    return missing(step.at(reading, theta));
+  /** First share θ of a step at which the threshold is passed; infinite if it is not. */
+  double crossing(StepReading step) {
+    double before = 0;
+    for (double theta = FIRST_LOOK; theta < 1; theta += FIRST_LOOK) {
+      if (missing(step.at(theta)) <= 0) {
+        return root(step, before, theta);
+      }
+      before = theta;
+    }
+    return missing(step.end()) <= 0 ? root(step, before, 1) : Double.POSITIVE_INFINITY;
   }
 
-  private double missing(double value) {
-    return rising ? temperature - value : value - temperature;
+  private double root(StepReading step, double low, double high) {
+    double a = low;
+    double b = high;
+    for (int i = 0; i < BISECTIONS; i++) {
+      double middle = 0.5 * (a + b);
+      if (missing(step.at(middle)) <= 0) {
+        b = middle;
+      } else {
+        a = middle;
+      }
+    }
+    return b;
   }
 }

@@ -1,0 +1,168 @@
+package org.roastfield.core.integration;
+
+/**
+ * Where a stage stands: how long the next attempt shall be, and what follows from one. One object a
+ * cook, used by the single cook and by each lane.
+ *
+ * <p>A threshold that a step passes is located by repeating the step with other lengths, by the
+ * secant rule inside a bracket.
+ */
+final class StageProgress {
+
+  /** What follows from an attempt. */
+  enum Verdict {
+    /** The step stands; the stage goes on. */
+    ACCEPT,
+    /** The step stands and ends the stage by its duration. */
+    ACCEPT_LAST,
+    /** The step stands and ends the stage at its threshold. */
+    ACCEPT_THRESHOLD,
+    /** Again from the same state. */
+    REPEAT,
+    /** The step has become too small to mean anything. */
+    GIVE_UP
+  }
+
+  /**
+   * First step of a stage in units of the time in which heat crosses the cell at the face, d²/α.
+   */
+  static final double FIRST_STEP = 0.5;
+
+  /** Longest step in units of the shortest period of the surroundings. */
+  static final double PERIOD_SHARE = 0.25;
+
+  private static final double SMALLEST_STEP = 1e-9;
+  private static final double SHRINK_AFTER_FAILURE = 0.25;
+  private static final double EVENT_TIME_TOLERANCE = 1e-4;
+  private static final double EVENT_TEMPERATURE_TOLERANCE = 1e-9;
+  private static final int MOST_TRIALS = 40;
+
+  private final StepControl control;
+  private double end;
+  private double longest;
+  private double wish;
+  private double step;
+  private boolean locating;
+  private int trials;
+  private double low;
+  private double missingLow;
+  private double high;
+  private double missingHigh;
+
+  StageProgress(double tolerance) {
+    control = new StepControl(tolerance);
+  }
+
+  /**
+   * Begins a stage.
+   *
+   * @param end latest time [s]
+   * @param period shortest period of the surroundings [s]
+   * @param firstStep [s]
+   */
+  void begin(double end, double period, double firstStep) {
+    this.end = end;
+    this.longest = PERIOD_SHARE * period;
+    this.wish = firstStep;
+    this.locating = false;
+    control.restart();
+  }
+
+  /** Latest time of the stage [s]. */
+  double end() {
+    return end;
+  }
+
+  /**
+   * Length of the next attempt [s]: it ends with the stage, or leaves at least as much for the
+   * next.
+   */
+  double nextStep(double time) {
+    if (locating) {
+      return step;
+    }
+    double remaining = end - time;
+    double length = Math.min(wish, longest);
+    if (length >= remaining) {
+      step = remaining;
+    } else {
+      step = 2 * length > remaining ? remaining / 2 : length;
+    }
+    return step;
+  }
+
+  /** Verdict on an attempt whose stages could not be solved, or whose error is too large. */
+  Verdict refuse(boolean solved, double error) {
+    wish = step * (solved && error >= 0 ? control.factor(error) : SHRINK_AFTER_FAILURE);
+    locating = false;
+    return wish > SMALLEST_STEP * Math.max(1, end) ? Verdict.REPEAT : Verdict.GIVE_UP;
+  }
+
+  boolean accepts(double error) {
+    return control.accepts(error);
+  }
+
+  /** Verdict on an attempt within the accuracy, without a threshold. */
+  Verdict keep(double time, double error) {
+    boolean last = step >= end - time;
+    wish = step * control.factor(error);
+    return last ? Verdict.ACCEPT_LAST : Verdict.ACCEPT;
+  }
+
+  /**
+   * Verdict on an attempt within the accuracy, with a threshold.
+   *
+   * @param threshold what is waited for
+   * @param reading the threshold's place in the attempt
+   */
+  Verdict keep(double time, double error, Threshold threshold, StepReading reading) {
+    if (locating) {
+      return locate(threshold.missing(reading.end()));
+    }
+    double share = threshold.crossing(reading);
+    if (share == Double.POSITIVE_INFINITY) {
+      return keep(time, error);
+    }
+    locating = true;
+    trials = 0;
+    low = 0;
+    missingLow = threshold.missing(reading.start());
+    high = step;
+    missingHigh = threshold.missing(reading.end());
+    if (missingHigh > 0) {
+      high = Double.POSITIVE_INFINITY;
+    }
+    if (share >= 1) {
+      return Verdict.ACCEPT_THRESHOLD;
+    }
+    step *= share;
+    return Verdict.REPEAT;
+  }
+
+  private Verdict locate(double missing) {
+    if (missing > 0) {
+      low = step;
+      missingLow = missing;
+    } else {
+      high = step;
+      missingHigh = missing;
+    }
+    trials++;
+    boolean met = Math.abs(missing) <= EVENT_TEMPERATURE_TOLERANCE;
+    if (met || high - low <= EVENT_TIME_TOLERANCE || trials >= MOST_TRIALS) {
+      locating = false;
+      return Verdict.ACCEPT_THRESHOLD;
+    }
+    step = nextTrial();
+    return Verdict.REPEAT;
+  }
+
+  private double nextTrial() {
+    if (high == Double.POSITIVE_INFINITY) {
+      return step * 1.01 + EVENT_TIME_TOLERANCE;
+    }
+    double secant = low + (high - low) * missingLow / (missingLow - missingHigh);
+    double margin = 0.01 * (high - low);
+    return Math.max(low + margin, Math.min(high - margin, secant));
+  }
+}
