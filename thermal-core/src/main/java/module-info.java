@@ -14,5 +14,5 @@ module org.roastfield.core {
   exports org.roastfield.core.surface;
   exports org.roastfield.core.chamber;
   exports org.roastfield.core.cook;
-// simulation
+  exports org.roastfield.core.simulation;
 }

@@ -23,10 +23,13 @@ final class FaceBalance {
   private static final double ACCURACY_SHARE = 0.1;
 
   private static final int MOST_ITERATIONS = 60;
+  private static final int MOST_RETREATS = 30;
+  private static final double RETREAT_TO = 273.15;
+  private static final double RETREAT_SHARE = 0.9;
   private static final int MOST_HALVINGS = 60;
 
   private final ScaledMaterial material;
-  private final double kappa;
+  private double kappa;
   private final int faces;
   private final Counters counters;
   private final double tolerance;
@@ -54,11 +57,21 @@ final class FaceBalance {
 
   FaceBalance(
       ScaledMaterial material, double kappa, int faces, double accuracy, Counters counters) {
-    this.tolerance = Math.min(LARGEST_LAST_CORRECTION, ACCURACY_SHARE * accuracy);
+    this.tolerance = tolerance(accuracy);
     this.material = material;
     this.kappa = kappa;
     this.faces = faces;
     this.counters = counters;
+  }
+
+  /** Largest correction of a face temperature that may be the last, for an accuracy [K]. */
+  static double tolerance(double accuracy) {
+    return Math.min(LARGEST_LAST_CORRECTION, ACCURACY_SHARE * accuracy);
+  }
+
+  /** Sets κ of another body. */
+  void kappa(double kappa) {
+    this.kappa = kappa;
   }
 
   void laws(SurfaceLaw upper, SurfaceLaw lower) {
@@ -82,9 +95,8 @@ final class FaceBalance {
   }
 
   private boolean solveOne(double time, double[] face, double[] flow, double[] evaporated) {
-    double temperature = face[0];
+    double temperature = whereTheLawHasAValue(upperLaw, time, face[0]);
     double linked = offset[0] - gain[0][0] * origin[0];
-    evaluateLaw(upperLaw, time, temperature);
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       double excess =
           kappa * flux.heatFlux() - (linked + gain[0][0] * material.kirchhoff(temperature));
@@ -122,6 +134,24 @@ final class FaceBalance {
     return Double.NaN;
   }
 
+  /**
+   * The guess, or the first temperature below it at which the law has a value, left in {@code
+   * flux}: a face that is wetted while it is hotter than boiling falls below it at once.
+   */
+  private double whereTheLawHasAValue(SurfaceLaw law, double time, double guess) {
+    double temperature = guess;
+    evaluateLaw(law, time, temperature);
+    for (int i = 0; i < MOST_RETREATS && !isFinite(flux.heatFlux()); i++) {
+      temperature = RETREAT_TO + RETREAT_SHARE * (temperature - RETREAT_TO);
+      evaluateLaw(law, time, temperature);
+    }
+    return temperature;
+  }
+
+  private static boolean isFinite(double value) {
+    return Math.abs(value) <= Double.MAX_VALUE;
+  }
+
   private void evaluateLaw(SurfaceLaw law, double time, double temperature) {
     flux.clear();
     law.evaluate(temperature, time, flux);
@@ -129,6 +159,8 @@ final class FaceBalance {
   }
 
   private boolean solveTwo(double time, double[] face, double[] flow, double[] evaporated) {
+    face[0] = whereTheLawHasAValue(upperLaw, time, face[0]);
+    face[1] = whereTheLawHasAValue(lowerLaw, time, face[1]);
     double size = evaluate(time, face);
     if (!(size < Double.POSITIVE_INFINITY)) {
       return false;

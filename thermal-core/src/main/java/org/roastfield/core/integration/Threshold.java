@@ -2,19 +2,41 @@ package org.roastfield.core.integration;
 
 import org.roastfield.core.grid.Reading;
 
-/**
- * A reading that is waited for.
- *
- * @param reading where
- * @param temperature [K]
- * @param rising whether it is reached from below
- */
-record Threshold(Reading reading, double temperature, boolean rising) {
+/** A reading that is waited for; owned by one cook or lane and set anew for each stage. */
+final class Threshold {
 
   private static final int BISECTIONS = 40;
 
-  /** Places inside a step where the threshold is looked for, and the end. */
-  private static final double FIRST_LOOK = 0.25;
+  /** Spacing of the places inside a step where the threshold is looked for besides its end. */
+  private static final double LOOK = 0.25;
+
+  private Reading reading;
+  private double temperature;
+  private boolean rising;
+
+  Threshold(Reading reading, double temperature, boolean rising) {
+    this.reading = reading;
+    this.temperature = temperature;
+    this.rising = rising;
+  }
+
+  /**
+   * Waits for something else.
+   *
+   * @param reading where
+   * @param temperature [K]
+   * @param rising whether it is reached from below
+   */
+  Threshold set(Reading reading, double temperature, boolean rising) {
+    this.reading = reading;
+    this.temperature = temperature;
+    this.rising = rising;
+    return this;
+  }
+
+  Reading reading() {
+    return reading;
+  }
 
   /** Distance still to go [K] from a value; 0 or less when reached. */
   double missing(double value) {
@@ -29,7 +51,7 @@ record Threshold(Reading reading, double temperature, boolean rising) {
   /** First share θ of a step at which the threshold is passed; infinite if it is not. */
   double crossing(StepReading step) {
     double before = 0;
-    for (double theta = FIRST_LOOK; theta < 1; theta += FIRST_LOOK) {
+    for (double theta = LOOK; theta < 1; theta += LOOK) {
       if (missing(step.at(theta)) <= 0) {
         return root(step, before, theta);
       }

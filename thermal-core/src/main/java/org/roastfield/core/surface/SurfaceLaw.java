@@ -1,6 +1,7 @@
 package org.roastfield.core.surface;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How heat enters a face: flux and slope from surface temperature and time. Open: a caller's own
@@ -26,6 +27,11 @@ public interface SurfaceLaw {
   /** Shortest period of a fluctuation that matters [s], see {@link Signal#shortestPeriod()}. */
   default double shortestPeriod() {
     return Double.POSITIVE_INFINITY;
+  }
+
+  /** The same law for many faces at once, or null if it can only be evaluated one by one. */
+  default @Nullable LawRows rows() {
+    return null;
   }
 
   /** All of the given laws acting on one face. */

@@ -1,0 +1,42 @@
+package org.roastfield.lab.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import org.roastfield.lab.result.AtomicFile;
+
+/**
+ * Folder that a command writes its files into.
+ *
+ * @param path as given, or chosen from the name of the cook
+ */
+record OutputFolder(Path path) {
+
+  private static final String DEFAULT_PARENT = "roastfield-out";
+  private static final int LONGEST_NAME = 60;
+
+  /** Folder in the working folder, named after a cook. */
+  static OutputFolder named(String cookName) {
+    return new OutputFolder(Path.of(DEFAULT_PARENT, plain(cookName)));
+  }
+
+  /**
+   * Lower-case letters, digits and single hyphens of a name; never empty, never a way out of a
+   * folder.
+   */
+  static String plain(String name) {
+    String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    plain = plain.substring(0, Math.min(LONGEST_NAME, plain.length())).replaceAll("^-|-$", "");
+    return plain.isEmpty() ? "cook" : plain;
+  }
+
+  /** Writes all of the files, by name; the folder is made if need be. */
+  void write(Map<String, String> texts) throws IOException {
+    Files.createDirectories(path);
+    for (Map.Entry<String, String> file : texts.entrySet()) {
+      AtomicFile.write(path.resolve(file.getKey()), file.getValue());
+    }
+  }
+}

@@ -1,0 +1,149 @@
+package org.roastfield.lab.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.roastfield.core.simulation.Outcome;
+import org.roastfield.core.simulation.Settings;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.replay.Replay;
+import org.roastfield.lab.replay.ReplayOptions;
+import org.roastfield.lab.replay.ReplayResult;
+import org.roastfield.lab.report.ReplayReport;
+import org.roastfield.lab.result.ManifestJson;
+import org.roastfield.lab.result.ReplayJson;
+import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.timeline.TemperatureScale;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Computes a logged cook again and says how far off that is. */
+@Command(
+    name = "replay",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Computes a logged cook from its chamber readings and compares the core.",
+      "The surface is that of the cook file's first stage. Nothing is fitted."
+    })
+final class ReplayCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "LOG.csv", description = "Log with a core column.")
+  private Path logPath = Path.of("");
+
+  @Option(
+      names = "--cook",
+      paramLabel = "COOK.yaml",
+      required = true,
+      description = "Cook file: cut, surface, and the chamber if the log has none.")
+  private Path cookPath = Path.of("");
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description =
+          "Where replay.json, manifest.json and replay.html go (default:"
+              + " roastfield-out/NAME-OF-THE-COOK-replay here; with --json, nowhere).")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(
+      names = "--target",
+      paramLabel = "TEMPERATURE",
+      split = ",",
+      converter = QuantityConverters.Temperature.class,
+      description =
+          "Core temperatures whose times are compared, such as 50°C,60°C (default: every 10 °C).")
+  private List<Double> targets = new ArrayList<>();
+
+  @Option(
+      names = "--until",
+      paramLabel = "TIME",
+      converter = QuantityConverters.Time.class,
+      description = "Leave out what the log says later, such as 415min.")
+  private Optional<Double> until = Optional.empty();
+
+  @Option(
+      names = "--start-from-log",
+      description = "Start at the log's first core reading, not at the cook file's temperature.")
+  private boolean startFromLog;
+
+  @Option(names = "--json", description = "Print replay.json instead of the summary.")
+  private boolean json;
+
+  @Option(names = "--fahrenheit", description = "Show °F on screen instead of °C.")
+  private boolean fahrenheit;
+
+  @Mixin private AccuracyOptions accuracy = new AccuracyOptions();
+
+  ReplayCommand() {}
+
+  @Override
+  public Integer call() throws IOException {
+    CookInput cook = CookInput.read(cookPath);
+    LogInput log = LogInput.read(logPath);
+    Settings settings = accuracy.settings();
+    Replay replay = replay(cook.cook(), log.log());
+    Outcome outcome = Simulator.with(settings).run(replay.cook());
+    if (outcome instanceof Outcome.Failed failed) {
+      return FailedRun.report(spec, cook.cook(), failed, json);
+    }
+    RunManifest manifest =
+        Manifests.of("replay", List.of(cook.entry(), log.entry()), settings, optionEntries());
+    finish(cook.cook(), log.log(), replay.compare(outcome.orElseThrow()), manifest);
+    return 0;
+  }
+
+  private Replay replay(CookFile cook, CookLog log) {
+    OptionalDouble end = until.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    try {
+      return Replay.of(cook, log, new ReplayOptions(end, targets, startFromLog));
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private List<RunManifest.Setting> optionEntries() {
+    List<RunManifest.Setting> entries = new ArrayList<>();
+    until.ifPresent(time -> entries.add(new RunManifest.Setting("until_s", Double.toString(time))));
+    if (!targets.isEmpty()) {
+      entries.add(new RunManifest.Setting("targets_K", targets.toString()));
+    }
+    entries.add(new RunManifest.Setting("start_from_log", Boolean.toString(startFromLog)));
+    return entries;
+  }
+
+  private void finish(CookFile cook, CookLog log, ReplayResult replay, RunManifest manifest)
+      throws IOException {
+    String replayText = ReplayJson.text(cook, log, replay);
+    PrintWriter screen = spec.commandLine().getOut();
+    TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+    screen.print(json ? replayText : ReplayText.of(cook, log, replay, scale));
+    if (out.isPresent() || !json) {
+      Map<String, String> files = new LinkedHashMap<>();
+      files.put("replay.json", replayText);
+      files.put("manifest.json", ManifestJson.text(manifest));
+      files.put("replay.html", ReplayReport.html(cook, log, replay, manifest));
+      OutputFolder folder =
+          out.map(OutputFolder::new).orElseGet(() -> OutputFolder.named(cook.name() + " replay"));
+      folder.write(files);
+      if (!json) {
+        screen.println("Wrote " + String.join(", ", files.keySet()) + " in " + folder.path());
+      }
+    }
+    screen.flush();
+  }
+}

@@ -1,0 +1,32 @@
+package org.roastfield.lab.command;
+
+import org.roastfield.lab.result.Version;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
+/** The command above all others. */
+@Command(
+    name = "roastfield",
+    description = "Computes what happens inside a thick cut cooked over live fire.",
+    mixinStandardHelpOptions = true,
+    versionProvider = RoastfieldCommand.VersionText.class,
+    subcommands = {SimulateCommand.class, ReplayCommand.class, MakeLogCommand.class},
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done",
+      "1:the computation failed; the message says what to try",
+      "2:bad usage or input; the message says where"
+    })
+final class RoastfieldCommand {
+
+  RoastfieldCommand() {}
+
+  /** Version line. */
+  static final class VersionText implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+      return new String[] {"roastfield " + Version.text()};
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package org.roastfield.lab.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.roastfield.core.simulation.Outcome;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.report.SimulationReport;
+import org.roastfield.lab.result.ManifestJson;
+import org.roastfield.lab.result.ResultJson;
+import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.Milestone;
+import org.roastfield.lab.timeline.TemperatureScale;
+import org.roastfield.lab.timeline.Timeline;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Computes a cook and says when what happens. */
+@Command(
+    name = "simulate",
+    mixinStandardHelpOptions = true,
+    description = "Computes a cook: its timeline on screen, result, manifest and report as files.")
+final class SimulateCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "COOK.yaml", description = "Cook file.")
+  private Path cookPath = Path.of("");
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description =
+          "Where result.json, manifest.json and report.html go (default:"
+              + " roastfield-out/NAME-OF-THE-COOK here; with --json, nowhere).")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(names = "--json", description = "Print result.json instead of the timeline.")
+  private boolean json;
+
+  @Option(names = "--fahrenheit", description = "Show °F on screen instead of °C.")
+  private boolean fahrenheit;
+
+  @Mixin private AccuracyOptions accuracy = new AccuracyOptions();
+
+  SimulateCommand() {}
+
+  @Override
+  public Integer call() throws IOException {
+    CookInput input = CookInput.read(cookPath);
+    Simulator simulator = Simulator.with(accuracy.settings());
+    Outcome outcome = simulator.run(input.cook().cook());
+    if (outcome instanceof Outcome.Failed failed) {
+      return FailedRun.report(spec, input.cook(), failed, json);
+    }
+    finish(input, outcome.orElseThrow());
+    return 0;
+  }
+
+  private void finish(CookInput input, SimulationResult result) throws IOException {
+    CookFile cook = input.cook();
+    RunManifest manifest =
+        Manifests.of("simulate", List.of(input.entry()), result.settings(), List.of());
+    List<Milestone> plain = Timeline.of(cook, result, TemperatureScale.CELSIUS);
+    String resultText =
+        ResultJson.text(cook, result, plain, Cautions.of(cook, result, TemperatureScale.CELSIUS));
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("result.json", resultText);
+    files.put("manifest.json", ManifestJson.text(manifest));
+    files.put("report.html", SimulationReport.html(cook, result, plain, manifest));
+    PrintWriter screen = spec.commandLine().getOut();
+    if (json) {
+      screen.print(resultText);
+    } else {
+      TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+      screen.print(TimelineText.of(cook, result, scale));
+    }
+    if (out.isPresent() || !json) {
+      OutputFolder folder =
+          out.map(OutputFolder::new).orElseGet(() -> OutputFolder.named(cook.name()));
+      folder.write(files);
+      if (!json) {
+        screen.println("Wrote " + String.join(", ", files.keySet()) + " in " + folder.path());
+      }
+    }
+    screen.flush();
+  }
+}

@@ -1,0 +1,80 @@
+package org.roastfield.lab.command;
+
+import java.util.List;
+import java.util.Locale;
+import org.roastfield.core.simulation.Note;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.WaterBalance;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.Extent;
+import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.Milestone;
+import org.roastfield.lab.timeline.TemperatureScale;
+import org.roastfield.lab.timeline.Timeline;
+
+/** A computed cook as text for a screen. */
+final class TimelineText {
+
+  private TimelineText() {}
+
+  static String of(CookFile cook, SimulationResult result, TemperatureScale scale) {
+    StringBuilder text = new StringBuilder();
+    text.append(cook.name()).append(cook.madeUp() ? " (numbers made up, not measured)" : "");
+    text.append('\n').append('\n');
+    text.append(milestones(cook, Timeline.of(cook, result, scale), scale)).append('\n');
+    text.append(balances(cook, result)).append('\n');
+    if (!result.notes().isEmpty()) {
+      text.append("Notes\n");
+      for (Note note : result.notes()) {
+        text.append("  ").append(note.subject()).append(": ").append(note.text()).append('\n');
+      }
+      text.append('\n');
+    }
+    text.append(CautionText.of(Cautions.of(cook, result, scale)));
+    return text.append('\n').toString();
+  }
+
+  private static String milestones(
+      CookFile cook, List<Milestone> milestones, TemperatureScale scale) {
+    TextTable table = new TextTable(false, true, true, true, false);
+    table.add("clock", "hours", "core", "surface", "estimated");
+    for (Milestone milestone : milestones) {
+      String note = milestone.note().isEmpty() ? "" : " (" + milestone.note() + ")";
+      table.add(
+          Times.clock(cook.starts(), milestone.clock()),
+          Times.hours(milestone.time()),
+          scale.text(milestone.core()),
+          scale.text(milestone.surface()),
+          milestone.name() + note);
+    }
+    return table.toString();
+  }
+
+  private static String balances(CookFile cook, SimulationResult result) {
+    TextTable table = new TextTable(false, false);
+    table.add("evaporated", water(cook, result));
+    table.add(
+        "energy residual",
+        String.format(
+            Locale.ROOT, "%.1e of the turnover", Math.abs(result.energy().relativeResidual())));
+    table.add("steps", Long.toString(result.work().acceptedSteps()));
+    return table.toString();
+  }
+
+  private static String water(CookFile cook, SimulationResult result) {
+    WaterBalance water = result.water();
+    double sum = water.evaporatedUpper() + water.evaporatedLower();
+    String perArea = String.format(Locale.ROOT, "%.2f kg/m²", sum);
+    return cook.extent().map(extent -> perArea + ofCut(extent, result)).orElse(perArea);
+  }
+
+  private static String ofCut(Extent extent, SimulationResult result) {
+    double mass = extent.evaporatedMass(result);
+    return String.format(
+        Locale.ROOT,
+        ", which is %.0f g or %.1f %% of %.2f kg (drip not counted)",
+        mass * 1000,
+        100 * mass / extent.mass(),
+        extent.mass());
+  }
+}

@@ -1,0 +1,45 @@
+package org.roastfield.lab.files;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.roastfield.core.cook.Cook;
+
+/**
+ * A cook file, read and checked.
+ *
+ * @param fileName last part of the path, never a folder
+ * @param name of the cook
+ * @param starts clock time at which the cut goes on
+ * @param madeUp whether the file says that its numbers are invented
+ * @param food kind of food
+ * @param cook for the core
+ * @param pressure of the air [Pa], from the altitude
+ * @param extent size of the whole cut; empty if the file does not state the length of a cylinder or
+ *     slab
+ * @param facts statements about the cook and its cut, for display
+ * @param stages in order
+ */
+public record CookFile(
+    String fileName,
+    String name,
+    LocalDateTime starts,
+    boolean madeUp,
+    Food food,
+    Cook cook,
+    double pressure,
+    Optional<Extent> extent,
+    List<Fact> facts,
+    List<StageSetup> stages) {
+
+  /** Copies the lists. */
+  public CookFile {
+    facts = List.copyOf(facts);
+    stages = List.copyOf(stages);
+  }
+
+  /** Clock time, to the nearest second, at a time since the start [s]. */
+  public LocalDateTime clockAt(double time) {
+    return starts.plusSeconds(Math.round(time));
+  }
+}

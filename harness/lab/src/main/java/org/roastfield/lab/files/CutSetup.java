@@ -1,0 +1,28 @@
+package org.roastfield.lab.files;
+
+import java.util.List;
+import java.util.Optional;
+import org.roastfield.core.cook.Cut;
+
+/**
+ * What a cook file states about its cut.
+ *
+ * @param cut for the core
+ * @param food kind of food
+ * @param emissivity of the surface where a stage states no other
+ * @param waterActivity of the surface
+ * @param extent size of the whole cut, if stated
+ * @param facts statements for display
+ */
+record CutSetup(
+    Cut cut,
+    Food food,
+    double emissivity,
+    double waterActivity,
+    Optional<Extent> extent,
+    List<Fact> facts) {
+
+  CutSetup {
+    facts = List.copyOf(facts);
+  }
+}

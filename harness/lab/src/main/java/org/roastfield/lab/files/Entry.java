@@ -1,0 +1,128 @@
+package org.roastfield.lab.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/**
+ * A value of a cook file with its place.
+ *
+ * @param file last part of the path
+ * @param node value
+ */
+record Entry(String file, Node node) {
+
+  private static final int LONGEST_NAME = 120;
+
+  /** Text of a single value. */
+  String text() {
+    if (node instanceof ScalarNode scalar && !scalar.getValue().isEmpty()) {
+      return scalar.getValue();
+    }
+    throw error("a single value");
+  }
+
+  /** A name: one line of printable text. */
+  String name() {
+    String text = text().strip();
+    boolean printable = text.chars().noneMatch(Character::isISOControl);
+    if (text.isEmpty() || text.length() > LONGEST_NAME || !printable) {
+      throw error("a name of 1 to " + LONGEST_NAME + " printable characters");
+    }
+    return text;
+  }
+
+  /** Quantity in SI units, anywhere in [{@code low}, {@code high}]. */
+  double quantity(Dimension dimension, double low, double high) {
+    OptionalDouble value = Quantity.parse(text(), dimension);
+    if (value.isEmpty()) {
+      throw error(dimension.description());
+    }
+    if (!(value.getAsDouble() >= low && value.getAsDouble() <= high)) {
+      throw error("a value from " + dimension.text(low) + " to " + dimension.text(high));
+    }
+    return value.getAsDouble();
+  }
+
+  /** Whole number in [{@code low}, {@code high}]. */
+  int wholeNumber(int low, int high) {
+    String text = text();
+    if (text.matches("\\d{1,6}")) {
+      int value = Integer.parseInt(text);
+      if (value >= low && value <= high) {
+        return value;
+      }
+    }
+    throw error("a whole number from " + low + " to " + high);
+  }
+
+  /** Value as a section with the given keys and no others. */
+  Section section(String... keys) {
+    if (node instanceof MappingNode mapping) {
+      return Section.of(file, mapping, List.of(keys));
+    }
+    throw error(
+        "keys and values (" + List.of(keys).stream().collect(Collectors.joining(", ")) + ")");
+  }
+
+  /** Values of a list with at least one. */
+  List<Entry> items() {
+    if (node instanceof SequenceNode sequence && !sequence.getValue().isEmpty()) {
+      List<Entry> items = new ArrayList<>();
+      sequence.getValue().forEach(item -> items.add(new Entry(file, item)));
+      return items;
+    }
+    throw error("a list with at least one item");
+  }
+
+  /** Adds every single value in here to {@code facts}, under the words of its keys. */
+  void collect(String subject, List<Fact> facts) {
+    if (node instanceof MappingNode mapping) {
+      for (NodeTuple tuple : mapping.getValue()) {
+        String key = new Entry(file, tuple.getKeyNode()).text().replace('-', ' ');
+        new Entry(file, tuple.getValueNode()).collect(subject + ", " + key, facts);
+      }
+    } else {
+      facts.add(new Fact(subject, text()));
+    }
+  }
+
+  /**
+   * What {@code supplier} gives, its complaint about an argument turned into an error at this
+   * place.
+   */
+  <T> T guard(Supplier<T> supplier) {
+    try {
+      return supplier.get();
+    } catch (IllegalArgumentException e) {
+      throw error("a value that can be computed with: " + e.getMessage());
+    }
+  }
+
+  /** Error at this place. */
+  CookFileException error(String expected) {
+    return errorAt(file, node, found(), expected);
+  }
+
+  /** Error at a node. */
+  static CookFileException errorAt(String file, Node node, String found, String expected) {
+    int line = node.getStartMark().map(Mark::getLine).orElse(0) + 1;
+    int column = node.getStartMark().map(Mark::getColumn).orElse(0) + 1;
+    return new CookFileException(file, line, column, found, expected);
+  }
+
+  private String found() {
+    if (node instanceof ScalarNode scalar) {
+      return scalar.getValue().isEmpty() ? "nothing" : SourceText.quoted(scalar.getValue());
+    }
+    return node instanceof MappingNode ? "keys and values" : "a list";
+  }
+}

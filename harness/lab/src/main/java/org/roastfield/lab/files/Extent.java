@@ -1,0 +1,24 @@
+package org.roastfield.lab.files;
+
+import org.roastfield.core.shape.Slab;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.WaterBalance;
+
+/**
+ * Size of the whole cut, for sums over its surface.
+ *
+ * @param area surface that heat enters through [m²]: the sides of a cylinder, one face of a slab,
+ *     all of a sphere
+ * @param mass [kg]
+ */
+public record Extent(double area, double mass) {
+
+  /** Water that left the whole cut as vapour [kg]. */
+  public double evaporatedMass(SimulationResult result) {
+    WaterBalance water = result.water();
+    boolean twoAlike = result.cook().isSymmetric() && result.cook().cut().shape() instanceof Slab;
+    double perArea =
+        twoAlike ? 2 * water.evaporatedUpper() : water.evaporatedUpper() + water.evaporatedLower();
+    return perArea * area;
+  }
+}

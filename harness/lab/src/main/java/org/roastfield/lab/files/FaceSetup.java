@@ -1,0 +1,70 @@
+package org.roastfield.lab.files;
+
+import java.util.Optional;
+import org.roastfield.core.air.MoistAir;
+import org.roastfield.core.chamber.Chamber;
+import org.roastfield.core.surface.Contact;
+import org.roastfield.core.surface.Signal;
+import org.roastfield.core.surface.SurfaceLaw;
+
+/**
+ * What a cook file states about the surroundings of one face in one stage.
+ *
+ * @param air temperature of the air [K]
+ * @param walls temperature that the face sees by radiation [K]
+ * @param humidityRatio [kg water / kg dry air]
+ * @param heatTransferCoefficient convection only [W/(m²·K)]
+ * @param emissivity of the face in [0, 1]
+ * @param wetness of the face in [0, 1]
+ * @param waterActivity of the face in (0, 1]
+ * @param contact hot metal against the face
+ */
+public record FaceSetup(
+    double air,
+    double walls,
+    double humidityRatio,
+    double heatTransferCoefficient,
+    double emissivity,
+    double wetness,
+    double waterActivity,
+    Optional<ContactSetup> contact) {
+
+  /** Surface law of these surroundings under a pressure [Pa]. */
+  public SurfaceLaw law(double pressure) {
+    return law(Signal.constant(air), pressure);
+  }
+
+  /**
+   * Surface law with another air temperature; the walls keep their stated difference from the air.
+   *
+   * @param airTemperature [K]
+   * @param pressure [Pa]
+   */
+  public SurfaceLaw law(Signal airTemperature, double pressure) {
+    Signal vapour = Signal.constant(MoistAir.vapourPressure(humidityRatio, pressure));
+    Signal wallTemperature = walls == air ? airTemperature : airTemperature.plus(walls - air);
+    Chamber chamber = new Chamber(airTemperature, wallTemperature, vapour, pressure);
+    double open = 1 - contact.map(ContactSetup::share).orElse(0.0);
+    SurfaceLaw around =
+        chamber.around(heatTransferCoefficient * open, emissivity * open, wetness, waterActivity);
+    return contact.map(metal -> SurfaceLaw.sum(around, law(metal))).orElse(around);
+  }
+
+  /** The same without hot metal. */
+  public FaceSetup withoutContact() {
+    return new FaceSetup(
+        air,
+        walls,
+        humidityRatio,
+        heatTransferCoefficient,
+        emissivity,
+        wetness,
+        waterActivity,
+        Optional.empty());
+  }
+
+  private static SurfaceLaw law(ContactSetup metal) {
+    return new Contact(
+        metal.conductance() * metal.share(), Signal.constant(metal.plateTemperature()));
+  }
+}

@@ -1,0 +1,119 @@
+package org.roastfield.lab.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.shape.Slab;
+import org.roastfield.core.surface.SurfaceLaw;
+
+/** Reads the stages of a cook in order. */
+final class StageReader {
+
+  private final CutSetup cut;
+  private final double pressure;
+  private final FaceReader faces;
+  private final EndReader ends;
+  private final List<Stage> stages = new ArrayList<>();
+  private final List<StageSetup> setups = new ArrayList<>();
+  private Reach reach;
+
+  StageReader(CutSetup cut, double pressure, EndReader ends) {
+    this.cut = cut;
+    this.pressure = pressure;
+    this.faces = new FaceReader(cut, pressure);
+    this.ends = ends;
+    this.reach = Reach.of(cut.cut().startTemperature());
+  }
+
+  /** Stages for the core, those read so far. */
+  List<Stage> stages() {
+    return List.copyOf(stages);
+  }
+
+  /** Stages as stated, those read so far. */
+  List<StageSetup> setups() {
+    return List.copyOf(setups);
+  }
+
+  void read(Entry entry) {
+    Section section =
+        entry.section(
+            "name", "chamber", "wetness", "emissivity", "contact", "faces", "turns", "end");
+    Entry nameEntry = section.required("name");
+    String name = nameEntry.name();
+    if (setups.stream().anyMatch(setup -> setup.name().equals(name))) {
+      throw nameEntry.error("a name that no earlier stage has");
+    }
+    Optional<Entry> turns = section.optional("turns");
+    if (turns.isPresent()) {
+      readTurns(name, section, turns.get());
+    } else {
+      readStill(name, section);
+    }
+  }
+
+  private void readStill(String name, Section section) {
+    FaceSetup upper = upper(section);
+    FaceSetup lower = lower(section, upper);
+    widen(upper);
+    widen(lower);
+    EndReader.Rule rule = ends.read(section.required("end"), reach);
+    int first = stages.size();
+    add(name, upper, lower, rule.end());
+    setups.add(
+        new StageSetup(
+            name, upper, lower, first, 1, rule.words(), StageFacts.of(upper, lower, section)));
+  }
+
+  private void readTurns(String name, Section section, Entry entry) {
+    section
+        .optional("faces")
+        .or(() -> section.optional("end"))
+        .ifPresent(
+            unwanted -> {
+              throw unwanted.error("neither faces nor end beside turns, which say both");
+            });
+    section.required("contact");
+    FaceSetup touched = faces.ofStage(section);
+    widen(touched);
+    Turns turns = Turns.read(entry, cut.cut().shape() instanceof Slab);
+    int first = stages.size();
+    turns.addTo(this, name, touched);
+    List<Fact> facts = new ArrayList<>(StageFacts.of(touched, touched, section));
+    facts.add(new Fact("turns", turns.words()));
+    setups.add(
+        new StageSetup(name, touched, touched, first, stages.size() - first, turns.words(), facts));
+  }
+
+  /** Adds a stage for the core. */
+  void add(String name, FaceSetup upper, FaceSetup lower, StageEnd end) {
+    SurfaceLaw upperLaw = upper.law(pressure);
+    SurfaceLaw lowerLaw = lower.equals(upper) ? upperLaw : lower.law(pressure);
+    stages.add(new Stage(name, upperLaw, lowerLaw, end));
+  }
+
+  private FaceSetup upper(Section section) {
+    Optional<Entry> entry = section.optional("faces");
+    if (entry.isEmpty()) {
+      return faces.ofStage(section);
+    }
+    if (!(cut.cut().shape() instanceof Slab)) {
+      throw entry.get().error("no faces, which only a slab has");
+    }
+    return faces.ofFace(entry.get().section("upper", "lower").required("upper"), section);
+  }
+
+  private FaceSetup lower(Section section, FaceSetup upper) {
+    return section
+        .optional("faces")
+        .map(entry -> entry.section("upper", "lower").required("lower"))
+        .map(face -> faces.ofFace(face, section))
+        .orElse(upper);
+  }
+
+  private void widen(FaceSetup face) {
+    reach = reach.with(face, pressure);
+  }
+}

@@ -1,0 +1,35 @@
+/**
+ * Reading of cook files and cook logs: units beside numbers, and errors that name file, line and
+ * column.
+ *
+ * <p>A <b>cook file</b> is one YAML 1.2 document of at most 1 MiB without anchors, aliases and
+ * tags. Its keys:
+ *
+ * <ul>
+ *   <li>{@code roastfield: cook/1}, {@code name}, {@code starts} (clock time at which the cut goes
+ *       on), {@code made-up} (true or false), {@code altitude}
+ *   <li>{@code cut}: {@code food}, {@code shape} (slab, cylinder, sphere), {@code thickness} of a
+ *       slab or {@code diameter}, {@code length} and {@code width} for sums over the whole cut,
+ *       {@code start-temperature}, {@code material} ({@code name} and either {@code composition} or
+ *       {@code conductivity}, {@code density}, {@code heat-capacity}), {@code emissivity}, {@code
+ *       water-activity}
+ *   <li>{@code probes}: a list of {@code name} and {@code depth} below the surface
+ *   <li>{@code stages}: a list of {@code name}, {@code chamber} ({@code air}, {@code walls}, {@code
+ *       humidity-ratio}, {@code heat-transfer} by convection), {@code wetness}, {@code emissivity},
+ *       {@code contact} ({@code plate}, {@code conductance}, {@code share} of the face), {@code
+ *       faces} ({@code upper} and {@code lower} of a slab, where they differ), and either {@code
+ *       turns} ({@code count}, {@code every}, {@code sides}) or {@code end}
+ *   <li>{@code end}: {@code after} a time; {@code at} a clock time; {@code core} at a temperature;
+ *       or {@code probe} with {@code reaches} or {@code falls-to}; the last two with {@code
+ *       at-latest}
+ * </ul>
+ *
+ * <p>A <b>cook log</b> is described at {@link org.roastfield.lab.files.CookLogReader}.
+ *
+ * <p>Names and other text of a file are whatever somebody wrote: they are free of control
+ * characters, and must be escaped wherever markup is written.
+ */
+@NullMarked
+package org.roastfield.lab.files;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,73 @@
+package org.roastfield.lab.replay;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.roastfield.core.cook.Cut;
+import org.roastfield.core.units.Temperatures;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.FaceSetup;
+import org.roastfield.lab.files.StageSetup;
+
+/** What a replay takes from the cook file, since a log does not hold it. */
+final class Assumptions {
+
+  private Assumptions() {}
+
+  static List<String> of(CookFile file, boolean chamberLogged, boolean startLogged, Cut cut) {
+    List<String> assumptions = new ArrayList<>();
+    StageSetup first = file.stages().get(0);
+    assumptions.add(chamber(first.upper(), chamberLogged));
+    assumptions.add(
+        String.format(
+            Locale.ROOT,
+            "start temperature: %.1f °C, %s",
+            Temperatures.toCelsius(cut.startTemperature()),
+            startLogged ? "the log's first core reading" : "the cook file's statement"));
+    assumptions.add(
+        String.format(
+            Locale.ROOT,
+            "cut: %.0f mm through the middle, as the cook file states it",
+            cut.shape().thickness() * 1000));
+    assumptions.add(surface(first));
+    if (file.stages().size() > 1) {
+      assumptions.add(
+          "stages after \"" + first.name() + "\": not part of a replay, which runs as one stage");
+    }
+    return assumptions;
+  }
+
+  private static String chamber(FaceSetup face, boolean logged) {
+    double offset = face.walls() - face.air();
+    String walls =
+        offset == 0
+            ? "walls as warm as the air"
+            : String.format(Locale.ROOT, "walls %+.1f K from the air", offset);
+    return logged
+        ? "chamber: the log's readings, " + walls
+        : String.format(
+            Locale.ROOT,
+            "chamber: the log has none, so the cook file's %.1f °C throughout, %s",
+            Temperatures.toCelsius(face.air()),
+            walls);
+  }
+
+  private static String number(double value) {
+    return BigDecimal.valueOf(value).round(new MathContext(4)).stripTrailingZeros().toPlainString();
+  }
+
+  private static String surface(StageSetup stage) {
+    FaceSetup face = stage.upper();
+    return String.format(
+        Locale.ROOT,
+        "surface: that of stage \"%s\", convection %s W/(m²·K), emissivity %s, wetness %s, humidity"
+            + " ratio %s",
+        stage.name(),
+        number(face.heatTransferCoefficient()),
+        number(face.emissivity()),
+        number(face.wetness()),
+        number(face.humidityRatio()));
+  }
+}

@@ -1,0 +1,16 @@
+package org.roastfield.lab.replay;
+
+/**
+ * Measured and computed temperature at one time.
+ *
+ * @param time since the start of the log [s]
+ * @param measured [K]
+ * @param computed [K]
+ */
+public record Comparison(double time, double measured, double computed) {
+
+  /** Computed less measured [K]. */
+  public double error() {
+    return computed - measured;
+  }
+}

@@ -1,0 +1,40 @@
+package org.roastfield.lab.replay;
+
+import java.util.List;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.lab.files.LogChannel;
+
+/**
+ * A logged cook beside its computation.
+ *
+ * @param core measured and computed core at every reading used
+ * @param errors summary of {@code core}
+ * @param targets times to given core temperatures
+ * @param chamber readings that were the surroundings; empty (size 0) where the log has none and the
+ *     cook file's stated temperature stood in
+ * @param chamberFromLog whether the surroundings were logged
+ * @param startTemperature of the cut [K]
+ * @param startFromLog whether that is the log's first core reading instead of the cook file's
+ *     statement
+ * @param assumptions inputs that the log does not hold, in words with units, each with where it
+ *     came from
+ * @param simulation the computation
+ */
+public record ReplayResult(
+    List<Comparison> core,
+    ErrorSummary errors,
+    List<TargetTime> targets,
+    LogChannel chamber,
+    boolean chamberFromLog,
+    double startTemperature,
+    boolean startFromLog,
+    List<String> assumptions,
+    SimulationResult simulation) {
+
+  /** Copies the lists. */
+  public ReplayResult {
+    core = List.copyOf(core);
+    targets = List.copyOf(targets);
+    assumptions = List.copyOf(assumptions);
+  }
+}

@@ -1,0 +1,20 @@
+package org.roastfield.lab.replay;
+
+import java.util.OptionalDouble;
+
+/**
+ * When the core first reached a temperature.
+ *
+ * @param temperature [K]
+ * @param measured time in the log [s], between readings by a straight line; empty if never reached
+ * @param computed time in the computation [s]; empty if never reached
+ */
+public record TargetTime(double temperature, OptionalDouble measured, OptionalDouble computed) {
+
+  /** Computed less measured [s], where both reached it. */
+  public OptionalDouble error() {
+    return measured.isPresent() && computed.isPresent()
+        ? OptionalDouble.of(computed.getAsDouble() - measured.getAsDouble())
+        : OptionalDouble.empty();
+  }
+}
