@@ -1,5 +1,6 @@
 package org.roastfield.bench;
 
+import org.roastfield.core.surface.LawRows;
 import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
 
@@ -23,10 +24,11 @@ record Rs1Law(
     double period)
     implements SurfaceLaw {
 
-  private static final double LATENT = 2.40e6;
-  private static final double WATER_ACTIVITY = 0.99;
-  private static final double RADIATION = 0.90 * 5.670374e-8;
-  private static final double TRANSFER =
+  static final double ZERO_CELSIUS = 273.15;
+  static final double LATENT = 2.40e6;
+  static final double WATER_ACTIVITY = 0.99;
+  static final double RADIATION = 0.90 * 5.670374e-8;
+  static final double TRANSFER =
       0.018015 / (8.314462 * 1.2 * 1006 * 293.15 * Math.cbrt(0.87 * 0.87));
 
   @Override
@@ -48,6 +50,11 @@ record Rs1Law(
       flux.addHeat(-LATENT * rate, -LATENT * slope);
       flux.addEvaporation(rate);
     }
+  }
+
+  @Override
+  public LawRows rows() {
+    return Rs1Rows.INSTANCE;
   }
 
   @Override

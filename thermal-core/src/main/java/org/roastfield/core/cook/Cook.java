@@ -44,7 +44,12 @@ public record Cook(Cut cut, List<Stage> stages, List<Probe> probes) {
 
   /** Whether every stage treats the cut alike all round, so that half of it says everything. */
   public boolean isSymmetric() {
-    return stages.stream().allMatch(Stage::isAllRound);
+    for (int i = 0; i < stages.size(); i++) {
+      if (!stages.get(i).isAllRound()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void checkStage(Cut cut, Stage stage) {

@@ -33,6 +33,6 @@ public record Stage(String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd en
 
   /** Whether both faces have the same law. */
   public boolean isAllRound() {
-    return upper.equals(lower);
+    return upper == lower || upper.equals(lower);
   }
 }

@@ -70,6 +70,32 @@ public final class Reading {
         + (weight2 == 0 ? 0 : weight2 * averages[i + 2]);
   }
 
+  /**
+   * Share of the cells in the value of one lane.
+   *
+   * @param averages [cells][lanes], not modified
+   */
+  public double ofLane(double[][] averages, int lane) {
+    return weight0 * averages[first][lane]
+        + weight1 * averages[first + 1][lane]
+        + (weight2 == 0 ? 0 : weight2 * averages[first + 2][lane]);
+  }
+
+  /**
+   * Share of the cells in the value of every lane.
+   *
+   * @param averages [cells][lanes], not modified
+   * @param values [lanes], overwritten
+   */
+  public void ofRows(int lanes, double[][] averages, double[] values) {
+    double[] row0 = averages[first];
+    double[] row1 = averages[first + 1];
+    double[] row2 = averages[weight2 == 0 ? first : first + 2];
+    for (int l = 0; l < lanes; l++) {
+      values[l] = weight0 * row0[l] + weight1 * row1[l] + weight2 * row2[l];
+    }
+  }
+
   /** Weight of the value at ξ = 1. */
   public double upperWeight() {
     return upperWeight;

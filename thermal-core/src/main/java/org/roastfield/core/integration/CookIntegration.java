@@ -1,6 +1,5 @@
 package org.roastfield.core.integration;
 
-import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
@@ -23,38 +22,54 @@ public final class CookIntegration {
   private final Grid grid;
   private final double length;
   private final StageIntegration stages;
-  private final Trajectory trajectory;
   private final Balances balances;
+  private final Threshold threshold;
   private final double initialEnthalpy;
 
-  /**
-   * @param accuracy tolerance of a step's error [K]
-   * @param cells number of cells
-   * @param surfaceCell wished width at the faces [m]
-   * @param mostSteps bound on accepted and rejected steps
-   */
-  public CookIntegration(
-      Cook cook, double accuracy, int cells, double surfaceCell, long mostSteps) {
+  private CookIntegration(Cook cook, Accuracy accuracy) {
     this.cook = cook;
-    Shape shape = cook.cut().shape();
     Material material = cook.cut().material();
-    boolean symmetric = cook.isSymmetric();
-    this.length = symmetric ? shape.halfThickness() : shape.thickness();
-    double relative = surfaceCell / length;
-    double compact = COMPACT_DEPTH / length;
-    this.grid =
-        symmetric
-            ? Grid.symmetric(shape.exponent(), cells, relative, compact)
-            : Grid.twoSided(cells, relative, compact);
+    this.length = length(cook);
+    this.grid = grid(cook, accuracy);
     this.stages =
         new StageIntegration(
             new HeatProblem(grid, length, material, null),
-            accuracy,
-            mostSteps,
+            accuracy.tolerance(),
+            accuracy.mostSteps(),
             cook.cut().startTemperature());
-    this.trajectory = new Trajectory(grid);
     this.balances = new Balances(grid.cells(), material.lowest(), material.highest());
+    this.threshold = new Threshold(Reading.at(grid, 0), 0, true);
     this.initialEnthalpy = enthalpy();
+  }
+
+  /**
+   * How accurately and finely to compute.
+   *
+   * @param tolerance of a step's error [K]
+   * @param cells number of cells
+   * @param surfaceCell wished width at the faces [m]
+   * @param mostSteps bound on accepted and repeated steps
+   */
+  public record Accuracy(double tolerance, int cells, double surfaceCell, long mostSteps) {}
+
+  /** Integration of a cook. */
+  public static CookIntegration of(Cook cook, Accuracy accuracy) {
+    return new CookIntegration(cook, accuracy);
+  }
+
+  /** Grid of a cook: of half the body where it is treated alike all round. */
+  static Grid grid(Cook cook, Accuracy accuracy) {
+    double length = length(cook);
+    double relative = accuracy.surfaceCell() / length;
+    double compact = COMPACT_DEPTH / length;
+    return cook.isSymmetric()
+        ? Grid.symmetric(cook.cut().shape().exponent(), accuracy.cells(), relative, compact)
+        : Grid.twoSided(accuracy.cells(), relative, compact);
+  }
+
+  private static double length(Cook cook) {
+    Shape shape = cook.cut().shape();
+    return cook.isSymmetric() ? shape.halfThickness() : shape.thickness();
   }
 
   /** How a stage came to its end. */
@@ -66,37 +81,44 @@ public final class CookIntegration {
     FACE_UNBALANCED
   }
 
+  /** Integrates a stage from where the last one ended, and keeps its steps in a trajectory. */
+  public End run(Stage stage, Trajectory trajectory) {
+    return run(stage, (StepListener) trajectory);
+  }
+
   /** Integrates a stage from where the last one ended. */
-  public End run(Stage stage) {
+  End run(Stage stage, StepListener listener) {
     StageEnd rule = stage.end();
-    Threshold threshold = threshold(rule);
+    boolean awaiting = await(rule);
     StageIntegration.End end =
         stages.run(
             stage.upper(),
             stage.lower(),
             rule.longest(time()),
-            threshold,
+            awaiting ? threshold : null,
             step -> {
               balances.accepted(step);
-              trajectory.accepted(step);
+              listener.accepted(step);
             });
     return switch (end) {
       case THRESHOLD -> End.RULE_MET;
-      case DURATION -> threshold == null ? End.RULE_MET : End.RULE_NOT_MET;
+      case DURATION -> awaiting ? End.RULE_NOT_MET : End.RULE_MET;
       case TOO_MANY_STEPS -> End.TOO_MANY_STEPS;
       case STEP_TOO_SMALL -> End.STEP_TOO_SMALL;
       case FACE_UNBALANCED -> End.FACE_UNBALANCED;
     };
   }
 
-  private @Nullable Threshold threshold(StageEnd rule) {
+  private boolean await(StageEnd rule) {
     if (rule instanceof StageEnd.Rises rises) {
-      return new Threshold(reading(rises.probe()), rises.temperature(), true);
+      threshold.set(reading(rises.probe()), rises.temperature(), true);
+      return true;
     }
     if (rule instanceof StageEnd.Falls falls) {
-      return new Threshold(reading(falls.probe()), falls.temperature(), false);
+      threshold.set(reading(falls.probe()), falls.temperature(), false);
+      return true;
     }
-    return null;
+    return false;
   }
 
   /** Reading of a probe. */
@@ -118,8 +140,9 @@ public final class CookIntegration {
     return length;
   }
 
-  public Trajectory trajectory() {
-    return trajectory;
+  /** An empty trajectory for this cook's steps. */
+  public Trajectory newTrajectory() {
+    return new Trajectory(grid);
   }
 
   /** Time reached [s]. */

@@ -24,6 +24,14 @@ final class Cubic {
         + theta * rest * ((theta - rest) * chord + (theta - 1) * -h * rate0 - theta * h * rate1);
   }
 
+  /** Derivative of {@link #hermite} by θ. */
+  static double hermiteSlope(
+      double theta, double h, double y0, double rate0, double y1, double rate1) {
+    double rest = 1 - theta;
+    return 6 * theta * rest * (y1 - y0)
+        + h * (rest * (rest - 2 * theta) * rate0 + theta * (theta - 2 * rest) * rate1);
+  }
+
   /** Lagrange polynomial through the values of four stages. */
   static double throughStages(double theta, double y0, double y1, double y2, double y3) {
     double d0 = theta;

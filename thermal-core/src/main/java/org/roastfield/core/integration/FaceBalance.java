@@ -18,9 +18,9 @@ final class FaceBalance {
    * Largest correction of a face temperature that may be the last [K]; what is left is about 3 % of
    * its square.
    */
-  private static final double LARGEST_LAST_CORRECTION = 1e-3;
+  private static final double LARGEST_LAST_CORRECTION = 5e-3;
 
-  private static final double ACCURACY_SHARE = 0.1;
+  private static final double ACCURACY_SHARE = 0.5;
 
   private static final int MOST_ITERATIONS = 60;
   private static final int MOST_RETREATS = 30;

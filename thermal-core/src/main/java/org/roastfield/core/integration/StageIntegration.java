@@ -20,6 +20,7 @@ final class StageIntegration {
   private final StageProgress progress;
   private final Counters counters;
   private final DenseStep dense;
+  private final double accuracy;
   private final long mostSteps;
   private final double firstStep;
   private State state;
@@ -30,6 +31,7 @@ final class StageIntegration {
     this.counters = new Counters();
     this.stepper = new Stepper(problem, accuracy, counters);
     this.progress = new StageProgress(accuracy);
+    this.accuracy = accuracy;
     this.mostSteps = mostSteps;
     this.state = new State(grid.cells(), problem.material().isConstant());
     this.next = new State(grid.cells(), problem.material().isConstant());
@@ -109,14 +111,15 @@ final class StageIntegration {
 
   private StageProgress.Verdict judge(boolean solved, @Nullable Threshold threshold) {
     double error = solved ? stepper.error() : Double.NaN;
+    double growth = StepControl.growth(error, accuracy);
     if (!progress.accepts(error)) {
-      return progress.refuse(solved, error);
+      return progress.refuse(solved, error, growth);
     }
     if (threshold == null) {
-      return progress.keep(state.time, error);
+      return progress.keep(state.time, error, growth);
     }
     StepReading reading = dense.between(state, next).reading(threshold.reading());
-    return progress.keep(state.time, error, threshold, reading);
+    return progress.keep(state.time, error, growth, threshold, reading);
   }
 
   private void accept(StepListener listener) {

@@ -92,8 +92,8 @@ final class StageProgress {
   }
 
   /** Verdict on an attempt whose stages could not be solved, or whose error is too large. */
-  Verdict refuse(boolean solved, double error) {
-    wish = step * (solved && error >= 0 ? control.factor(error) : SHRINK_AFTER_FAILURE);
+  Verdict refuse(boolean solved, double error, double growth) {
+    wish = step * (solved && error >= 0 ? control.factor(error, growth) : SHRINK_AFTER_FAILURE);
     locating = false;
     return wish > SMALLEST_STEP * Math.max(1, end) ? Verdict.REPEAT : Verdict.GIVE_UP;
   }
@@ -103,9 +103,9 @@ final class StageProgress {
   }
 
   /** Verdict on an attempt within the accuracy, without a threshold. */
-  Verdict keep(double time, double error) {
+  Verdict keep(double time, double error, double growth) {
     boolean last = step >= end - time;
-    wish = step * control.factor(error);
+    wish = step * control.factor(error, growth);
     return last ? Verdict.ACCEPT_LAST : Verdict.ACCEPT;
   }
 
@@ -115,13 +115,13 @@ final class StageProgress {
    * @param threshold what is waited for
    * @param reading the threshold's place in the attempt
    */
-  Verdict keep(double time, double error, Threshold threshold, StepReading reading) {
+  Verdict keep(double time, double error, double growth, Threshold threshold, StepReading reading) {
     if (locating) {
       return locate(threshold.missing(reading.end()));
     }
     double share = threshold.crossing(reading);
     if (share == Double.POSITIVE_INFINITY) {
-      return keep(time, error);
+      return keep(time, error, growth);
     }
     locating = true;
     trials = 0;

@@ -20,13 +20,24 @@ final class StepControl {
     return error <= tolerance;
   }
 
-  /** Factor of the next step after an error, never above 1 right after a rejection. */
-  double factor(double error) {
-    double ratio = error / tolerance;
-    double factor = ratio > 0 ? SAFETY / Math.sqrt(Math.sqrt(ratio)) : LARGEST_GROWTH;
-    factor = Math.max(SMALLEST_SHRINK, Math.min(LARGEST_GROWTH, factor));
-    boolean limited = afterRejection || ratio > 1;
-    afterRejection = ratio > 1;
+  /**
+   * Factor by which the next step may grow for an error, before limits: 0.9 (tolerance/error)^¼;
+   * infinite for no error.
+   */
+  static double growth(double error, double tolerance) {
+    return SAFETY / Math.sqrt(Math.sqrt(error / tolerance));
+  }
+
+  /**
+   * Factor of the next step after an error, never above 1 right after a rejection.
+   *
+   * @param growth {@link #growth} of the error
+   */
+  double factor(double error, double growth) {
+    double factor = Math.max(SMALLEST_SHRINK, Math.min(LARGEST_GROWTH, growth));
+    boolean rejected = error > tolerance;
+    boolean limited = afterRejection || rejected;
+    afterRejection = rejected;
     return limited ? Math.min(1, factor) : factor;
   }
 

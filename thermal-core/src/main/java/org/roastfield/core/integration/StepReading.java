@@ -6,6 +6,8 @@ package org.roastfield.core.integration;
  */
 final class StepReading {
 
+  private static final int PEAK_BISECTIONS = 30;
+
   private double length;
   private double from;
   private double fromRate;
@@ -51,5 +53,26 @@ final class StepReading {
   double at(double theta) {
     return Cubic.hermite(theta, length, from, fromRate, to, toRate)
         + Cubic.throughStages(theta, face0, face1, face2, face3);
+  }
+
+  /**
+   * Share θ of a maximum inside the step where the cells' share rises at its start and falls at its
+   * end; 0 if it does not.
+   */
+  double peak() {
+    if (!(fromRate > 0 && toRate < 0)) {
+      return 0;
+    }
+    double low = 0;
+    double high = 1;
+    for (int i = 0; i < PEAK_BISECTIONS; i++) {
+      double middle = 0.5 * (low + high);
+      if (Cubic.hermiteSlope(middle, length, from, fromRate, to, toRate) > 0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return 0.5 * (low + high);
   }
 }

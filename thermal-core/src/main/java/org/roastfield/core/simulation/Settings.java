@@ -1,5 +1,6 @@
 package org.roastfield.core.simulation;
 
+import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.internal.Check;
 
 /**
@@ -48,5 +49,10 @@ public record Settings(double accuracy, int cells, double surfaceCell, int mostS
   /** The same with another bound on the steps. */
   public Settings withMostSteps(int mostSteps) {
     return new Settings(accuracy, cells, surfaceCell, mostSteps);
+  }
+
+  /** The same for the integration. */
+  CookIntegration.Accuracy integrationAccuracy() {
+    return new CookIntegration.Accuracy(accuracy, cells, surfaceCell, mostSteps);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.internal.Check;
 
 /** What came of one cook: stages, traces, profiles, balances and work. Immutable. */
@@ -12,6 +13,7 @@ public final class SimulationResult {
   private final Cook cook;
   private final Settings settings;
   private final CookIntegration integration;
+  private final Trajectory trajectory;
   private final List<StageResult> stages;
   private final List<Note> notes;
 
@@ -19,11 +21,13 @@ public final class SimulationResult {
       Cook cook,
       Settings settings,
       CookIntegration integration,
+      Trajectory trajectory,
       List<StageResult> stages,
       List<Note> notes) {
     this.cook = cook;
     this.settings = settings;
     this.integration = integration;
+    this.trajectory = trajectory;
     this.stages = List.copyOf(stages);
     this.notes = List.copyOf(notes);
   }
@@ -79,12 +83,12 @@ public final class SimulationResult {
    */
   public Trace lowerSurface() {
     double distance = -cook.cut().shape().halfThickness();
-    return new Trace("lower surface", integration.readingAt(distance), integration.trajectory());
+    return new Trace("lower surface", integration.readingAt(distance), trajectory);
   }
 
   /** Temperature over time at a probe, whether listed in the cook or not. */
   public Trace probe(Probe probe) {
-    return new Trace(probe.name(), integration.reading(probe), integration.trajectory());
+    return new Trace(probe.name(), integration.reading(probe), trajectory);
   }
 
   /** Highest core temperature in a completed stage. */
@@ -99,7 +103,12 @@ public final class SimulationResult {
    */
   public TemperatureProfile profile(double time) {
     Check.inRange("time", time, 0, endTime());
-    return new TemperatureProfile(integration.trajectory(), integration.length(), time);
+    return new TemperatureProfile(trajectory, integration.length(), time);
+  }
+
+  /** Core temperature at {@link #endTime()} [K]; that at the start if no step was made. */
+  double coreNow() {
+    return integration.now(integration.reading(Probe.CORE));
   }
 
   /** Heat of the whole cook. */

@@ -8,6 +8,7 @@ import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.units.Temperatures;
 
 /** Computes cooks. Immutable and stateless: one simulator serves any number of threads. */
@@ -41,23 +42,18 @@ public final class Simulator {
    *     bounded in time and steps
    */
   public Outcome run(Cook cook) {
-    CookIntegration integration =
-        new CookIntegration(
-            cook,
-            settings.accuracy(),
-            settings.cells(),
-            settings.surfaceCell(),
-            settings.mostSteps());
+    CookIntegration integration = CookIntegration.of(cook, settings.integrationAccuracy());
+    Trajectory trajectory = integration.newTrajectory();
     List<StageResult> results = new ArrayList<>();
     for (Stage stage : cook.stages()) {
       double start = integration.time();
-      CookIntegration.End end = integration.run(stage);
+      CookIntegration.End end = integration.run(stage, trajectory);
       if (end != CookIntegration.End.RULE_MET) {
-        return failed(cook, integration, results, stage, end);
+        return failed(result(cook, integration, trajectory, results), stage, end);
       }
       results.add(stageResult(cook, integration, stage, start));
     }
-    return new Outcome.Completed(result(cook, integration, results));
+    return new Outcome.Completed(result(cook, integration, trajectory, results));
   }
 
   private static StageResult stageResult(
@@ -74,8 +70,9 @@ public final class Simulator {
   }
 
   private SimulationResult result(
-      Cook cook, CookIntegration integration, List<StageResult> stages) {
-    return new SimulationResult(cook, settings, integration, stages, notes(cook, integration));
+      Cook cook, CookIntegration integration, Trajectory trajectory, List<StageResult> stages) {
+    return new SimulationResult(
+        cook, settings, integration, trajectory, stages, notes(cook, integration));
   }
 
   private static List<Note> notes(Cook cook, CookIntegration integration) {
@@ -100,73 +97,52 @@ public final class Simulator {
     return notes;
   }
 
-  private Outcome failed(
-      Cook cook,
-      CookIntegration integration,
-      List<StageResult> done,
-      Stage stage,
-      CookIntegration.End end) {
-    double core = Temperatures.toCelsius(integration.now(integration.reading(Probe.CORE)));
+  private Outcome failed(SimulationResult partial, Stage stage, CookIntegration.End end) {
     String where =
         String.format(
             Locale.ROOT,
             "stage \"%s\" at %.0f s, core %.1f °C",
             stage.name(),
-            integration.time(),
-            core);
+            partial.endTime(),
+            Temperatures.toCelsius(partial.coreNow()));
     return switch (end) {
       case RULE_MET -> throw new IllegalArgumentException("end must not be " + end);
       case RULE_NOT_MET ->
-          failed(
+          new Outcome.Failed(
               FailureReason.END_RULE_NOT_MET,
-              cook,
-              integration,
-              done,
-              stage,
+              stage.name(),
+              partial.endTime(),
               where
                   + ": the rule \""
                   + stage.end().description()
                   + "\" was not met in the time allowed",
-              "raise the chamber temperature, lower the target or allow more time");
+              "raise the chamber temperature, lower the target or allow more time",
+              partial);
       case TOO_MANY_STEPS ->
-          failed(
+          new Outcome.Failed(
               FailureReason.TOO_MANY_STEPS,
-              cook,
-              integration,
-              done,
-              stage,
+              stage.name(),
+              partial.endTime(),
               where + ": " + settings.mostSteps() + " steps did not suffice",
-              "ask for less accuracy, or allow more steps");
+              "ask for less accuracy, or allow more steps",
+              partial);
       case STEP_TOO_SMALL ->
-          failed(
+          new Outcome.Failed(
               FailureReason.STEP_TOO_SMALL,
-              cook,
-              integration,
-              done,
-              stage,
+              stage.name(),
+              partial.endTime(),
               where + ": the step fell below round-off",
-              "look for a surface law that is not continuous in surface temperature or time");
+              "look for a surface law that is not continuous in surface temperature or time",
+              partial);
       case FACE_UNBALANCED ->
-          failed(
+          new Outcome.Failed(
               FailureReason.FACE_UNBALANCED,
-              cook,
-              integration,
-              done,
-              stage,
+              stage.name(),
+              partial.endTime(),
               where + ": no surface temperature balances the laws of the face",
-              "look for a surface law whose flux rises with surface temperature or has no value there");
+              "look for a surface law whose flux rises with surface temperature or has no value"
+                  + " there",
+              partial);
     };
-  }
-
-  private Outcome failed(
-      FailureReason reason,
-      Cook cook,
-      CookIntegration integration,
-      List<StageResult> done,
-      Stage stage,
-      String message,
-      String advice) {
-    return new Outcome.Failed(
-        reason, stage.name(), integration.time(), message, advice, result(cook, integration, done));
   }
 }

@@ -1,0 +1,400 @@
+package org.roastfield.core.integration;
+
+import org.roastfield.core.grid.FaceClosure;
+import org.roastfield.core.grid.Grid;
+import org.roastfield.core.grid.Reading;
+
+/**
+ * One attempt at a step of {@link Esdirk4} for every lane at once, each with a step, a body and a
+ * face of its own; constant properties, one heated face.
+ *
+ * <p>Symbols as in {@link Stepper}; rows are [lanes], arrays of rows [cells][lanes]. Elimination
+ * runs one way: lanes hide its latency.
+ */
+final class LaneStepper {
+
+  /** Newton corrections made for all lanes; one that needs more gets them alone. */
+  private static final int SHARED_CORRECTIONS = 2;
+
+  private final Grid grid;
+  private final int n;
+  private final FaceClosure closure;
+  private final FaceBalance balance;
+  private final double accuracy;
+  private final double tolerance;
+  private final Reading watchedPlace;
+  private final LaneLaws laws;
+
+  private final double[] massDiagonal;
+  private final double[] massBelow;
+  private final double[] massAbove;
+
+  /** u at the start of the step [cells][lanes] [K]. */
+  double[][] value;
+
+  /** du/dt at the start of the step [cells][lanes] [K/s]. */
+  double[][] rate;
+
+  /** u at the end of the attempt [cells][lanes] [K]. */
+  double[][] nextValue;
+
+  /** du/dt at the end of the attempt [cells][lanes] [K/s]. */
+  double[][] nextRate;
+
+  /** α₀/ℓ² [lanes] [1/s]. */
+  final double[] timeScale;
+
+  /** κ [lanes] [m²·K/W]. */
+  final double[] kappa;
+
+  /** Start of the step [lanes] [s]. */
+  final double[] time;
+
+  /** h [lanes] [s]. */
+  final double[] step;
+
+  /** Inward flow at the start of the step [lanes] [K]. */
+  final double[] flow;
+
+  /** Evaporation at the start of the step [lanes] [kg/(m²·s)]. */
+  final double[] evaporation;
+
+  /** Face temperatures of the stages [stages][lanes] [K]. */
+  final double[][] stageFace;
+
+  /** Inward flow at the end of the attempt [lanes] [K]. */
+  final double[] nextFlow;
+
+  /** Evaporation at the end of the attempt [lanes] [kg/(m²·s)]. */
+  final double[] nextEvaporation;
+
+  /** Σ b f over the stages [lanes] [K]. */
+  final double[] meanFlow;
+
+  /** Σ b j over the stages [lanes] [kg/(m²·s)]. */
+  final double[] meanEvaporation;
+
+  /** Volume-weighted root mean square of the embedded error [lanes] [K]. */
+  final double[] error;
+
+  /** {@link StepControl#growth} of the error [lanes]. */
+  final double[] growth;
+
+  /** The watched place at the start of the step [lanes] [K]. */
+  final double[] watched;
+
+  /** Its rate at the start of the step [lanes] [K/s]. */
+  final double[] watchedRate;
+
+  /** The watched place at the end of the attempt [lanes] [K]. */
+  final double[] nextWatched;
+
+  /** Its rate at the end of the attempt [lanes] [K/s]. */
+  final double[] nextWatchedRate;
+
+  /** Whether the face of every stage could be balanced [lanes]. */
+  final boolean[] solved;
+
+  private final double[][][] z;
+  private final double[][] base;
+  private final double[][] multiplier;
+  private final double[][] inverse;
+  private final double[][] carry;
+  private final double[] lambda;
+  private final double[] gammaStep;
+  private final double[] inverseGammaStep;
+  private final double[] gain;
+  private final double[] response;
+  private final double[] offset;
+  private final double[] guess;
+  private final double[] flux;
+  private final double[] stageTime;
+  private final double[] heatFlux;
+  private final double[] slope;
+  private final double[] correction;
+  private final double[] oneFace = new double[2];
+  private final double[] oneFlow = new double[2];
+  private final double[] oneEvaporation = new double[2];
+
+  LaneStepper(
+      Grid grid,
+      int width,
+      double accuracy,
+      Reading watchedPlace,
+      FaceBalance balance,
+      LaneLaws laws) {
+    this.accuracy = accuracy;
+    this.watchedPlace = watchedPlace;
+    this.grid = grid;
+    this.n = grid.cells();
+    this.closure = grid.upper();
+    this.balance = balance;
+    this.tolerance = FaceBalance.tolerance(accuracy);
+    this.laws = laws;
+    massDiagonal = new double[n];
+    massBelow = new double[n];
+    massAbove = new double[n];
+    for (int i = 0; i < n; i++) {
+      massDiagonal[i] = grid.volume(i) + grid.correctionAbove(i) - grid.correctionBelow(i + 1);
+      massBelow[i] = grid.correctionBelow(i);
+      massAbove[i] = -grid.correctionAbove(i + 1);
+    }
+    value = new double[n][width];
+    rate = new double[n][width];
+    nextValue = new double[n][width];
+    nextRate = new double[n][width];
+    z = new double[Esdirk4.STAGES][n][width];
+    base = new double[n][width];
+    multiplier = new double[n][width];
+    inverse = new double[n][width];
+    carry = new double[n][width];
+    stageFace = new double[Esdirk4.STAGES][width];
+    timeScale = new double[width];
+    kappa = new double[width];
+    time = new double[width];
+    step = new double[width];
+    flow = new double[width];
+    evaporation = new double[width];
+    nextFlow = new double[width];
+    nextEvaporation = new double[width];
+    meanFlow = new double[width];
+    meanEvaporation = new double[width];
+    error = new double[width];
+    growth = new double[width];
+    watched = new double[width];
+    watchedRate = new double[width];
+    nextWatched = new double[width];
+    nextWatchedRate = new double[width];
+    solved = new boolean[width];
+    lambda = new double[width];
+    gammaStep = new double[width];
+    inverseGammaStep = new double[width];
+    gain = new double[width];
+    response = new double[width];
+    offset = new double[width];
+    guess = new double[width];
+    flux = new double[width];
+    stageTime = new double[width];
+    heatFlux = new double[width];
+    slope = new double[width];
+    correction = new double[width];
+  }
+
+  /** Attempts a step of {@link #step} in each of the first {@code lanes} lanes. */
+  void attempt(int lanes) {
+    for (int l = 0; l < lanes; l++) {
+      gammaStep[l] = Esdirk4.GAMMA * step[l];
+      lambda[l] = gammaStep[l] * timeScale[l];
+      inverseGammaStep[l] = 1 / gammaStep[l];
+      solved[l] = true;
+      meanFlow[l] = Esdirk4.b(0) * flow[l];
+      meanEvaporation[l] = Esdirk4.b(0) * evaporation[l];
+    }
+    factor(lanes);
+    for (int i = 0; i < n; i++) {
+      Rows.scaled(lanes, gammaStep, rate[i], z[0][i]);
+    }
+    for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
+      eliminate(lanes, stage);
+      balanceFaces(lanes, stage);
+      for (int i = n - 2; i >= 0; i--) {
+        Rows.substitute(lanes, inverse[i], carry[i], z[stage][i + 1], z[stage][i]);
+      }
+    }
+    errors(lanes);
+    watchedPlace.ofRows(lanes, value, watched);
+    watchedPlace.ofRows(lanes, rate, watchedRate);
+    for (int i = 0; i < n; i++) {
+      Rows.finish(
+          lanes, base[i], z[Esdirk4.STAGES - 1][i], inverseGammaStep, nextValue[i], nextRate[i]);
+    }
+    watchedPlace.ofRows(lanes, nextValue, nextWatched);
+    watchedPlace.ofRows(lanes, nextRate, nextWatchedRate);
+  }
+
+  private void factor(int lanes) {
+    Rows.factorFirst(
+        lanes, lambda, massDiagonal[0], massAbove[0], grid.conductance(1), inverse[0], carry[0]);
+    for (int i = 1; i < n; i++) {
+      boolean last = i == n - 1;
+      double below = grid.conductance(i);
+      double above = grid.conductance(i + 1);
+      Rows.factor(
+          lanes,
+          lambda,
+          massDiagonal[i],
+          last ? below - closure.near() : below + above,
+          massBelow[i],
+          last ? -below - closure.next() : -below,
+          massAbove[i],
+          -above,
+          inverse[i - 1],
+          carry[i - 1],
+          multiplier[i],
+          inverse[i],
+          carry[i]);
+    }
+    Rows.gain(
+        lanes,
+        lambda,
+        closure.face(),
+        closure.near(),
+        closure.next(),
+        inverse[n - 1],
+        carry[n - 2],
+        response,
+        gain);
+  }
+
+  private void eliminate(int lanes, int stage) {
+    double[][] x = z[stage];
+    base(lanes, stage, 0);
+    base(lanes, stage, 1);
+    Rows.eliminateFirst(lanes, lambda, grid.conductance(1), base[0], base[1], flux, x[0]);
+    for (int i = 1; i < n - 1; i++) {
+      base(lanes, stage, i + 1);
+      Rows.eliminate(
+          lanes,
+          lambda,
+          grid.conductance(i + 1),
+          base[i],
+          base[i + 1],
+          flux,
+          multiplier[i],
+          x[i - 1],
+          x[i]);
+    }
+    Rows.eliminateLast(
+        lanes,
+        lambda,
+        closure.next(),
+        base[n - 1],
+        base[n - 2],
+        flux,
+        multiplier[n - 1],
+        x[n - 2],
+        x[n - 1]);
+  }
+
+  private void base(int lanes, int stage, int i) {
+    double[] w = Esdirk4.baseWeights(stage);
+    double[] u = value[i];
+    switch (stage) {
+      case 1 -> Rows.sum(lanes, base[i], u, w[0], z[0][i]);
+      case 2 -> Rows.sum(lanes, base[i], u, w[0], z[0][i], w[1], z[1][i]);
+      case 3 -> Rows.sum(lanes, base[i], u, w[0], z[0][i], w[1], z[1][i], w[2], z[2][i]);
+      case 4 ->
+          Rows.sum(lanes, base[i], u, w[0], z[0][i], w[1], z[1][i], w[2], z[2][i], w[3], z[3][i]);
+      case 5 ->
+          Rows.sum(lanes, base[i], u, w[0], z[0][i], w[2], z[2][i], w[3], z[3][i], w[4], z[4][i]);
+      default -> throw new IllegalArgumentException("stage must be in [1, 5], was " + stage);
+    }
+  }
+
+  private void balanceFaces(int lanes, int stage) {
+    double[] last = z[stage][n - 1];
+    Rows.offset(
+        lanes,
+        closure.near(),
+        closure.next(),
+        base[n - 1],
+        base[n - 2],
+        inverse[n - 1],
+        inverse[n - 2],
+        carry[n - 2],
+        z[stage][n - 2],
+        last,
+        offset);
+    predict(lanes, stage);
+    double[] face = stageFace[stage];
+    System.arraycopy(guess, 0, face, 0, lanes);
+    Rows.stageTime(lanes, Esdirk4.c(stage), time, step, stageTime);
+    for (int k = 0; k < SHARED_CORRECTIONS; k++) {
+      laws.evaluate(lanes, face, stageTime, heatFlux, slope, nextEvaporation);
+      Rows.correct(lanes, kappa, heatFlux, slope, offset, gain, base[n - 1], face, correction);
+    }
+    for (int l = 0; l < lanes; l++) {
+      if (!(Math.abs(correction[l]) <= tolerance)) {
+        balanceAlone(l, stage);
+      }
+    }
+    Rows.close(lanes, offset, gain, response, base[n - 1], face, nextFlow, last);
+    Rows.add(lanes, Esdirk4.b(stage), nextFlow, meanFlow);
+    Rows.add(lanes, Esdirk4.b(stage), nextEvaporation, meanEvaporation);
+  }
+
+  private void predict(int lanes, int stage) {
+    double[] w = Esdirk4.guessWeights(stage);
+    java.util.Arrays.fill(guess, 0, lanes, 0);
+    for (int j = 0; j < stage; j++) {
+      Rows.add(lanes, w[j], stageFace[j], guess);
+    }
+  }
+
+  /**
+   * Balances the face of a lane whose shared corrections have not converged, from the guess, with
+   * step halving.
+   */
+  private void balanceAlone(int lane, int stage) {
+    balance.kappa(kappa[lane]);
+    balance.laws(laws.law(lane), laws.law(lane));
+    balance.origin[State.UPPER] = base[n - 1][lane];
+    balance.offset[State.UPPER] = offset[lane];
+    balance.gain[State.UPPER][State.UPPER] = gain[lane];
+    oneFace[State.UPPER] = guess[lane];
+    if (balance.solve(stageTime[lane], oneFace, oneFlow, oneEvaporation)) {
+      stageFace[stage][lane] = oneFace[State.UPPER];
+      nextEvaporation[lane] = oneEvaporation[State.UPPER];
+    } else {
+      solved[lane] = false;
+    }
+  }
+
+  private void errors(int lanes) {
+    double[] w = Esdirk4.errorWeights();
+    java.util.Arrays.fill(error, 0, lanes, 0);
+    for (int i = 0; i < n; i++) {
+      Rows.error(lanes, grid.volume(i), w, z[0][i], z[2][i], z[3][i], z[4][i], z[5][i], error);
+    }
+    Rows.norm(lanes, grid.totalVolume(), accuracy, error, growth);
+  }
+
+  /** Makes the ends of the attempt the starts of the next. */
+  void swap() {
+    double[][] formerValue = value;
+    value = nextValue;
+    nextValue = formerValue;
+    double[][] formerRate = rate;
+    rate = nextRate;
+    nextRate = formerRate;
+  }
+
+  /** Undoes the attempt of a lane before {@link #swap()}. */
+  void repeat(int lane) {
+    for (int i = 0; i < n; i++) {
+      nextValue[i][lane] = value[i][lane];
+      nextRate[i][lane] = rate[i][lane];
+    }
+  }
+
+  /** Keeps the face of an accepted attempt. */
+  void keepFace(int lane) {
+    stageFace[0][lane] = stageFace[Esdirk4.STAGES - 1][lane];
+    flow[lane] = nextFlow[lane];
+    evaporation[lane] = nextEvaporation[lane];
+  }
+
+  /** Copies what a lane's next step starts from into another lane. */
+  void move(int from, int to) {
+    for (int i = 0; i < n; i++) {
+      value[i][to] = value[i][from];
+      rate[i][to] = rate[i][from];
+    }
+    stageFace[0][to] = stageFace[0][from];
+    flow[to] = flow[from];
+    evaporation[to] = evaporation[from];
+    timeScale[to] = timeScale[from];
+    kappa[to] = kappa[from];
+    time[to] = time[from];
+  }
+}
