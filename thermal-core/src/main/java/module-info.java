@@ -15,4 +15,5 @@ module org.roastfield.core {
   exports org.roastfield.core.chamber;
   exports org.roastfield.core.cook;
   exports org.roastfield.core.simulation;
+  exports org.roastfield.core.ensemble;
 }

@@ -48,7 +48,7 @@ record Rs1Law(
       double rate = transfer * (WATER_ACTIVITY * saturation - vapourPressure);
       double slope = transfer * WATER_ACTIVITY * saturation * 17.625 * 243.04 * inverse * inverse;
       flux.addHeat(-LATENT * rate, -LATENT * slope);
-      flux.addEvaporation(rate);
+      flux.addEvaporation(rate, slope);
     }
   }
 

@@ -47,7 +47,8 @@ final class Rs1Rows implements LawRows {
       double[][] scratch,
       double[] heatFlux,
       double[] slope,
-      double[] evaporation) {
+      double[] evaporation,
+      double[] evaporationSlope) {
     double[] air = scratch[0];
     double[] saturation = scratch[1];
     double[] inverse = scratch[2];
@@ -57,14 +58,8 @@ final class Rs1Rows implements LawRows {
     exponential(faces, saturation);
     evaporation(faces, saturation, numbers[VAPOUR_TRANSFER], numbers[VAPOUR_PRESSURE], evaporation);
     heat(faces, surfaceTemperature, air, numbers[TRANSFER_COEFFICIENT], evaporation, heatFlux);
-    slope(
-        faces,
-        surfaceTemperature,
-        saturation,
-        inverse,
-        numbers[TRANSFER_COEFFICIENT],
-        numbers[VAPOUR_TRANSFER],
-        slope);
+    evaporationSlope(faces, saturation, inverse, numbers[VAPOUR_TRANSFER], evaporationSlope);
+    slope(faces, surfaceTemperature, numbers[TRANSFER_COEFFICIENT], evaporationSlope, slope);
   }
 
   /** Phase of the wave in turns, in [−½, ½]. */
@@ -154,27 +149,26 @@ final class Rs1Rows implements LawRows {
     }
   }
 
+  private static void evaporationSlope(
+      int faces, double[] saturation, double[] inverse, double[] transfer, double[] slope) {
+    for (int l = 0; l < faces; l++) {
+      double i = inverse[l];
+      slope[l] = Rs1Law.WATER_ACTIVITY * 17.625 * 243.04 * transfer[l] * saturation[l] * (i * i);
+    }
+  }
+
   private static void slope(
       int faces,
       double[] temperature,
-      double[] saturation,
-      double[] inverse,
       double[] coefficient,
-      double[] transfer,
+      double[] evaporationSlope,
       double[] slope) {
     for (int l = 0; l < faces; l++) {
       double t = temperature[l];
-      double i = inverse[l];
       slope[l] =
           -coefficient[l]
               - 4 * Rs1Law.RADIATION * (t * t * t)
-              - Rs1Law.LATENT
-                  * Rs1Law.WATER_ACTIVITY
-                  * 17.625
-                  * 243.04
-                  * transfer[l]
-                  * saturation[l]
-                  * (i * i);
+              - Rs1Law.LATENT * evaporationSlope[l];
     }
   }
 }

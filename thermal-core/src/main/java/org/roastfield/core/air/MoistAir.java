@@ -39,7 +39,7 @@ public final class MoistAir {
 
   /**
    * Latent heat of vaporisation [J/kg], L = 2.501e6 − 2360 t with t in °C: within 0.3 % of the
-   * steam tables from 0 to 110 °C.
+   * steam tables from 0 to 90 °C, 0.5 % at 110 °C.
    *
    * @param temperature [K]
    */

@@ -76,17 +76,26 @@ public final class SaturationPressure {
   }
 
   private static double unchecked(double temperature) {
-    double x = (temperature - CENTRE) / HALF_RANGE;
+    return fromScaledLogarithm(scaledLogarithm(temperature));
+  }
+
+  /** First half of the kernel for rows: y = (ln p − 10.5)/16; meaningless outside the range. */
+  public static double scaledLogarithm(double temperature) {
+    double x = (temperature - CENTRE) * (1 / HALF_RANGE);
     double logPressure =
         INVERSE_TERM / temperature + (((((B5 * x + B4) * x + B3) * x + B2) * x + B1) * x + B0);
-    double y = (logPressure - LOG_CENTRE) / 16;
-    double e = 1 + y / 8;
-    e = 1 + y / 7 * e;
-    e = 1 + y / 6 * e;
-    e = 1 + y / 5 * e;
-    e = 1 + y / 4 * e;
-    e = 1 + y / 3 * e;
-    e = 1 + y / 2 * e;
+    return (logPressure - LOG_CENTRE) * (1.0 / 16);
+  }
+
+  /** Second half of the kernel for rows: p [Pa] from y = (ln p − 10.5)/16 in [−0.3, 0.3]. */
+  public static double fromScaledLogarithm(double y) {
+    double e = 1 + y * (1.0 / 8);
+    e = 1 + y * (1.0 / 7) * e;
+    e = 1 + y * (1.0 / 6) * e;
+    e = 1 + y * (1.0 / 5) * e;
+    e = 1 + y * (1.0 / 4) * e;
+    e = 1 + y * (1.0 / 3) * e;
+    e = 1 + y * (1.0 / 2) * e;
     e = 1 + y * e;
     double e2 = e * e;
     double e4 = e2 * e2;

@@ -52,6 +52,7 @@ final class FaceBalance {
   private final double[] residual = new double[2];
   private final double[] fluxSlope = new double[2];
   private final double[] evaporation = new double[2];
+  private final double[] evaporationSlope = new double[2];
   private final double[] trial = new double[2];
   private final double[] correction = new double[2];
 
@@ -105,7 +106,7 @@ final class FaceBalance {
       if (Math.abs(change) <= tolerance) {
         face[0] = temperature + change;
         flow[0] = flowAt(0, face);
-        evaporated[0] = flux.evaporation();
+        evaporated[0] = flux.evaporation() + change * flux.evaporationSlope();
         return true;
       }
       temperature = advanceOne(time, temperature, change, Math.abs(excess), linked);
@@ -171,7 +172,7 @@ final class FaceBalance {
       if (change <= tolerance) {
         for (int f = 0; f < faces; f++) {
           face[f] += correction[f];
-          evaporated[f] = evaporation[f];
+          evaporated[f] = evaporation[f] + correction[f] * evaporationSlope[f];
         }
         flows(face, flow);
         return true;
@@ -214,6 +215,7 @@ final class FaceBalance {
       residual[f] = kappa * flux.heatFlux() - flowAt(f, face);
       fluxSlope[f] = kappa * flux.slope();
       evaporation[f] = flux.evaporation();
+      evaporationSlope[f] = flux.evaporationSlope();
       size += Math.abs(residual[f]);
     }
     return size;

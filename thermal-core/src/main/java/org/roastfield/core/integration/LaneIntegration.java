@@ -1,5 +1,6 @@
 package org.roastfield.core.integration;
 
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
@@ -123,19 +124,27 @@ public final class LaneIntegration {
   /** Puts the next member that has work for a lane into lane {@code l}; false if there is none. */
   private boolean begin(int l, LaneMembers members, MemberRecord record) {
     for (int next = members.next(); next >= 0; next = members.next()) {
-      try {
-        Cook cook = members.cook(next);
-        if (!fits(cook)) {
-          AloneIntegration.run(cook, accuracy, next, record);
-        } else if (start(l, next, cook, record)) {
-          return true;
-        }
-      } catch (IllegalArgumentException | IllegalStateException notBuilt) {
-        members.notBuilt(next, notBuilt);
-        record.finished(next, MemberRecord.NOT_BUILT, 0, 0, 0, Double.NaN);
+      Cook cook = build(next, members, record);
+      if (cook == null) {
+        continue;
+      }
+      if (!fits(cook)) {
+        AloneIntegration.run(cook, accuracy, next, record);
+      } else if (start(l, next, cook, record)) {
+        return true;
       }
     }
     return false;
+  }
+
+  private static @Nullable Cook build(int next, LaneMembers members, MemberRecord record) {
+    try {
+      return members.cook(next);
+    } catch (RuntimeException notBuilt) {
+      members.notBuilt(next, notBuilt);
+      record.finished(next, MemberRecord.NOT_BUILT, 0, 0, 0, Double.NaN);
+      return null;
+    }
   }
 
   private boolean fits(Cook cook) {

@@ -21,6 +21,7 @@ final class LaneLaws {
   private final double[] oneFlux = new double[1];
   private final double[] oneSlope = new double[1];
   private final double[] oneEvaporation = new double[1];
+  private final double[] oneEvaporationSlope = new double[1];
   private @Nullable LawRows main;
   private double[][] numbers = new double[0][];
   private double[][] scratch = new double[0][];
@@ -72,9 +73,11 @@ final class LaneLaws {
       double[] time,
       double[] heatFlux,
       double[] slope,
-      double[] evaporation) {
+      double[] evaporation,
+      double[] evaporationSlope) {
     if (main != null && others < lanes) {
-      main.evaluate(lanes, face, time, numbers, scratch, heatFlux, slope, evaporation);
+      main.evaluate(
+          lanes, face, time, numbers, scratch, heatFlux, slope, evaporation, evaporationSlope);
     }
     if (others > 0) {
       for (int l = 0; l < lanes; l++) {
@@ -84,6 +87,7 @@ final class LaneLaws {
           heatFlux[l] = oneFlux[0];
           slope[l] = oneSlope[0];
           evaporation[l] = oneEvaporation[0];
+          evaporationSlope[l] = oneEvaporationSlope[0];
         }
       }
     }
@@ -96,6 +100,7 @@ final class LaneLaws {
       oneFlux[0] = flux.heatFlux();
       oneSlope[0] = flux.slope();
       oneEvaporation[0] = flux.evaporation();
+      oneEvaporationSlope[0] = flux.evaporationSlope();
       return;
     }
     if (oneNumbers.length < rows.numbers() || oneScratch.length < rows.scratchRows()) {
@@ -105,6 +110,15 @@ final class LaneLaws {
     oneFace[0] = face;
     oneTime[0] = time;
     rows.write(laws[lane], oneNumbers, 0);
-    rows.evaluate(1, oneFace, oneTime, oneNumbers, oneScratch, oneFlux, oneSlope, oneEvaporation);
+    rows.evaluate(
+        1,
+        oneFace,
+        oneTime,
+        oneNumbers,
+        oneScratch,
+        oneFlux,
+        oneSlope,
+        oneEvaporation,
+        oneEvaporationSlope);
   }
 }

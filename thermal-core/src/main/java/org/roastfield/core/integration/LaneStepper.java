@@ -112,6 +112,7 @@ final class LaneStepper {
   private final double[] heatFlux;
   private final double[] slope;
   private final double[] correction;
+  private final double[] evaporationSlope;
   private final double[] oneFace = new double[2];
   private final double[] oneFlow = new double[2];
   private final double[] oneEvaporation = new double[2];
@@ -178,6 +179,7 @@ final class LaneStepper {
     heatFlux = new double[width];
     slope = new double[width];
     correction = new double[width];
+    evaporationSlope = new double[width];
   }
 
   /** Attempts a step of {@link #step} in each of the first {@code lanes} lanes. */
@@ -310,9 +312,10 @@ final class LaneStepper {
     System.arraycopy(guess, 0, face, 0, lanes);
     Rows.stageTime(lanes, Esdirk4.c(stage), time, step, stageTime);
     for (int k = 0; k < SHARED_CORRECTIONS; k++) {
-      laws.evaluate(lanes, face, stageTime, heatFlux, slope, nextEvaporation);
+      laws.evaluate(lanes, face, stageTime, heatFlux, slope, nextEvaporation, evaporationSlope);
       Rows.correct(lanes, kappa, heatFlux, slope, offset, gain, base[n - 1], face, correction);
     }
+    Rows.addProduct(lanes, correction, evaporationSlope, nextEvaporation);
     for (int l = 0; l < lanes; l++) {
       if (!(Math.abs(correction[l]) <= tolerance)) {
         balanceAlone(l, stage);

@@ -255,6 +255,13 @@ final class Rows {
     }
   }
 
+  /** total += a · b. */
+  static void addProduct(int lanes, double[] a, double[] b, double[] total) {
+    for (int l = 0; l < lanes; l++) {
+      total[l] += a[l] * b[l];
+    }
+  }
+
   /** time = start + c · h. */
   static void stageTime(int lanes, double c, double[] start, double[] step, double[] time) {
     for (int l = 0; l < lanes; l++) {

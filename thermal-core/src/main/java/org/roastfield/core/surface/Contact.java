@@ -1,5 +1,7 @@
 package org.roastfield.core.surface;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.internal.Check;
 
 /**
@@ -22,6 +24,11 @@ public record Contact(double contactConductance, Signal plateTemperature) implem
   public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
     double h = contactConductance;
     flux.addHeat(h * (plateTemperature.at(time) - surfaceTemperature), -h);
+  }
+
+  @Override
+  public @Nullable LawRows rows() {
+    return StandardRows.of(List.of(this));
   }
 
   @Override

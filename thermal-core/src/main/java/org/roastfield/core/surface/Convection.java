@@ -1,5 +1,7 @@
 package org.roastfield.core.surface;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.internal.Check;
 
 /**
@@ -22,6 +24,11 @@ public record Convection(double heatTransferCoefficient, Signal airTemperature)
   public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
     double h = heatTransferCoefficient;
     flux.addHeat(h * (airTemperature.at(time) - surfaceTemperature), -h);
+  }
+
+  @Override
+  public @Nullable LawRows rows() {
+    return StandardRows.of(List.of(this));
   }
 
   @Override

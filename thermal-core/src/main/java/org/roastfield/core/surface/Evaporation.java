@@ -1,8 +1,11 @@
 package org.roastfield.core.surface;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.internal.Check;
+import org.roastfield.core.internal.Logarithm;
 
 /**
  * Evaporation from a moist face with Stefan flow, eq. (9): ṁ = f h_c 0.622/(c_p Le^⅔) ln[(p −
@@ -31,7 +34,11 @@ public record Evaporation(
   /** Usual Lewis number of moist air. */
   public static final double LEWIS_NUMBER = 0.87;
 
-  /** Specific heat capacity of air [J/(kg·K)], 1006-1015 from 0 to 200 °C. */
+  private static final double USUAL_LEWIS_FACTOR = StrictMath.cbrt(LEWIS_NUMBER * LEWIS_NUMBER);
+
+  /**
+   * Specific heat capacity of dry air near room temperature [J/(kg·K)]; about 2 % more at 200 °C.
+   */
   private static final double AIR_HEAT_CAPACITY = 1006;
 
   /**
@@ -68,21 +75,30 @@ public record Evaporation(
       return;
     }
     double strength = massTransferStrength();
-    double rate = strength * StrictMath.log((pressure - vapourPressure.at(time)) / dryShare);
+    double rate = strength * Logarithm.of((pressure - vapourPressure.at(time)) / dryShare);
     double rateSlope =
         strength * surfacePressure * SaturationPressure.logSlope(surfaceTemperature) / dryShare;
     double latent = MoistAir.latentHeat(surfaceTemperature);
     double latentSlope = MoistAir.latentHeat(1) - MoistAir.latentHeat(0);
     flux.addHeat(-latent * rate, -latent * rateSlope - latentSlope * rate);
-    flux.addEvaporation(rate);
+    flux.addEvaporation(rate, rateSlope);
   }
 
-  private double massTransferStrength() {
-    double lewisFactor = StrictMath.cbrt(lewisNumber * lewisNumber);
+  /** Vapour flux per unit of the logarithm [kg/(m²·s)]. */
+  double massTransferStrength() {
+    double lewisFactor =
+        lewisNumber == LEWIS_NUMBER
+            ? USUAL_LEWIS_FACTOR
+            : StrictMath.cbrt(lewisNumber * lewisNumber);
     return wetness
         * heatTransferCoefficient
         * MoistAir.MOLAR_MASS_RATIO
         / (AIR_HEAT_CAPACITY * lewisFactor);
+  }
+
+  @Override
+  public @Nullable LawRows rows() {
+    return StandardRows.of(List.of(this));
   }
 
   @Override

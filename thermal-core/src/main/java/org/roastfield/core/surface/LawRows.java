@@ -36,6 +36,7 @@ public interface LawRows {
    * @param heatFlux [faces] [W/m²], positive into the food, overwritten
    * @param slope [faces] [W/(m²·K)], overwritten
    * @param evaporation [faces] [kg/(m²·s)], overwritten
+   * @param evaporationSlope [faces] [kg/(m²·s·K)], overwritten
    */
   void evaluate(
       int faces,
@@ -45,5 +46,6 @@ public interface LawRows {
       double[][] scratch,
       double[] heatFlux,
       double[] slope,
-      double[] evaporation);
+      double[] evaporation,
+      double[] evaporationSlope);
 }

@@ -1,5 +1,7 @@
 package org.roastfield.core.surface;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.internal.Check;
 
 /**
@@ -32,6 +34,11 @@ public record Radiation(double emissivity, Signal wallTemperature) implements Su
     double strength = emissivity * STEFAN_BOLTZMANN;
     flux.addHeat(
         strength * (wallSquared * wallSquared - cubed * surfaceTemperature), -4 * strength * cubed);
+  }
+
+  @Override
+  public @Nullable LawRows rows() {
+    return StandardRows.of(List.of(this));
   }
 
   @Override

@@ -1,12 +1,31 @@
 package org.roastfield.core.surface;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Laws acting together on one face. */
 record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
 
   SumOfLaws {
-    laws = List.copyOf(laws);
+    laws = flat(laws);
+  }
+
+  private static List<SurfaceLaw> flat(List<SurfaceLaw> laws) {
+    List<SurfaceLaw> flat = new ArrayList<>();
+    for (SurfaceLaw law : laws) {
+      if (law instanceof SumOfLaws sum) {
+        flat.addAll(sum.laws);
+      } else {
+        flat.add(law);
+      }
+    }
+    return List.copyOf(flat);
+  }
+
+  @Override
+  public @Nullable LawRows rows() {
+    return StandardRows.of(laws);
   }
 
   @Override

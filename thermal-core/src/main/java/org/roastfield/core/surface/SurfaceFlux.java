@@ -9,6 +9,7 @@ public final class SurfaceFlux {
   private double heatFlux;
   private double slope;
   private double evaporation;
+  private double evaporationSlope;
 
   /** An empty sum. */
   public SurfaceFlux() {}
@@ -18,6 +19,7 @@ public final class SurfaceFlux {
     heatFlux = 0;
     slope = 0;
     evaporation = 0;
+    evaporationSlope = 0;
   }
 
   /**
@@ -35,9 +37,11 @@ public final class SurfaceFlux {
    * Adds vapour; its latent heat must be added by {@link #addHeat} as well.
    *
    * @param rate water leaving the surface [kg/(m²·s)], negative when vapour condenses on it
+   * @param slope its derivative by surface temperature [kg/(m²·s·K)]
    */
-  public void addEvaporation(double rate) {
+  public void addEvaporation(double rate, double slope) {
     evaporation += rate;
+    evaporationSlope += slope;
   }
 
   /** Heat flux q [W/m²], positive into the food. */
@@ -53,5 +57,10 @@ public final class SurfaceFlux {
   /** Water leaving the surface [kg/(m²·s)]. */
   public double evaporation() {
     return evaporation;
+  }
+
+  /** Derivative of the evaporation by surface temperature [kg/(m²·s·K)]. */
+  public double evaporationSlope() {
+    return evaporationSlope;
   }
 }

@@ -35,7 +35,7 @@ record Rs1Law(Rs1Reference.Leg leg, Rs1Reference.Material material) implements S
       double rate =
           transfer * (material.waterActivity() * saturation - leg.vapourPressurePascals());
       flux.addHeat(-LATENT * rate, -LATENT * transfer * material.waterActivity() * slope);
-      flux.addEvaporation(rate);
+      flux.addEvaporation(rate, transfer * material.waterActivity() * slope);
     }
   }
 

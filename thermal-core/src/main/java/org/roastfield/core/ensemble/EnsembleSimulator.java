@@ -1,0 +1,166 @@
+package org.roastfield.core.ensemble;
+
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntFunction;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.LaneIntegration;
+import org.roastfield.core.integration.LaneMembers;
+import org.roastfield.core.integration.MemberRecord;
+import org.roastfield.core.internal.Check;
+import org.roastfield.core.simulation.Settings;
+
+/**
+ * Computes ensembles of cooks. Immutable; one simulator serves any number of threads.
+ *
+ * <p>Members with constant properties that are treated alike all round run side by side in lanes;
+ * others one by one, with the same meaning of every number. A member that cannot be built or
+ * computed is an outcome of its own. Memory: the numbers that {@link EnsembleResult} names, and
+ * about half a megabyte for each worker.
+ */
+public final class EnsembleSimulator {
+
+  /**
+   * Members side by side in a worker: long enough rows for vector instructions, short enough for
+   * the second-level cache.
+   */
+  private static final int LANES = 128;
+
+  private final Settings settings;
+  private final double[] sampleTimes;
+
+  private EnsembleSimulator(Settings settings, double[] sampleTimes) {
+    this.settings = settings;
+    this.sampleTimes = sampleTimes;
+  }
+
+  /** Simulator with the given settings, keeping no samples. */
+  public static EnsembleSimulator with(Settings settings) {
+    return new EnsembleSimulator(settings, new double[0]);
+  }
+
+  /**
+   * The same, keeping each member's core at given times.
+   *
+   * @param times since the start of the cook [s], not negative, increasing; not modified
+   */
+  public EnsembleSimulator withSampleTimes(double... times) {
+    for (int i = 0; i < times.length; i++) {
+      Check.notNegative("times[" + i + "]", times[i]);
+      if (i > 0 && !(times[i] > times[i - 1])) {
+        throw new IllegalArgumentException(
+            "times must increase, but times[" + i + "] = " + times[i] + " follows " + times[i - 1]);
+      }
+    }
+    return new EnsembleSimulator(settings, times.clone());
+  }
+
+  /**
+   * Computes an ensemble in the calling thread.
+   *
+   * @param template defines the grid over relative depth and the number of stages; usually the cook
+   *     at the middle of the draws
+   * @param members how many, at least 1
+   * @param cook builds the cook of a member; a runtime exception of argument or state makes it
+   *     {@link MemberStatus#NOT_BUILT}
+   */
+  public EnsembleResult run(Cook template, int members, IntFunction<Cook> cook) {
+    return run(template, members, cook, Runnable::run, 1, new Cancellation());
+  }
+
+  /**
+   * Computes an ensemble on the caller's executor, and waits for it.
+   *
+   * @param template defines the grid over relative depth and the number of stages
+   * @param members how many, at least 1
+   * @param cook builds the cook of a member; called by several workers at once
+   * @param executor runs the workers
+   * @param workers how many share the members, at least 1
+   * @param cancellation stops the run; members not finished by then are {@link
+   *     MemberStatus#NOT_RUN}
+   */
+  public EnsembleResult run(
+      Cook template,
+      int members,
+      IntFunction<Cook> cook,
+      Executor executor,
+      int workers,
+      Cancellation cancellation) {
+    Check.inRange("members", members, 1, Integer.MAX_VALUE);
+    Check.inRange("workers", workers, 1, Integer.MAX_VALUE);
+    MemberRecord record = new MemberRecord(members, template.stages().size(), sampleTimes);
+    Queue queue = new Queue(members, template.stages().size(), cook, cancellation);
+    CompletableFuture<?>[] running = new CompletableFuture<?>[workers];
+    for (int i = 0; i < workers; i++) {
+      running[i] =
+          CompletableFuture.runAsync(
+              () ->
+                  new LaneIntegration(template, accuracy(), Math.min(LANES, members))
+                      .run(queue, record),
+              executor);
+    }
+    CompletableFuture.allOf(running).join();
+    return new EnsembleResult(members, record, sampleTimes.length, queue.notBuilt);
+  }
+
+  private CookIntegration.Accuracy accuracy() {
+    return new CookIntegration.Accuracy(
+        settings.accuracy(), settings.cells(), settings.surfaceCell(), settings.mostSteps());
+  }
+
+  /** Hands out members, each once, to whichever worker asks. */
+  private static final class Queue implements LaneMembers {
+
+    private final AtomicInteger next = new AtomicInteger();
+    private final Map<Integer, String> notBuilt = new ConcurrentHashMap<>();
+    private final int members;
+    private final int stages;
+    private final IntFunction<Cook> cook;
+    private final Cancellation cancellation;
+
+    Queue(int members, int stages, IntFunction<Cook> cook, Cancellation cancellation) {
+      this.members = members;
+      this.stages = stages;
+      this.cook = cook;
+      this.cancellation = cancellation;
+    }
+
+    @Override
+    public int next() {
+      if (cancellation.isCancelled()) {
+        return -1;
+      }
+      int member = next.getAndIncrement();
+      return member < members ? member : -1;
+    }
+
+    @Override
+    public Cook cook(int member) {
+      Cook built = cook.apply(member);
+      if (built.stages().size() > stages) {
+        throw new IllegalArgumentException(
+            "a member may have as many stages as the template, "
+                + stages
+                + ", but member "
+                + member
+                + " has "
+                + built.stages().size());
+      }
+      return built;
+    }
+
+    @Override
+    public void notBuilt(int member, RuntimeException cause) {
+      notBuilt.put(member, String.valueOf(cause.getMessage()));
+    }
+
+    @Override
+    public boolean isCancelled() {
+      return cancellation.isCancelled();
+    }
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.roastfield.core.ensemble;
+
+import org.jspecify.annotations.NullMarked;

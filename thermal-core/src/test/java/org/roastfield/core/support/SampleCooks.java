@@ -1,0 +1,119 @@
+package org.roastfield.core.support;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.roastfield.core.air.MoistAir;
+import org.roastfield.core.chamber.Chamber;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Cut;
+import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.material.ChoiOkos;
+import org.roastfield.core.material.Composition;
+import org.roastfield.core.material.Material;
+import org.roastfield.core.shape.Cylinder;
+import org.roastfield.core.shape.Shape;
+import org.roastfield.core.shape.Slab;
+import org.roastfield.core.shape.Sphere;
+import org.roastfield.core.surface.Contact;
+import org.roastfield.core.surface.Convection;
+import org.roastfield.core.surface.Evaporation;
+import org.roastfield.core.surface.Radiation;
+import org.roastfield.core.surface.Signal;
+import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.units.Temperatures;
+
+/** Every shape, law and material, and cooks of one, two and many stages made of them. */
+public final class SampleCooks {
+
+  private static final double PRESSURE = MoistAir.STANDARD_PRESSURE;
+  private static final Signal SWINGING = new Swinging(Temperatures.celsius(120), 6, 1500);
+  private static final Chamber PIT = Chamber.of(SWINGING, 0.03, PRESSURE);
+  private static final Chamber ROOM = Chamber.steady(Temperatures.celsius(22), 0.008, PRESSURE);
+
+  /** Constant properties. */
+  public static final Material CONSTANT = Material.constant("constant", 0.48, 1060, 3450);
+
+  /** Properties that depend on temperature. */
+  public static final Material LOIN =
+      ChoiOkos.material("pork loin", Composition.ofMeat(0.722, 0.214, 0.057, 0.0105));
+
+  private SampleCooks() {}
+
+  /**
+   * mean + amplitude sin(2 π t / period).
+   *
+   * @param mean [K]
+   * @param amplitude [K]
+   * @param period [s]
+   */
+  public record Swinging(double mean, double amplitude, double period) implements Signal {
+    @Override
+    public double at(double time) {
+      return mean + amplitude * Math.sin(2 * Math.PI * time / period);
+    }
+
+    @Override
+    public double shortestPeriod() {
+      return period;
+    }
+  }
+
+  /** Every law by name, and sums. */
+  public static Map<String, SurfaceLaw> laws() {
+    Map<String, SurfaceLaw> laws = new LinkedHashMap<>();
+    laws.put("convection", new Convection(17, SWINGING));
+    laws.put("radiation", new Radiation(0.9, Signal.constant(Temperatures.celsius(180))));
+    laws.put("contact", new Contact(300, Signal.constant(Temperatures.celsius(230))));
+    laws.put("pit", PIT.around(17, 0.9, 0.35, 0.99));
+    laws.put(
+        "evaporation and contact",
+        SurfaceLaw.sum(
+            new Contact(60, Signal.constant(Temperatures.celsius(140))),
+            Evaporation.of(0.5, 10, 0.98, Signal.constant(1200), PRESSURE)));
+    laws.put("evaporation alone", Evaporation.of(0.7, 12, 0.98, Signal.constant(900), PRESSURE));
+    return laws;
+  }
+
+  /** Slab, cylinder and sphere with the same half thickness. */
+  public static List<Shape> shapes() {
+    return List.of(Slab.ofHalfThickness(0.03), Cylinder.ofRadius(0.03), Sphere.ofRadius(0.03));
+  }
+
+  /** One stage under one law. */
+  public static Cook plain(Shape shape, Material material, SurfaceLaw law) {
+    Cut cut = new Cut(shape, material, Temperatures.celsius(8));
+    return Cook.of(cut, Stage.allRound("heat", law, StageEnd.after(2400)));
+  }
+
+  /** Gentle heat to a core temperature, a sear in four legs, and a rest. */
+  public static Cook roast(Shape shape, Material material) {
+    SurfaceLaw bars = new Contact(250, Signal.constant(Temperatures.celsius(220)));
+    SurfaceLaw above =
+        Chamber.steady(Temperatures.celsius(190), 0.02, PRESSURE).around(25, 0.9, 0, 1);
+    return Cook.of(
+        new Cut(shape, material, Temperatures.celsius(6)),
+        Stage.allRound(
+            "gentle",
+            PIT.around(17, 0.9, 0.35, 0.99),
+            StageEnd.coreRisesTo(Temperatures.celsius(40), 40_000)),
+        Stage.allRound("sear 1", bars, StageEnd.after(30)),
+        Stage.allRound("sear 2", above, StageEnd.after(30)),
+        Stage.allRound("sear 3", bars, StageEnd.after(30)),
+        Stage.allRound("sear 4", above, StageEnd.after(30)),
+        Stage.allRound("rest", ROOM.around(8, 0.9, 0.12, 0.99), StageEnd.after(900)));
+  }
+
+  /** A slab turned over a grate: one face on it, the other in the air, then changed over. */
+  public static Cook turned(Material material) {
+    SurfaceLaw grate = new Contact(200, Signal.constant(Temperatures.celsius(210)));
+    SurfaceLaw air = PIT.around(12, 0.9, 0.3, 0.99);
+    return Cook.of(
+        new Cut(Slab.ofThickness(0.055), material, Temperatures.celsius(12)),
+        Stage.ofFaces("first side", air, grate, StageEnd.after(240)),
+        Stage.ofFaces("second side", grate, air, StageEnd.after(240)),
+        Stage.ofFaces("first side again", air, grate, StageEnd.after(120)),
+        Stage.allRound("rest", ROOM.around(8, 0.9, 0.12, 0.99), StageEnd.after(600)));
+  }
+}
