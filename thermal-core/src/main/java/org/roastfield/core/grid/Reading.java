@@ -1,27 +1,32 @@
 package org.roastfield.core.grid;
 
 /**
- * Temperature at a place as a weighted sum of three averages, or of a face value and two averages,
- * eq. (16). Immutable.
+ * Temperature at a place as a weighted sum of averages and face values, eq. (16). Immutable.
  *
- * <p>In a symmetric body away from the face: exact for a + b ξ² + c ξ⁴. Elsewhere: exact for
- * parabolas.
+ * <p>From the averages of three cells: exact for a + b ξ² + c ξ⁴ in a symmetric body, for parabolas
+ * in a slab with two faces. In the outer half of the cell at a face, the straight line between the
+ * face and the middle of the cell: a parabola through both would swing below its neighbours
+ * whenever the face jumps.
  */
 public final class Reading {
+
+  /** A place so near to a face between two cells is read from both sides alike. */
+  private static final double AT_FACE = 1e-9;
 
   private final int first;
   private final double weight0;
   private final double weight1;
   private final double weight2;
+  private final double weight3;
   private final double upperWeight;
   private final double lowerWeight;
 
-  private Reading(
-      int first, double w0, double w1, double w2, double upperWeight, double lowerWeight) {
+  private Reading(int first, double[] w, double upperWeight, double lowerWeight) {
     this.first = first;
-    this.weight0 = w0;
-    this.weight1 = w1;
-    this.weight2 = w2;
+    this.weight0 = w[0];
+    this.weight1 = w[1];
+    this.weight2 = w[2];
+    this.weight3 = w[3];
     this.upperWeight = upperWeight;
     this.lowerWeight = lowerWeight;
   }
@@ -33,18 +38,32 @@ public final class Reading {
    */
   public static Reading at(Grid grid, double position) {
     int n = grid.cells();
-    if (position >= grid.face(n - 2)) {
-      double[] w = faceWeights(grid, 1, position, n - 1, n - 2);
-      return new Reading(n - 2, w[2], w[1], 0, w[0], 0);
+    double lastMiddle = middle(grid, n - 1);
+    if (position >= lastMiddle) {
+      double share = (position - lastMiddle) / (1 - lastMiddle);
+      double[] w = interiorWeights(grid, lastMiddle, n - 3);
+      return new Reading(n - 3, scaled(w, 1 - share), share, 0);
     }
-    if (grid.isTwoSided() && position <= grid.face(2)) {
-      double[] w = faceWeights(grid, 0, position, 0, 1);
-      return new Reading(0, w[1], w[2], 0, 0, w[0]);
+    double firstMiddle = middle(grid, 0);
+    if (grid.isTwoSided() && position <= firstMiddle) {
+      double share = 1 - position / firstMiddle;
+      double[] w = interiorWeights(grid, firstMiddle, 0);
+      return new Reading(0, scaled(w, 1 - share), 0, share);
     }
-    int first = Math.max(0, Math.min(nearestCell(grid, position) - 1, n - 3));
-    double[] w = new double[3];
-    interiorWeights(grid, position, first, w);
-    return new Reading(first, w[0], w[1], w[2], 0, 0);
+    int nearest = nearestCell(grid, position);
+    double[] w = new double[4];
+    if (grid.isTwoSided() && position - grid.face(nearest) < AT_FACE) {
+      double[] inner = interiorWeights(grid, position, nearest - 2);
+      double[] outer = interiorWeights(grid, position, nearest - 1);
+      for (int j = 0; j < 3; j++) {
+        w[j] += 0.5 * inner[j];
+        w[j + 1] += 0.5 * outer[j];
+      }
+      return new Reading(nearest - 2, w, 0, 0);
+    }
+    int first = Math.max(0, Math.min(nearest - 1, n - 3));
+    System.arraycopy(interiorWeights(grid, position, first), 0, w, 0, 3);
+    return new Reading(first, w, 0, 0);
   }
 
   /**
@@ -67,7 +86,8 @@ public final class Reading {
     int i = start + first;
     return weight0 * averages[i]
         + weight1 * averages[i + 1]
-        + (weight2 == 0 ? 0 : weight2 * averages[i + 2]);
+        + (weight2 == 0 ? 0 : weight2 * averages[i + 2])
+        + (weight3 == 0 ? 0 : weight3 * averages[i + 3]);
   }
 
   /**
@@ -78,7 +98,8 @@ public final class Reading {
   public double ofLane(double[][] averages, int lane) {
     return weight0 * averages[first][lane]
         + weight1 * averages[first + 1][lane]
-        + (weight2 == 0 ? 0 : weight2 * averages[first + 2][lane]);
+        + (weight2 == 0 ? 0 : weight2 * averages[first + 2][lane])
+        + (weight3 == 0 ? 0 : weight3 * averages[first + 3][lane]);
   }
 
   /**
@@ -91,8 +112,9 @@ public final class Reading {
     double[] row0 = averages[first];
     double[] row1 = averages[first + 1];
     double[] row2 = averages[weight2 == 0 ? first : first + 2];
+    double[] row3 = averages[weight3 == 0 ? first : first + 3];
     for (int l = 0; l < lanes; l++) {
-      values[l] = weight0 * row0[l] + weight1 * row1[l] + weight2 * row2[l];
+      values[l] = weight0 * row0[l] + weight1 * row1[l] + weight2 * row2[l] + weight3 * row3[l];
     }
   }
 
@@ -106,6 +128,14 @@ public final class Reading {
     return lowerWeight;
   }
 
+  private static double middle(Grid grid, int cell) {
+    return 0.5 * (grid.face(cell) + grid.face(cell + 1));
+  }
+
+  private static double[] scaled(double[] w, double factor) {
+    return new double[] {factor * w[0], factor * w[1], factor * w[2], 0};
+  }
+
   private static int nearestCell(Grid grid, double position) {
     int cell = 0;
     while (cell < grid.cells() - 1 && grid.face(cell + 1) <= position) {
@@ -114,25 +144,12 @@ public final class Reading {
     return cell;
   }
 
-  /** Weights of face, near and next value for the parabola through them at {@code position}. */
-  private static double[] faceWeights(
-      Grid grid, double origin, double position, int cell, int nextCell) {
-    double y = position - origin;
-    double y1 = grid.centredMean(origin, 1, cell);
-    double z1 = grid.centredMean(origin, 2, cell);
-    double y2 = grid.centredMean(origin, 1, nextCell);
-    double z2 = grid.centredMean(origin, 2, nextCell);
-    double determinant = y1 * z2 - y2 * z1;
-    double near = (y * z2 - y * y * y2) / determinant;
-    double next = (y * y * y1 - y * z1) / determinant;
-    return new double[] {1 - near - next, near, next};
-  }
-
   /**
    * Weights w with Σw = 1, Σ w mean(y) = 0, Σ w mean(y²) = 0, so that the constant term of the
    * parabola in y remains.
    */
-  private static void interiorWeights(Grid grid, double position, int first, double[] w) {
+  private static double[] interiorWeights(Grid grid, double position, int first) {
+    double[] w = new double[3];
     double[] y = new double[3];
     double[] z = new double[3];
     for (int j = 0; j < 3; j++) {
@@ -155,5 +172,6 @@ public final class Reading {
     for (int j = 0; j < 3; j++) {
       w[j] /= sum;
     }
+    return w;
   }
 }

@@ -140,9 +140,9 @@ public final class CookIntegration {
     return length;
   }
 
-  /** An empty trajectory for this cook's steps. */
+  /** An empty trajectory for this cook's steps, that starts now. */
   public Trajectory newTrajectory() {
-    return new Trajectory(grid);
+    return new Trajectory(grid, stages.state());
   }
 
   /** Time reached [s]. */

@@ -23,6 +23,10 @@ final class FaceBalance {
   private static final double ACCURACY_SHARE = 0.5;
 
   private static final int MOST_ITERATIONS = 60;
+
+  /** Slope of a flux that may end within the last correction, next to boiling [W/(m²·K)]. */
+  private static final double STEEP = 1e4;
+
   private static final int MOST_RETREATS = 30;
   private static final double RETREAT_TO = 273.15;
   private static final double RETREAT_SHARE = 0.9;
@@ -55,6 +59,7 @@ final class FaceBalance {
   private final double[] evaporationSlope = new double[2];
   private final double[] trial = new double[2];
   private final double[] correction = new double[2];
+  private final double[] start = new double[2];
 
   FaceBalance(
       ScaledMaterial material, double kappa, int faces, double accuracy, Counters counters) {
@@ -96,23 +101,34 @@ final class FaceBalance {
   }
 
   private boolean solveOne(double time, double[] face, double[] flow, double[] evaporated) {
-    double temperature = whereTheLawHasAValue(upperLaw, time, face[0]);
-    double linked = offset[0] - gain[0][0] * origin[0];
+    if (!solveFace(State.UPPER, time, face, evaporated)) {
+      return false;
+    }
+    flow[0] = flowAt(0, face);
+    return true;
+  }
+
+  /** Finds one face temperature while the other, if any, stays. */
+  private boolean solveFace(int f, double time, double[] face, double[] evaporated) {
+    double linked = flowAt(f, face) - gain[f][f] * material.kirchhoff(face[f]);
+    double temperature = whereTheLawHasAValue(law(f), time, face[f]);
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       double excess =
-          kappa * flux.heatFlux() - (linked + gain[0][0] * material.kirchhoff(temperature));
-      double slope = kappa * flux.slope() - gain[0][0] * material.kirchhoffSlope(temperature);
+          kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff(temperature));
+      double slope = kappa * flux.slope() - gain[f][f] * material.kirchhoffSlope(temperature);
       double change = -excess / slope;
+      evaporated[f] = flux.evaporation() + change * flux.evaporationSlope();
       if (Math.abs(change) <= tolerance) {
-        face[0] = temperature + change;
-        flow[0] = flowAt(0, face);
-        evaporated[0] = flux.evaporation() + change * flux.evaporationSlope();
+        boolean beyond = Math.abs(flux.slope()) > STEEP && !hasValue(f, time, temperature + change);
+        face[f] = beyond ? temperature : temperature + change;
         return true;
       }
-      temperature = advanceOne(time, temperature, change, Math.abs(excess), linked);
-      if (!(temperature < Double.POSITIVE_INFINITY)) {
-        return false;
+      double next = advanceFace(f, time, temperature, change, Math.abs(excess), linked);
+      if (!(next < Double.POSITIVE_INFINITY)) {
+        face[f] = temperature;
+        return isAtEndOfLaw(f, time, temperature);
       }
+      temperature = next;
     }
     return false;
   }
@@ -120,19 +136,36 @@ final class FaceBalance {
   /**
    * Moves along the correction, shortened until the residual is finite and smaller; NaN if none is.
    */
-  private double advanceOne(
-      double time, double temperature, double change, double size, double linked) {
+  private double advanceFace(
+      int f, double time, double temperature, double change, double size, double linked) {
     double share = change;
     for (int halving = 0; halving < MOST_HALVINGS; halving++) {
       double trial = temperature + share;
-      evaluateLaw(upperLaw, time, trial);
-      double excess = kappa * flux.heatFlux() - (linked + gain[0][0] * material.kirchhoff(trial));
+      evaluateLaw(law(f), time, trial);
+      double excess = kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff(trial));
       if (Math.abs(excess) < size) {
         return trial;
       }
       share *= 0.5;
     }
     return Double.NaN;
+  }
+
+  /**
+   * Whether the law ends just above a temperature, as at boiling, so that the balance lies between
+   * two neighbouring numbers and the face rests on the lower.
+   */
+  private boolean isAtEndOfLaw(int f, double time, double temperature) {
+    return !hasValue(f, time, temperature + tolerance) && hasValue(f, time, temperature);
+  }
+
+  private boolean hasValue(int f, double time, double temperature) {
+    evaluateLaw(law(f), time, temperature);
+    return isFinite(flux.heatFlux());
+  }
+
+  private SurfaceLaw law(int f) {
+    return f == State.UPPER ? upperLaw : lowerLaw;
   }
 
   /**
@@ -159,7 +192,40 @@ final class FaceBalance {
     counters.fluxEvaluations++;
   }
 
+  /** Both faces together; one after the other where that fails, as next to boiling. */
   private boolean solveTwo(double time, double[] face, double[] flow, double[] evaporated) {
+    start[0] = face[0];
+    start[1] = face[1];
+    if (!solveTogether(time, face, evaporated)) {
+      face[0] = start[0];
+      face[1] = start[1];
+      if (!solveInTurn(time, face, evaporated)) {
+        return false;
+      }
+    }
+    flow[0] = flowAt(0, face);
+    flow[1] = flowAt(1, face);
+    return true;
+  }
+
+  private boolean solveInTurn(double time, double[] face, double[] evaporated) {
+    for (int i = 0; i < MOST_ITERATIONS; i++) {
+      double change = 0;
+      for (int f = 0; f < faces; f++) {
+        double before = face[f];
+        if (!solveFace(f, time, face, evaporated)) {
+          return false;
+        }
+        change = Math.max(change, Math.abs(face[f] - before));
+      }
+      if (change <= tolerance) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean solveTogether(double time, double[] face, double[] evaporated) {
     face[0] = whereTheLawHasAValue(upperLaw, time, face[0]);
     face[1] = whereTheLawHasAValue(lowerLaw, time, face[1]);
     double size = evaluate(time, face);
@@ -170,12 +236,7 @@ final class FaceBalance {
       correct(face);
       double change = Math.max(Math.abs(correction[0]), Math.abs(correction[1]));
       if (change <= tolerance) {
-        for (int f = 0; f < faces; f++) {
-          face[f] += correction[f];
-          evaporated[f] = evaporation[f] + correction[f] * evaporationSlope[f];
-        }
-        flows(face, flow);
-        return true;
+        return keepTogether(time, face, evaporated);
       }
       size = advance(time, face, size);
       if (!(size < Double.POSITIVE_INFINITY)) {
@@ -183,6 +244,20 @@ final class FaceBalance {
       }
     }
     return false;
+  }
+
+  private boolean keepTogether(double time, double[] face, double[] evaporated) {
+    for (int f = 0; f < faces; f++) {
+      boolean steep = Math.abs(fluxSlope[f]) > kappa * STEEP;
+      if (steep && !hasValue(f, time, face[f] + correction[f])) {
+        return false;
+      }
+    }
+    for (int f = 0; f < faces; f++) {
+      face[f] += correction[f];
+      evaporated[f] = evaporation[f] + correction[f] * evaporationSlope[f];
+    }
+    return true;
   }
 
   /**
@@ -211,7 +286,7 @@ final class FaceBalance {
   private double evaluate(double time, double[] face) {
     double size = 0;
     for (int f = 0; f < faces; f++) {
-      evaluateLaw(f == State.UPPER ? upperLaw : lowerLaw, time, face[f]);
+      evaluateLaw(law(f), time, face[f]);
       residual[f] = kappa * flux.heatFlux() - flowAt(f, face);
       fluxSlope[f] = kappa * flux.slope();
       evaporation[f] = flux.evaporation();
@@ -236,12 +311,6 @@ final class FaceBalance {
     double determinant = j00 * j11 - j01 * j10;
     correction[0] = (j01 * residual[1] - j11 * residual[0]) / determinant;
     correction[1] = (j10 * residual[0] - j00 * residual[1]) / determinant;
-  }
-
-  private void flows(double[] face, double[] flow) {
-    for (int f = 0; f < faces; f++) {
-      flow[f] = flowAt(f, face);
-    }
   }
 
   private double flowAt(int f, double[] face) {

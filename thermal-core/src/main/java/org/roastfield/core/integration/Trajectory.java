@@ -19,11 +19,20 @@ public final class Trajectory implements StepListener {
   private final Grid grid;
   private final int cells;
   private final int block;
+  private final double[] initial;
+  private final double initialUpper;
+  private final double initialLower;
   private double[] data;
   private int steps;
 
-  Trajectory(Grid grid) {
+  /**
+   * @param state at the start, copied
+   */
+  Trajectory(Grid grid, State state) {
     this.grid = grid;
+    this.initial = state.temperature.clone();
+    this.initialUpper = state.face[State.UPPER];
+    this.initialLower = state.face[State.LOWER];
     this.cells = grid.cells();
     this.block = CELLS_START + 4 * cells;
     this.data = new double[FIRST_CAPACITY * block];
@@ -84,6 +93,9 @@ public final class Trajectory implements StepListener {
    * @param time from {@link #start()} to {@link #end()} [s]
    */
   public double at(Reading reading, double time) {
+    if (steps == 0) {
+      return reading.of(initial, initialUpper, initialLower);
+    }
     return inStep(reading, stepAt(time), time);
   }
 

@@ -2,6 +2,7 @@ package org.roastfield.core.simulation;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,20 +20,30 @@ class HalfSpaceAccuracyTest {
   private static final double DURATION = 600;
   private static final double STEP = 100;
   private static final double SURROUNDINGS = Bodies.START + STEP;
+  private static final double ALLOWED = 1e-3;
   private static final Settings SETTINGS = new Settings(1e-4, 120, 0.1e-3, 200_000);
 
   @ParameterizedTest
   @ValueSource(doubles = {20, 100, 500})
   void thickSlab_followsTheHalfSpaceUnderARobinSurface(double conductance) {
     double error = errorUnderRobin(RadialMode.SLAB, conductance, SETTINGS);
-    assertTrue(error <= 1e-3, () -> "error " + error);
+    assertTrue(error <= ALLOWED, () -> "error " + error);
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {1e6, 1e8})
   void thickSlab_followsTheHalfSpaceUnderAFixedTemperature(double conductance) {
     double error = errorUnderFixedTemperature(conductance, SETTINGS);
-    assertTrue(error <= 1e-3, () -> "error " + error);
+    assertTrue(error <= ALLOWED, () -> "error " + error);
+  }
+
+  @Test
+  void refinement_bringsTheHalfSpaceNearer() {
+    Settings coarse = new Settings(1e-5, 60, 0.4e-3, 200_000);
+    Settings fine = new Settings(1e-5, 240, 0.1e-3, 200_000);
+    double ratio =
+        errorUnderRobin(RadialMode.SLAB, 500, coarse) / errorUnderRobin(RadialMode.SLAB, 500, fine);
+    assertTrue(ratio > 2, () -> "ratio " + ratio);
   }
 
   /** A large cylinder and sphere heat a little faster; the excess is about m δ/R of the depth δ. */
@@ -45,8 +56,8 @@ class HalfSpaceAccuracyTest {
       double depth = Math.sqrt(Bodies.DIFFUSIVITY * time);
       double exact = HalfSpace.robin(0, robinTime(100, time));
       double share = (result.upperSurface().at(time) - Bodies.START) / STEP;
-      double allowed = 1e-3 + mode.exponent() * depth / RADIUS;
-      assertTrue(Math.abs(share - exact) <= allowed * exact, () -> share + " against " + exact);
+      double allowed = ALLOWED + mode.exponent() * depth / RADIUS * exact;
+      assertTrue(Math.abs(share - exact) <= allowed, () -> share + " against " + exact);
     }
   }
 

@@ -28,7 +28,7 @@ class NafemsT3SimulationTest {
   @Test
   void tighterSettings_giveTheExactTemperature() {
     double exact = NafemsT3.celsius(NafemsT3.TARGET_DISTANCE_METRES, NafemsT3.TARGET_TIME_SECONDS);
-    Settings tight = new Settings(1e-4, 100, 1e-3, 200_000);
+    Settings tight = new Settings(1e-5, 200, 0.5e-3, 200_000);
     assertEquals(exact, celsiusAtTarget(tight), 2e-3);
   }
 

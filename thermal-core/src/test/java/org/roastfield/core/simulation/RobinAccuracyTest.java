@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -71,13 +70,6 @@ class RobinAccuracyTest {
       SimulationResult result = Bodies.run(Settings.withDefaults(), cook(reference, rule));
       assertEquals(arrival.seconds(), result.endTime(), 2);
     }
-  }
-
-  @Test
-  void theErrorIsThatOfTheGridNotOfTheSteps() {
-    double loose = error(RadialMode.CYLINDER, 1, Bodies.accuracy(1e-4));
-    double tight = error(RadialMode.CYLINDER, 1, Bodies.accuracy(1e-7));
-    assertEquals(tight, loose, 1e-5);
   }
 
   /** Largest error over places and times, relative to the first difference of temperatures. */

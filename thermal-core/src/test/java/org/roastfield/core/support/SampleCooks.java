@@ -1,8 +1,6 @@
 package org.roastfield.core.support;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
 import org.roastfield.core.cook.Cook;
@@ -60,20 +58,33 @@ public final class SampleCooks {
     }
   }
 
-  /** Every law by name, and sums. */
-  public static Map<String, SurfaceLaw> laws() {
-    Map<String, SurfaceLaw> laws = new LinkedHashMap<>();
-    laws.put("convection", new Convection(17, SWINGING));
-    laws.put("radiation", new Radiation(0.9, Signal.constant(Temperatures.celsius(180))));
-    laws.put("contact", new Contact(300, Signal.constant(Temperatures.celsius(230))));
-    laws.put("pit", PIT.around(17, 0.9, 0.35, 0.99));
-    laws.put(
-        "evaporation and contact",
-        SurfaceLaw.sum(
-            new Contact(60, Signal.constant(Temperatures.celsius(140))),
-            Evaporation.of(0.5, 10, 0.98, Signal.constant(1200), PRESSURE)));
-    laws.put("evaporation alone", Evaporation.of(0.7, 12, 0.98, Signal.constant(900), PRESSURE));
-    return laws;
+  /**
+   * A law with a name for the report of a test.
+   *
+   * @param name shown
+   * @param law tested
+   */
+  public record NamedLaw(String name, SurfaceLaw law) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  /** Every law, and sums. */
+  public static List<NamedLaw> laws() {
+    return List.of(
+        new NamedLaw("convection", new Convection(17, SWINGING)),
+        new NamedLaw("radiation", new Radiation(0.9, Signal.constant(Temperatures.celsius(180)))),
+        new NamedLaw("contact", new Contact(300, Signal.constant(Temperatures.celsius(230)))),
+        new NamedLaw("pit", PIT.around(17, 0.9, 0.35, 0.99)),
+        new NamedLaw(
+            "evaporation and contact",
+            SurfaceLaw.sum(
+                new Contact(60, Signal.constant(Temperatures.celsius(140))),
+                Evaporation.of(0.5, 10, 0.98, Signal.constant(1200), PRESSURE))),
+        new NamedLaw(
+            "evaporation alone", Evaporation.of(0.7, 12, 0.98, Signal.constant(900), PRESSURE)));
   }
 
   /** Slab, cylinder and sphere with the same half thickness. */
@@ -87,8 +98,13 @@ public final class SampleCooks {
     return Cook.of(cut, Stage.allRound("heat", law, StageEnd.after(2400)));
   }
 
-  /** Gentle heat to a core temperature, a sear in four legs, and a rest. */
+  /** Gentle heat to a core temperature, a sear in four legs, and a rest of the dried face. */
   public static Cook roast(Shape shape, Material material) {
+    return roast(shape, material, 0);
+  }
+
+  /** The same with a face that is wet again in the rest. */
+  public static Cook roast(Shape shape, Material material, double wetnessInRest) {
     SurfaceLaw bars = new Contact(250, Signal.constant(Temperatures.celsius(220)));
     SurfaceLaw above =
         Chamber.steady(Temperatures.celsius(190), 0.02, PRESSURE).around(25, 0.9, 0, 1);
@@ -102,18 +118,23 @@ public final class SampleCooks {
         Stage.allRound("sear 2", above, StageEnd.after(30)),
         Stage.allRound("sear 3", bars, StageEnd.after(30)),
         Stage.allRound("sear 4", above, StageEnd.after(30)),
-        Stage.allRound("rest", ROOM.around(8, 0.9, 0.12, 0.99), StageEnd.after(900)));
+        Stage.allRound("rest", ROOM.around(8, 0.9, wetnessInRest, 0.99), StageEnd.after(900)));
   }
 
   /** A slab turned over a grate: one face on it, the other in the air, then changed over. */
   public static Cook turned(Material material) {
+    return turned(material, 0);
+  }
+
+  /** The same with faces that are wet while they are in the air. */
+  public static Cook turned(Material material, double wetness) {
     SurfaceLaw grate = new Contact(200, Signal.constant(Temperatures.celsius(210)));
-    SurfaceLaw air = PIT.around(12, 0.9, 0.3, 0.99);
+    SurfaceLaw air = PIT.around(12, 0.9, wetness, 0.99);
     return Cook.of(
         new Cut(Slab.ofThickness(0.055), material, Temperatures.celsius(12)),
         Stage.ofFaces("first side", air, grate, StageEnd.after(240)),
         Stage.ofFaces("second side", grate, air, StageEnd.after(240)),
         Stage.ofFaces("first side again", air, grate, StageEnd.after(120)),
-        Stage.allRound("rest", ROOM.around(8, 0.9, 0.12, 0.99), StageEnd.after(600)));
+        Stage.allRound("rest", ROOM.around(8, 0.9, wetness, 0.99), StageEnd.after(600)));
   }
 }

@@ -1,10 +1,12 @@
-package org.roastfield.core.integration;
+package org.roastfield.core.simulation;
 
 import java.util.function.UnaryOperator;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.grid.Reading;
+import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
 
