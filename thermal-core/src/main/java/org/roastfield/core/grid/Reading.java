@@ -52,7 +52,8 @@ public final class Reading {
     }
     int nearest = nearestCell(grid, position);
     double[] w = new double[4];
-    if (grid.isTwoSided() && position - grid.face(nearest) < AT_FACE) {
+    boolean betweenCells = position - grid.face(nearest) < AT_FACE;
+    if (grid.isTwoSided() && betweenCells && nearest >= 2 && nearest <= n - 2) {
       double[] inner = interiorWeights(grid, position, nearest - 2);
       double[] outer = interiorWeights(grid, position, nearest - 1);
       for (int j = 0; j < 3; j++) {

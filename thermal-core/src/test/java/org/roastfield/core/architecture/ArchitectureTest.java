@@ -89,6 +89,13 @@ class ArchitectureTest {
   }
 
   @Test
+  void callersExecutor_isNotFound() {
+    String found = Rules.noThreads().evaluate(BREAKERS).getFailureReport().toString();
+    assertTrue(found.contains("onThePoolOfTheJvm"), found);
+    assertFalse(found.contains("onTheCallersExecutor"), found);
+  }
+
+  @Test
   void packages_useOnlyThoseBeforeThem() {
     for (int i = 0; i < ORDER.size(); i++) {
       String[] later =

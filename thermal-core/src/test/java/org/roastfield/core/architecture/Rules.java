@@ -16,7 +16,8 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.util.Set;
 import java.util.Timer;
-import java.util.concurrent.ExecutorService;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 
 /** The rules that main classes keep. */
@@ -84,7 +85,7 @@ final class Rules {
         .resideInAPackage("java.time..");
   }
 
-  /** Threads belong to the caller, who passes an executor. */
+  /** A caller's executor may be used; none is made, and nothing runs on a pool of the JVM. */
   static ArchRule noThreads() {
     return noClasses()
         .should()
@@ -92,10 +93,15 @@ final class Rules {
         .areAssignableTo(Thread.class)
         .orShould()
         .dependOnClassesThat()
-        .areAssignableTo(ExecutorService.class)
+        .belongToAnyOf(Executors.class, Timer.class)
         .orShould()
-        .dependOnClassesThat()
-        .belongToAnyOf(Executors.class, Timer.class);
+        .callConstructorWhere(
+            DescribedPredicate.describe(
+                "makes an executor", call -> call.getTargetOwner().isAssignableTo(Executor.class)))
+        .orShould()
+        .callMethodWhere(
+            DescribedPredicate.describe(
+                "runs on a pool of the JVM", call -> usesCommonPool(call.getTarget())));
   }
 
   static ArchRule concurrencyOnlyInEnsembles() {
@@ -105,6 +111,19 @@ final class Rules {
         .should()
         .dependOnClassesThat()
         .resideInAPackage("java.util.concurrent..");
+  }
+
+  private static boolean usesCommonPool(AccessTarget.MethodCallTarget target) {
+    boolean parallel = Set.of("parallel", "parallelStream").contains(target.getName());
+    boolean async =
+        target.getOwner().isEquivalentTo(CompletableFuture.class)
+            && target.getName().endsWith("Async");
+    return parallel || (async && !takesExecutor(target));
+  }
+
+  private static boolean takesExecutor(AccessTarget.MethodCallTarget target) {
+    return target.getRawParameterTypes().stream()
+        .anyMatch(type -> type.isEquivalentTo(Executor.class));
   }
 
   static ArchRule noFilesAndNoLogging() {

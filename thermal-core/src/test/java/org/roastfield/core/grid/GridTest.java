@@ -63,6 +63,29 @@ class GridTest {
     }
   }
 
+  /** At every boundary between cells too, where a reading changes its cells. */
+  @ParameterizedTest
+  @MethodSource("grids")
+  void readingsBetweenCells_areExactForParabolas(Grid grid) {
+    double[] averages = averages(grid, xi -> 3 + 2 * xi * xi);
+    for (int f = 1; f < grid.cells(); f++) {
+      for (double xi : new double[] {grid.face(f), Math.nextDown(grid.face(f))}) {
+        assertEquals(3 + 2 * xi * xi, Reading.at(grid, xi).of(averages, 5, 3), EXACT);
+      }
+    }
+  }
+
+  /** A face that jumps lifts the readings next to it and lowers none. */
+  @ParameterizedTest
+  @MethodSource("grids")
+  void readingsNextToAFaceThatJumps_stayBetweenItAndTheCells(Grid grid) {
+    double[] averages = averages(grid, xi -> 300);
+    for (double xi = 0; xi <= 1; xi += 0.0005) {
+      double value = Reading.at(grid, xi).of(averages, 400, 400);
+      assertTrue(value >= 300 - EXACT && value <= 400 + EXACT, "at " + xi + ": " + value);
+    }
+  }
+
   @ParameterizedTest
   @MethodSource("grids")
   void readings_keepAConstant(Grid grid) {
