@@ -1,5 +1,6 @@
 package org.roastfield.core.ensemble;
 
+import java.util.List;
 import org.roastfield.core.integration.MemberRecord;
 
 /** How a member of an ensemble ended. */
@@ -19,6 +20,8 @@ public enum MemberStatus {
   /** The caller's code could not build its cook. */
   NOT_BUILT(MemberRecord.NOT_BUILT);
 
+  private static final List<MemberStatus> ALL = List.of(values());
+
   private final byte code;
 
   MemberStatus(byte code) {
@@ -26,9 +29,9 @@ public enum MemberStatus {
   }
 
   static MemberStatus of(byte code) {
-    for (MemberStatus status : values()) {
-      if (status.code == code) {
-        return status;
+    for (int i = 0; i < ALL.size(); i++) {
+      if (ALL.get(i).code == code) {
+        return ALL.get(i);
       }
     }
     throw new IllegalArgumentException("code must be that of a status, was " + code);

@@ -1,40 +1,57 @@
 package org.roastfield.core.integration;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.grid.Reading;
 
 /**
- * A member of an ensemble that lanes do not serve, computed by the single cook's driver into the
- * same record.
+ * Cooks one after another in the same memory, by the single cook's driver, into a {@link
+ * MemberRecord}. Cooks that fit the one before run on its grid over ξ.
  */
-final class AloneIntegration {
+public final class AloneIntegration {
 
-  private AloneIntegration() {}
+  private final CookIntegration.Accuracy accuracy;
+  private final Recorder recorder = new Recorder();
+  private CookIntegration integration;
 
-  static void run(Cook cook, CookIntegration.Accuracy accuracy, int member, MemberRecord record) {
-    CookIntegration integration = CookIntegration.of(cook, accuracy);
+  /**
+   * @param template cook whose shape and size define the grid over ξ
+   */
+  public AloneIntegration(Cook template, CookIntegration.Accuracy accuracy) {
+    this.accuracy = accuracy;
+    this.integration = CookIntegration.of(template, accuracy);
+  }
+
+  /** Computes a cook into a member of a record. */
+  public void run(Cook cook, int member, MemberRecord record) {
+    if (integration.fits(cook)) {
+      integration.reset(cook);
+    } else {
+      integration = CookIntegration.of(cook, accuracy);
+    }
     Reading core = integration.reading(Probe.CORE);
-    Reading surface = integration.reading(Probe.SURFACE);
-    Recorder recorder = new Recorder(member, core, record);
+    recorder.begin(member, core, record);
     byte code = MemberRecord.COMPLETED;
     int index = 0;
     List<Stage> stages = cook.stages();
-    for (; index < stages.size() && code == MemberRecord.COMPLETED; index++) {
+    while (index < stages.size()) {
       recorder.stage = index;
       record.stageBegins(member, index, integration.time(), integration.now(core));
       code = code(integration.run(stages.get(index), recorder));
-      if (code == MemberRecord.COMPLETED) {
-        record.stageEnded(
-            member, index, integration.time(), integration.now(core), integration.now(surface));
+      if (code != MemberRecord.COMPLETED) {
+        break;
       }
+      double surface = integration.now(integration.reading(Probe.SURFACE));
+      record.stageEnded(member, index, integration.time(), integration.now(core), surface);
+      index++;
     }
     record.finished(
         member,
         code,
-        code == MemberRecord.COMPLETED ? index : index - 1,
+        index,
         (int) integration.acceptedSteps(),
         (int) integration.rejectedSteps(),
         integration.evaporatedUpper());
@@ -52,12 +69,12 @@ final class AloneIntegration {
 
   private static final class Recorder implements StepListener {
 
-    private final int member;
-    private final MemberRecord record;
-    private final Reading core;
+    private int member;
     private int stage;
+    private @Nullable Reading core;
+    private @Nullable MemberRecord record;
 
-    Recorder(int member, Reading core, MemberRecord record) {
+    void begin(int member, Reading core, MemberRecord record) {
       this.member = member;
       this.core = core;
       this.record = record;
@@ -65,7 +82,9 @@ final class AloneIntegration {
 
     @Override
     public void accepted(DenseStep step) {
-      record.step(member, stage, step.start(), step.end(), step.reading(core));
+      if (record != null && core != null) {
+        record.step(member, stage, step.start(), step.end(), step.reading(core));
+      }
     }
   }
 }

@@ -4,8 +4,8 @@ package org.roastfield.core.integration;
 final class Balances implements StepListener {
 
   private final int cells;
-  private final double lowest;
-  private final double highest;
+  private double lowest;
+  private double highest;
   private double turnover;
   private double hottest = Double.NEGATIVE_INFINITY;
   private double coldest = Double.POSITIVE_INFINITY;
@@ -19,6 +19,16 @@ final class Balances implements StepListener {
     this.cells = cells;
     this.lowest = lowest;
     this.highest = highest;
+  }
+
+  /** Begins another cook. */
+  void reset(double lowest, double highest) {
+    this.lowest = lowest;
+    this.highest = highest;
+    turnover = 0;
+    hottest = Double.NEGATIVE_INFINITY;
+    coldest = Double.POSITIVE_INFINITY;
+    timeOutside = 0;
   }
 
   @Override

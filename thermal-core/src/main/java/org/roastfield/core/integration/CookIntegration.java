@@ -18,13 +18,17 @@ public final class CookIntegration {
    */
   private static final double COMPACT_DEPTH = 5e-3;
 
-  private final Cook cook;
+  private Cook cook;
   private final Grid grid;
-  private final double length;
+  private double length;
   private final StageIntegration stages;
   private final Balances balances;
   private final Threshold threshold;
-  private final double initialEnthalpy;
+  private double initialEnthalpy;
+  private final Reading core;
+  private final Reading surface;
+  private final StepListener toAll;
+  private StepListener listener = step -> {};
 
   private CookIntegration(Cook cook, Accuracy accuracy) {
     this.cook = cook;
@@ -38,7 +42,14 @@ public final class CookIntegration {
             accuracy.mostSteps(),
             cook.cut().startTemperature());
     this.balances = new Balances(grid.cells(), material.lowest(), material.highest());
-    this.threshold = new Threshold(Reading.at(grid, 0), 0, true);
+    this.core = readingAt(0);
+    this.surface = Reading.at(grid, 1);
+    this.threshold = new Threshold(core, 0, true);
+    this.toAll =
+        step -> {
+          balances.accepted(step);
+          listener.accepted(step);
+        };
     this.initialEnthalpy = enthalpy();
   }
 
@@ -55,6 +66,23 @@ public final class CookIntegration {
   /** Integration of a cook. */
   public static CookIntegration of(Cook cook, Accuracy accuracy) {
     return new CookIntegration(cook, accuracy);
+  }
+
+  /** Whether another cook can take the place of this one: same kind of grid and of properties. */
+  boolean fits(Cook other) {
+    return other.isSymmetric() != grid.isTwoSided()
+        && other.cut().shape().exponent() == grid.exponent()
+        && other.cut().material().isConstant() == cook.cut().material().isConstant();
+  }
+
+  /** Begins another cook, one that {@link #fits}, on the same grid over ξ. */
+  void reset(Cook other) {
+    cook = other;
+    length = length(other);
+    Material material = other.cut().material();
+    stages.reset(material, length, other.cut().startTemperature());
+    balances.reset(material.lowest(), material.highest());
+    initialEnthalpy = enthalpy();
   }
 
   /** Grid of a cook: of half the body where it is treated alike all round. */
@@ -88,18 +116,12 @@ public final class CookIntegration {
 
   /** Integrates a stage from where the last one ended. */
   End run(Stage stage, StepListener listener) {
+    this.listener = listener;
     StageEnd rule = stage.end();
     boolean awaiting = await(rule);
     StageIntegration.End end =
         stages.run(
-            stage.upper(),
-            stage.lower(),
-            rule.longest(time()),
-            awaiting ? threshold : null,
-            step -> {
-              balances.accepted(step);
-              listener.accepted(step);
-            });
+            stage.upper(), stage.lower(), rule.longest(time()), awaiting ? threshold : null, toAll);
     return switch (end) {
       case THRESHOLD -> End.RULE_MET;
       case DURATION -> awaiting ? End.RULE_NOT_MET : End.RULE_MET;
@@ -123,6 +145,12 @@ public final class CookIntegration {
 
   /** Reading of a probe. */
   public Reading reading(Probe probe) {
+    if (probe.isCore()) {
+      return core;
+    }
+    if (probe.depth() == 0) {
+      return surface;
+    }
     return readingAt(probe.distanceFromMiddle(cook.cut().shape()));
   }
 

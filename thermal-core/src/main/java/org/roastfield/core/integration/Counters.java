@@ -7,4 +7,12 @@ final class Counters {
   long solves;
   long factorisations;
   long fluxEvaluations;
+
+  void clear() {
+    acceptedSteps = 0;
+    rejectedSteps = 0;
+    solves = 0;
+    factorisations = 0;
+    fluxEvaluations = 0;
+  }
 }

@@ -23,6 +23,7 @@ public final class LaneIntegration {
 
   private final Grid grid;
   private final CookIntegration.Accuracy accuracy;
+  private final AloneIntegration alone;
   private final Reading core;
   private final LaneStepper stepper;
   private final LaneLaws laws;
@@ -55,6 +56,7 @@ public final class LaneIntegration {
   public LaneIntegration(Cook template, CookIntegration.Accuracy accuracy, int width) {
     this.grid = CookIntegration.grid(template, accuracy);
     this.accuracy = accuracy;
+    this.alone = new AloneIntegration(template, accuracy);
     this.width = width;
     this.core = Reading.at(grid, 0);
     this.laws = new LaneLaws(width);
@@ -129,7 +131,7 @@ public final class LaneIntegration {
         continue;
       }
       if (!fits(cook)) {
-        AloneIntegration.run(cook, accuracy, next, record);
+        alone.run(cook, next, record);
       } else if (start(l, next, cook, record)) {
         return true;
       }

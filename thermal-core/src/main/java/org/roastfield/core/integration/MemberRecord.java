@@ -76,6 +76,18 @@ public final class MemberRecord {
     samples = missing(members * sampleTimes.length);
   }
 
+  /** Empties the record, for another run. */
+  public void clear() {
+    java.util.Arrays.fill(status, NOT_RUN);
+    java.util.Arrays.fill(stageEnd, Double.NaN);
+    java.util.Arrays.fill(coreAtEnd, Double.NaN);
+    java.util.Arrays.fill(surfaceAtEnd, Double.NaN);
+    java.util.Arrays.fill(corePeak, Double.NaN);
+    java.util.Arrays.fill(corePeakTime, Double.NaN);
+    java.util.Arrays.fill(evaporated, Double.NaN);
+    java.util.Arrays.fill(samples, Double.NaN);
+  }
+
   private static double[] missing(int length) {
     double[] array = new double[length];
     java.util.Arrays.fill(array, Double.NaN);

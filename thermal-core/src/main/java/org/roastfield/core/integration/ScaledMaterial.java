@@ -9,26 +9,41 @@ import org.roastfield.core.units.Temperatures;
  * constant, eqs. (2)-(3).
  *
  * <p>u(T) = 273.15 K + ∫ c/c₀ dT and φ(T) = 273.15 K + ∫ k/k₀ dT from 273.15 K, with c₀, k₀ the
- * values at a reference temperature. Then ∂u/∂t = α₀ ∇²φ with α₀ = k₀/(ρ c₀). Immutable.
+ * values at a reference temperature. Then ∂u/∂t = α₀ ∇²φ with α₀ = k₀/(ρ c₀). Owned by one
+ * integration.
  */
 final class ScaledMaterial {
 
   private static final double REFERENCE = Temperatures.ZERO_CELSIUS + 40;
 
-  private final PropertyCurve conductivityCurve;
-  private final PropertyCurve heatCapacityCurve;
-  private final boolean constant;
-  private final double density;
-  private final double conductivity;
-  private final double heatCapacity;
+  private Material material;
+  private PropertyCurve conductivityCurve;
+  private PropertyCurve heatCapacityCurve;
+  private boolean constant;
+  private double density;
+  private double conductivity;
+  private double heatCapacity;
 
   ScaledMaterial(Material material) {
+    this.material = material;
+    this.conductivityCurve = material.conductivity();
+    this.heatCapacityCurve = material.heatCapacity();
+    set(material);
+  }
+
+  /** Takes the properties of another material. */
+  void set(Material material) {
+    this.material = material;
     this.conductivityCurve = material.conductivity();
     this.heatCapacityCurve = material.heatCapacity();
     this.constant = material.isConstant();
     this.density = material.density();
     this.conductivity = conductivityCurve.at(REFERENCE);
     this.heatCapacity = heatCapacityCurve.at(REFERENCE);
+  }
+
+  Material material() {
+    return material;
   }
 
   boolean isConstant() {

@@ -2,6 +2,7 @@ package org.roastfield.core.integration;
 
 import org.jspecify.annotations.Nullable;
 import org.roastfield.core.grid.Grid;
+import org.roastfield.core.material.Material;
 import org.roastfield.core.surface.SurfaceLaw;
 
 /** Integrates one stage after another from a state that it owns. */
@@ -22,7 +23,8 @@ final class StageIntegration {
   private final DenseStep dense;
   private final double accuracy;
   private final long mostSteps;
-  private final double firstStep;
+  private final double cellSquared;
+  private double firstStep;
   private State state;
   private State next;
 
@@ -37,9 +39,27 @@ final class StageIntegration {
     this.next = new State(grid.cells(), problem.material().isConstant());
     this.dense = new DenseStep(state, next, stepper.stageFace);
     double width = grid.width(grid.upper().cell());
-    this.firstStep = StageProgress.FIRST_STEP * width * width / stepper.timeScale();
-    java.util.Arrays.fill(state.temperature, startTemperature);
-    java.util.Arrays.fill(state.face, startTemperature);
+    this.cellSquared = width * width;
+    start(startTemperature);
+  }
+
+  /**
+   * Begins another cook on the same grid.
+   *
+   * @param material constant if and only if the material so far is
+   * @param length what ξ = 1 stands for [m]
+   */
+  void reset(Material material, double length, double startTemperature) {
+    stepper.bind(material, length);
+    counters.clear();
+    start(startTemperature);
+  }
+
+  private void start(double temperature) {
+    firstStep = StageProgress.FIRST_STEP * cellSquared / stepper.timeScale();
+    state.clear();
+    java.util.Arrays.fill(state.temperature, temperature);
+    java.util.Arrays.fill(state.face, temperature);
     resetEnthalpy();
   }
 

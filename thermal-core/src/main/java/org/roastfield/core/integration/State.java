@@ -53,19 +53,11 @@ final class State {
     temperatureRate = constantProperties ? enthalpyRate : new double[cells];
   }
 
-  void copyFrom(State other) {
-    time = other.time;
-    System.arraycopy(other.enthalpy, 0, enthalpy, 0, enthalpy.length);
-    System.arraycopy(other.temperature, 0, temperature, 0, temperature.length);
-    System.arraycopy(other.enthalpyRate, 0, enthalpyRate, 0, enthalpyRate.length);
-    System.arraycopy(other.temperatureRate, 0, temperatureRate, 0, temperatureRate.length);
-    heatReleased = other.heatReleased;
-    for (int f = 0; f < 2; f++) {
-      face[f] = other.face[f];
-      flow[f] = other.flow[f];
-      evaporation[f] = other.evaporation[f];
-      heatTaken[f] = other.heatTaken[f];
-      evaporated[f] = other.evaporated[f];
-    }
+  /** Time 0 and empty totals. */
+  void clear() {
+    time = 0;
+    heatReleased = 0;
+    java.util.Arrays.fill(heatTaken, 0);
+    java.util.Arrays.fill(evaporated, 0);
   }
 }

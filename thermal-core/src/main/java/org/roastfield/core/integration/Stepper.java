@@ -3,6 +3,7 @@ package org.roastfield.core.integration;
 import org.jspecify.annotations.Nullable;
 import org.roastfield.core.grid.FaceClosure;
 import org.roastfield.core.grid.Grid;
+import org.roastfield.core.material.Material;
 import org.roastfield.core.surface.SurfaceLaw;
 
 /**
@@ -31,7 +32,7 @@ final class Stepper {
   private final FaceBalance balance;
   private final Counters counters;
   private final @Nullable CellSource source;
-  private final double timeScale;
+  private double timeScale;
   private final double iterationTolerance;
 
   private final double[] volumes;
@@ -81,6 +82,18 @@ final class Stepper {
     iterate = new double[n];
     java.util.Arrays.fill(capacity, 1);
     java.util.Arrays.fill(conductivity, 1);
+  }
+
+  /**
+   * Takes another body on the same grid.
+   *
+   * @param next constant if and only if the material so far is
+   * @param length what ξ = 1 stands for [m]
+   */
+  void bind(Material next, double length) {
+    material.set(next);
+    timeScale = material.diffusivity() / (length * length);
+    balance.kappa(length / material.conductivity());
   }
 
   ScaledMaterial material() {
