@@ -13,15 +13,14 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.ensemble.MemberStatus;
+import org.roastfield.core.ensemble.RepeatedCook;
 import org.roastfield.core.simulation.Settings;
 import org.roastfield.core.simulation.Simulator;
 
 /**
- * One cook of RS-1, warm, through the public API, traces kept. Many short windows: read the lowest
- * and the 25 % quantile on a shared machine.
- *
- * <p>With {@code -prof gc}, the bytes of a cook are those of its grid, scratch memory and result;
- * {@code accuracy} multiplies the steps and leaves them.
+ * One cook of RS-1, warm: in memory of its own that is used again, and through the facade that
+ * keeps all traces. Many short windows: read the lowest and the 25 % quantile on a shared machine.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -35,16 +34,21 @@ public class SingleCookBenchmark {
   @Param({"C1", "S1", "P1"})
   public String problem = "C1";
 
+  /** Whether conductivity and heat capacity depend on temperature. */
+  @Param({"constant", "varying"})
+  public String properties = "constant";
+
   /** Accuracy [K]. */
-  @Param({"0.01"})
-  public double accuracy = 0.01;
+  @Param({"0.02"})
+  public double accuracy = 0.02;
 
   /** Cells. */
-  @Param({"40"})
+  @Param({"16", "40", "160"})
   public int cells = 40;
 
+  private Cook cook = Rs1.cook("C1", false);
   private Simulator simulator = Simulator.withDefaults();
-  private Cook cook = Rs1.cook("C1");
+  private RepeatedCook repeated = RepeatedCook.of(Settings.withDefaults(), cook);
 
   /** A new state; JMH fills the parameters. */
   public SingleCookBenchmark() {}
@@ -52,13 +56,21 @@ public class SingleCookBenchmark {
   /** Builds the cook. */
   @Setup
   public void build() {
-    simulator = Simulator.with(Settings.withDefaults().withAccuracy(accuracy).withCells(cells));
-    cook = Rs1.cook(problem);
+    cook = Rs1.cook(problem, properties.equals("varying"));
+    Settings settings = Settings.withDefaults().withAccuracy(accuracy).withCells(cells);
+    simulator = Simulator.with(settings);
+    repeated = RepeatedCook.of(settings, cook);
   }
 
-  /** Time of the last state [s]. */
+  /** In memory that is used again; allocates nothing. */
   @Benchmark
-  public double cook() {
+  public MemberStatus repeated() {
+    return repeated.run(cook);
+  }
+
+  /** Through the facade, all traces kept. */
+  @Benchmark
+  public double facade() {
     return simulator.run(cook).orElseThrow().endTime();
   }
 }

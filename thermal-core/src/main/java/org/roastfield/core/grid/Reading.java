@@ -13,6 +13,7 @@ public final class Reading {
   /** A place so near to a face between two cells is read from both sides alike. */
   private static final double AT_FACE = 1e-9;
 
+  private final boolean central;
   private final int first;
   private final double weight0;
   private final double weight1;
@@ -21,7 +22,8 @@ public final class Reading {
   private final double upperWeight;
   private final double lowerWeight;
 
-  private Reading(int first, double[] w, double upperWeight, double lowerWeight) {
+  private Reading(boolean central, int first, double[] w, double upperWeight, double lowerWeight) {
+    this.central = central;
     this.first = first;
     this.weight0 = w[0];
     this.weight1 = w[1];
@@ -42,13 +44,13 @@ public final class Reading {
     if (position >= lastMiddle) {
       double share = (position - lastMiddle) / (1 - lastMiddle);
       double[] w = interiorWeights(grid, lastMiddle, n - 3);
-      return new Reading(n - 3, scaled(w, 1 - share), share, 0);
+      return new Reading(false, n - 3, scaled(w, 1 - share), share, 0);
     }
     double firstMiddle = middle(grid, 0);
     if (grid.isTwoSided() && position <= firstMiddle) {
       double share = 1 - position / firstMiddle;
       double[] w = interiorWeights(grid, firstMiddle, 0);
-      return new Reading(0, scaled(w, 1 - share), 0, share);
+      return new Reading(false, 0, scaled(w, 1 - share), 0, share);
     }
     int nearest = nearestCell(grid, position);
     double[] w = new double[4];
@@ -60,11 +62,11 @@ public final class Reading {
         w[j] += 0.5 * inner[j];
         w[j + 1] += 0.5 * outer[j];
       }
-      return new Reading(nearest - 2, w, 0, 0);
+      return new Reading(true, nearest - 2, w, 0, 0);
     }
     int first = Math.max(0, Math.min(nearest - 1, n - 3));
     System.arraycopy(interiorWeights(grid, position, first), 0, w, 0, 3);
-    return new Reading(first, w, 0, 0);
+    return new Reading(!grid.isTwoSided() && position < grid.face(1), first, w, 0, 0);
   }
 
   /**
@@ -117,6 +119,29 @@ public final class Reading {
     for (int l = 0; l < lanes; l++) {
       values[l] = weight0 * row0[l] + weight1 * row1[l] + weight2 * row2[l] + weight3 * row3[l];
     }
+  }
+
+  /** Whether it looks beyond its cells, into the mirrored half, or at both sides of the middle. */
+  public boolean isCentral() {
+    return central;
+  }
+
+  /** Index of the first cell in the reading. */
+  public int firstCell() {
+    return first;
+  }
+
+  /**
+   * The value of a parabola through neighbouring values a, b, c, kept from overshooting them: where
+   * they are monotone it stays among them, at a hump it may leave them by their smaller difference.
+   */
+  public static double limited(double value, double a, double b, double c) {
+    double left = b - a;
+    double right = c - b;
+    double margin = left * right < 0 ? Math.min(Math.abs(left), Math.abs(right)) : 0;
+    double low = Math.min(a, Math.min(b, c)) - margin;
+    double high = Math.max(a, Math.max(b, c)) + margin;
+    return Math.max(low, Math.min(high, value));
   }
 
   /** Weight of the value at ξ = 1. */

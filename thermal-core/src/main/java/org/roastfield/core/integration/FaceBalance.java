@@ -53,6 +53,9 @@ final class FaceBalance {
   /** gain[a][b]: change of f at face a with φ of face b. */
   final double[][] gain = new double[2][2];
 
+  /** φ of the faces that were found [2] [K]. */
+  final double[] phi = new double[2];
+
   private final double[] residual = new double[2];
   private final double[] fluxSlope = new double[2];
   private final double[] evaporation = new double[2];
@@ -104,28 +107,35 @@ final class FaceBalance {
     if (!solveFace(State.UPPER, time, face, evaporated)) {
       return false;
     }
-    flow[0] = flowAt(0, face);
+    flow[0] = flowAt(0);
     return true;
   }
 
-  /** Finds one face temperature while the other, if any, stays. */
+  /** Finds one face temperature while φ of the other, if any, stays. */
   private boolean solveFace(int f, double time, double[] face, double[] evaporated) {
-    double linked = flowAt(f, face) - gain[f][f] * material.kirchhoff(face[f]);
+    double linked = offset[f] - gain[f][f] * origin[f];
+    for (int g = 0; g < faces; g++) {
+      linked += g == f ? 0 : gain[f][g] * (phi[g] - origin[g]);
+    }
     double temperature = whereTheLawHasAValue(law(f), time, face[f]);
+    material.expand(temperature);
     for (int i = 0; i < MOST_ITERATIONS; i++) {
-      double excess =
-          kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff(temperature));
-      double slope = kappa * flux.slope() - gain[f][f] * material.kirchhoffSlope(temperature);
+      double excess = kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff());
+      double slope = kappa * flux.slope() - gain[f][f] * material.kirchhoffSlope();
       double change = -excess / slope;
       evaporated[f] = flux.evaporation() + change * flux.evaporationSlope();
       if (Math.abs(change) <= tolerance) {
         boolean beyond = Math.abs(flux.slope()) > STEEP && !hasValue(f, time, temperature + change);
-        face[f] = beyond ? temperature : temperature + change;
+        double kept = beyond ? 0 : change;
+        face[f] = temperature + kept;
+        phi[f] = material.kirchhoff() + kept * material.kirchhoffSlope();
         return true;
       }
       double next = advanceFace(f, time, temperature, change, Math.abs(excess), linked);
       if (!(next < Double.POSITIVE_INFINITY)) {
         face[f] = temperature;
+        material.expand(temperature);
+        phi[f] = material.kirchhoff();
         return isAtEndOfLaw(f, time, temperature);
       }
       temperature = next;
@@ -135,6 +145,7 @@ final class FaceBalance {
 
   /**
    * Moves along the correction, shortened until the residual is finite and smaller; NaN if none is.
+   * Leaves law and material expanded there.
    */
   private double advanceFace(
       int f, double time, double temperature, double change, double size, double linked) {
@@ -142,7 +153,8 @@ final class FaceBalance {
     for (int halving = 0; halving < MOST_HALVINGS; halving++) {
       double trial = temperature + share;
       evaluateLaw(law(f), time, trial);
-      double excess = kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff(trial));
+      material.expand(trial);
+      double excess = kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff());
       if (Math.abs(excess) < size) {
         return trial;
       }
@@ -199,12 +211,13 @@ final class FaceBalance {
     if (!solveTogether(time, face, evaporated)) {
       face[0] = start[0];
       face[1] = start[1];
+      keepPhi(face);
       if (!solveInTurn(time, face, evaporated)) {
         return false;
       }
     }
-    flow[0] = flowAt(0, face);
-    flow[1] = flowAt(1, face);
+    flow[0] = flowAt(0);
+    flow[1] = flowAt(1);
     return true;
   }
 
@@ -257,6 +270,7 @@ final class FaceBalance {
       face[f] += correction[f];
       evaporated[f] = evaporation[f] + correction[f] * evaporationSlope[f];
     }
+    keepPhi(face);
     return true;
   }
 
@@ -285,9 +299,10 @@ final class FaceBalance {
    */
   private double evaluate(double time, double[] face) {
     double size = 0;
+    keepPhi(face);
     for (int f = 0; f < faces; f++) {
       evaluateLaw(law(f), time, face[f]);
-      residual[f] = kappa * flux.heatFlux() - flowAt(f, face);
+      residual[f] = kappa * flux.heatFlux() - flowAt(f);
       fluxSlope[f] = kappa * flux.slope();
       evaporation[f] = flux.evaporation();
       evaporationSlope[f] = flux.evaporationSlope();
@@ -313,10 +328,16 @@ final class FaceBalance {
     correction[1] = (j10 * residual[0] - j00 * residual[1]) / determinant;
   }
 
-  private double flowAt(int f, double[] face) {
+  private void keepPhi(double[] face) {
+    for (int f = 0; f < faces; f++) {
+      phi[f] = material.kirchhoff(face[f]);
+    }
+  }
+
+  private double flowAt(int f) {
     double sum = offset[f];
     for (int g = 0; g < faces; g++) {
-      sum += gain[f][g] * (material.kirchhoff(face[g]) - origin[g]);
+      sum += gain[f][g] * (phi[g] - origin[g]);
     }
     return sum;
   }

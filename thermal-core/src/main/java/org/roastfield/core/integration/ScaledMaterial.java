@@ -23,6 +23,8 @@ final class ScaledMaterial {
   private double density;
   private double conductivity;
   private double heatCapacity;
+  private double expandedValue;
+  private double expandedSlope = 1;
 
   ScaledMaterial(Material material) {
     this.material = material;
@@ -86,8 +88,53 @@ final class ScaledMaterial {
     return Temperatures.ZERO_CELSIUS + conductivityCurve.integral(temperature) / conductivity;
   }
 
+  /**
+   * Finds φ and dφ/dT at a temperature together; read them by {@link #kirchhoff()} and {@link
+   * #kirchhoffSlope()}.
+   */
+  void expand(double temperature) {
+    if (constant) {
+      expandedValue = temperature;
+      expandedSlope = 1;
+    } else {
+      expandedSlope = conductivityCurve.at(temperature) / conductivity;
+      expandedValue = kirchhoff(temperature);
+    }
+  }
+
+  /** φ at the last {@link #expand} [K]. */
+  double kirchhoff() {
+    return expandedValue;
+  }
+
+  /** dφ/dT at the last {@link #expand}. */
+  double kirchhoffSlope() {
+    return expandedSlope;
+  }
+
   /** dφ/dT. */
   double kirchhoffSlope(double temperature) {
     return constant ? 1 : conductivityCurve.at(temperature) / conductivity;
+  }
+
+  /** u of many temperatures [K]; both arrays equally long. */
+  void enthalpies(double[] temperatures, double[] enthalpies) {
+    heatCapacityCurve.integrals(
+        temperatures, Temperatures.ZERO_CELSIUS, 1 / heatCapacity, enthalpies);
+  }
+
+  /** du/dT of many temperatures. */
+  void enthalpySlopes(double[] temperatures, double[] slopes) {
+    heatCapacityCurve.at(temperatures, 1 / heatCapacity, slopes);
+  }
+
+  /** φ of many temperatures [K]. */
+  void kirchhoffs(double[] temperatures, double[] values) {
+    conductivityCurve.integrals(temperatures, Temperatures.ZERO_CELSIUS, 1 / conductivity, values);
+  }
+
+  /** dφ/dT of many temperatures. */
+  void kirchhoffSlopes(double[] temperatures, double[] slopes) {
+    conductivityCurve.at(temperatures, 1 / conductivity, slopes);
   }
 }

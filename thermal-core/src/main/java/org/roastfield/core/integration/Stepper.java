@@ -20,8 +20,11 @@ final class Stepper {
 
   private static final int MOST_ITERATIONS = 12;
 
-  /** Share of the accuracy at which the iteration of a stage counts as converged. */
-  private static final double ITERATION_SHARE = 0.01;
+  /**
+   * Share of the accuracy that the last change of a stage's temperatures may be; what is left is
+   * that change times the relative change of the properties in the step, a few hundredths.
+   */
+  private static final double ITERATION_SHARE = 0.2;
 
   private final Grid grid;
   private final int n;
@@ -45,6 +48,7 @@ final class Stepper {
   private final double[] excess;
   private final double[] phi;
   private final double[] iterate;
+  private final double[][] stageTemperature;
   private final double[] guess = new double[2];
   private final double[][] stageFlow = new double[Esdirk4.STAGES][2];
   private final double[][] stageEvaporation = new double[Esdirk4.STAGES][2];
@@ -80,6 +84,7 @@ final class Stepper {
     excess = new double[n];
     phi = constant ? base : new double[n];
     iterate = new double[n];
+    stageTemperature = new double[Esdirk4.STAGES][constant ? 0 : n];
     java.util.Arrays.fill(capacity, 1);
     java.util.Arrays.fill(conductivity, 1);
   }
@@ -169,10 +174,8 @@ final class Stepper {
   /** Factors with the properties at the start of the step. */
   private void prepare(State from, double lambda) {
     if (!constant) {
-      for (int i = 0; i < n; i++) {
-        capacity[i] = material.enthalpySlope(from.temperature[i]);
-        conductivity[i] = material.kirchhoffSlope(from.temperature[i]);
-      }
+      material.enthalpySlopes(from.temperature, capacity);
+      material.kirchhoffSlopes(from.temperature, conductivity);
     }
     matrix.factor(lambda, capacity, conductivity);
     counters.factorisations++;
@@ -184,7 +187,9 @@ final class Stepper {
     for (int i = 0; i < n; i++) {
       z[i] = Esdirk4.GAMMA * step * from.enthalpyRate[i];
     }
-    System.arraycopy(from.temperature, 0, iterate, 0, n);
+    if (!constant) {
+      System.arraycopy(from.temperature, 0, stageTemperature[0], 0, n);
+    }
     stageReleased[0] = released(from.time);
     for (int f = 0; f < faces; f++) {
       guess[f] = from.face[f];
@@ -222,6 +227,7 @@ final class Stepper {
       }
       double change = update(x);
       if (change <= iterationTolerance) {
+        System.arraycopy(iterate, 0, stageTemperature[stage], 0, n);
         for (int i = 0; i < n; i++) {
           x[i] = excess[i] + capacity[i] * x[i];
         }
@@ -240,6 +246,17 @@ final class Stepper {
         sum += w[j] * stageFace[j][f];
       }
       guess[f] = sum;
+    }
+    if (!constant) {
+      guessCells(stage, w);
+    }
+  }
+
+  private void guessCells(int stage, double[] w) {
+    double[][] t = stageTemperature;
+    java.util.Arrays.fill(iterate, 0);
+    for (int j = 0; j < stage; j++) {
+      addScaled(w[j], t[j], iterate);
     }
   }
 
@@ -263,9 +280,10 @@ final class Stepper {
   private void rightHandSide(double time, double lambda, double step, double[] x) {
     java.util.Arrays.fill(x, 0);
     if (!constant) {
+      material.kirchhoffs(iterate, phi);
+      material.enthalpies(iterate, excess);
       for (int i = 0; i < n; i++) {
-        phi[i] = material.kirchhoff(iterate[i]);
-        excess[i] = material.enthalpy(iterate[i]) - base[i];
+        excess[i] -= base[i];
       }
       matrix.addMass(-1, excess, x);
     }
@@ -311,7 +329,7 @@ final class Stepper {
   }
 
   private double difference(int face) {
-    return material.kirchhoff(guess[face]) - balance.origin[face];
+    return balance.phi[face] - balance.origin[face];
   }
 
   private static void addScaled(double factor, double[] response, double[] x) {
@@ -399,9 +417,9 @@ final class Stepper {
 
   private void temperatureRates(State state) {
     if (!constant) {
+      material.enthalpySlopes(state.temperature, state.temperatureRate);
       for (int i = 0; i < n; i++) {
-        state.temperatureRate[i] =
-            state.enthalpyRate[i] / material.enthalpySlope(state.temperature[i]);
+        state.temperatureRate[i] = state.enthalpyRate[i] / state.temperatureRate[i];
       }
     }
   }

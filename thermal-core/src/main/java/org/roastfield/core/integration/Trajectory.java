@@ -102,24 +102,53 @@ public final class Trajectory implements StepListener {
   /** Temperature of a reading in a given step [K]. */
   public double inStep(Reading reading, int step, double time) {
     int at = step * block;
-    double h = data[at + 1] - data[at];
-    double theta = (time - data[at]) / h;
-    int start = at + CELLS_START;
-    double value =
-        Cubic.hermite(
-            theta,
-            h,
-            reading.ofCells(data, start),
-            reading.ofCells(data, start + cells),
-            reading.ofCells(data, start + 2 * cells),
-            reading.ofCells(data, start + 3 * cells));
+    double theta = (time - data[at]) / (data[at + 1] - data[at]);
+    double value = cells(reading, at, theta);
     if (reading.upperWeight() != 0) {
       value += reading.upperWeight() * face(at + 2, theta);
     }
     if (reading.lowerWeight() != 0) {
       value += reading.lowerWeight() * face(at + 2 + FACE_VALUES, theta);
     }
-    return value;
+    if (reading.isCentral()) {
+      return value;
+    }
+    int first = reading.firstCell();
+    if (reading.upperWeight() != 0) {
+      return Reading.limited(
+          value, cell(first + 1, at, theta), cell(first + 2, at, theta), face(at + 2, theta));
+    }
+    if (reading.lowerWeight() != 0) {
+      return Reading.limited(
+          value,
+          face(at + 2 + FACE_VALUES, theta),
+          cell(first, at, theta),
+          cell(first + 1, at, theta));
+    }
+    return Reading.limited(
+        value, cell(first, at, theta), cell(first + 1, at, theta), cell(first + 2, at, theta));
+  }
+
+  private double cells(Reading reading, int at, double theta) {
+    int start = at + CELLS_START;
+    return Cubic.hermite(
+        theta,
+        data[at + 1] - data[at],
+        reading.ofCells(data, start),
+        reading.ofCells(data, start + cells),
+        reading.ofCells(data, start + 2 * cells),
+        reading.ofCells(data, start + 3 * cells));
+  }
+
+  private double cell(int cell, int at, double theta) {
+    int i = at + CELLS_START + cell;
+    return Cubic.hermite(
+        theta,
+        data[at + 1] - data[at],
+        data[i],
+        data[i + cells],
+        data[i + 2 * cells],
+        data[i + 3 * cells]);
   }
 
   private double face(int at, double theta) {

@@ -13,6 +13,9 @@ import org.roastfield.core.units.Temperatures;
  */
 public final class PropertyCurve {
 
+  /** Coefficients that the kernels over arrays have room for. */
+  private static final int KERNEL_COEFFICIENTS = 6;
+
   private final double[] coefficients;
   private final double[] integralCoefficients;
   private final double lowest;
@@ -73,6 +76,108 @@ public final class PropertyCurve {
     double x = held - Temperatures.ZERO_CELSIUS;
     double inside = horner(integralCoefficients, x);
     return held == temperature ? inside : inside + (temperature - held) * horner(coefficients, x);
+  }
+
+  /**
+   * Scaled values at many temperatures.
+   *
+   * @param temperatures [K], not modified
+   * @param values scale · p(T), overwritten, as long as {@code temperatures}
+   */
+  public void at(double[] temperatures, double scale, double[] values) {
+    if (coefficients.length > KERNEL_COEFFICIENTS) {
+      for (int i = 0; i < values.length; i++) {
+        values[i] = scale * at(temperatures[i]);
+      }
+      return;
+    }
+    values(
+        temperatures,
+        lowest,
+        highest,
+        scale * coefficient(0),
+        scale * coefficient(1),
+        scale * coefficient(2),
+        scale * coefficient(3),
+        scale * coefficient(4),
+        scale * coefficient(5),
+        values);
+  }
+
+  /**
+   * Scaled integrals from 273.15 K to many temperatures.
+   *
+   * @param temperatures [K], not modified
+   * @param shift added to each
+   * @param values shift + scale · integral, overwritten, as long as {@code temperatures}
+   */
+  public void integrals(double[] temperatures, double shift, double scale, double[] values) {
+    if (coefficients.length > KERNEL_COEFFICIENTS) {
+      for (int i = 0; i < values.length; i++) {
+        values[i] = shift + scale * integral(temperatures[i]);
+      }
+      return;
+    }
+    integrals(
+        temperatures,
+        lowest,
+        highest,
+        shift,
+        scale * coefficient(0),
+        scale * coefficient(1),
+        scale * coefficient(2),
+        scale * coefficient(3),
+        scale * coefficient(4),
+        scale * coefficient(5),
+        values);
+  }
+
+  private double coefficient(int n) {
+    return n < coefficients.length ? coefficients[n] : 0;
+  }
+
+  private static void values(
+      double[] temperatures,
+      double lowest,
+      double highest,
+      double c0,
+      double c1,
+      double c2,
+      double c3,
+      double c4,
+      double c5,
+      double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      double x = Math.min(Math.max(temperatures[i], lowest), highest) - Temperatures.ZERO_CELSIUS;
+      values[i] = ((((c5 * x + c4) * x + c3) * x + c2) * x + c1) * x + c0;
+    }
+  }
+
+  private static void integrals(
+      double[] temperatures,
+      double lowest,
+      double highest,
+      double shift,
+      double c0,
+      double c1,
+      double c2,
+      double c3,
+      double c4,
+      double c5,
+      double[] values) {
+    double d1 = c1 / 2;
+    double d2 = c2 / 3;
+    double d3 = c3 / 4;
+    double d4 = c4 / 5;
+    double d5 = c5 / 6;
+    for (int i = 0; i < values.length; i++) {
+      double t = temperatures[i];
+      double held = Math.min(Math.max(t, lowest), highest);
+      double x = held - Temperatures.ZERO_CELSIUS;
+      double inside = (((((d5 * x + d4) * x + d3) * x + d2) * x + d1) * x + c0) * x;
+      double value = ((((c5 * x + c4) * x + c3) * x + c2) * x + c1) * x + c0;
+      values[i] = shift + inside + (t - held) * value;
+    }
   }
 
   /** Lower end of the range [K]. */

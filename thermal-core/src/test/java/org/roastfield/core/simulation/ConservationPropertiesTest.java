@@ -8,9 +8,12 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
 import org.roastfield.core.cook.Cook;
@@ -18,10 +21,13 @@ import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.reference.RadialMode;
+import org.roastfield.core.support.UniformDraws;
 import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 
+@Domain(DomainContext.Global.class)
+@Domain(UniformDraws.class)
 class ConservationPropertiesTest {
 
   private static final int TRIES = 60;
@@ -71,17 +77,12 @@ class ConservationPropertiesTest {
   }
 
   private static Arbitrary<SurfaceLaw> contacts() {
-    return Combinators.combine(
-            Arbitraries.doubles().between(5, 400), Arbitraries.doubles().between(20, 250))
+    return Combinators.combine(uniform(5, 400), uniform(20, 250))
         .as((h, warmer) -> new Contact(h, Signal.constant(Bodies.START + warmer)));
   }
 
   private static Arbitrary<SurfaceLaw> chambers() {
-    return Combinators.combine(
-            Arbitraries.doubles().between(30, 230),
-            Arbitraries.doubles().between(0, 0.1),
-            Arbitraries.doubles().between(5, 40),
-            Arbitraries.doubles().between(0, 1))
+    return Combinators.combine(uniform(30, 230), uniform(0, 0.1), uniform(5, 40), uniform(0, 1))
         .as(
             (warmer, humidity, h, wetness) ->
                 Chamber.steady(Bodies.START + warmer, humidity, MoistAir.STANDARD_PRESSURE)
@@ -92,5 +93,9 @@ class ConservationPropertiesTest {
     SimulationResult result = Bodies.run(Settings.withDefaults().withCells(cells), cook);
     double residual = result.energy().relativeResidual();
     assertTrue(Math.abs(residual) <= ROUND_OFF, () -> "relative residual " + residual);
+  }
+
+  private static Arbitrary<Double> uniform(double low, double high) {
+    return Arbitraries.doubles().between(low, high).withDistribution(RandomDistribution.uniform());
   }
 }

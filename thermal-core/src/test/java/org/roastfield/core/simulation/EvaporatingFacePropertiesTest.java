@@ -7,17 +7,22 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.chamber.Chamber;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.reference.RadialMode;
 import org.roastfield.core.support.SampleCooks;
+import org.roastfield.core.support.UniformDraws;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
 
 /** A wet face in a chamber whose walls are as warm as its air. */
+@Domain(DomainContext.Global.class)
+@Domain(UniformDraws.class)
 class EvaporatingFacePropertiesTest {
 
   private static final int TRIES = 60;

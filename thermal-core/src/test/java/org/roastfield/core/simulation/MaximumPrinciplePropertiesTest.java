@@ -6,6 +6,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Probe;
@@ -13,6 +15,7 @@ import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.reference.RadialMode;
 import org.roastfield.core.shape.Slab;
+import org.roastfield.core.support.UniformDraws;
 import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.Radiation;
@@ -23,6 +26,8 @@ import org.roastfield.core.surface.SurfaceLaw;
  * Without evaporation and source no temperature leaves the range of start and surroundings by more
  * than the requested accuracy.
  */
+@Domain(DomainContext.Global.class)
+@Domain(UniformDraws.class)
 class MaximumPrinciplePropertiesTest {
 
   private static final int TRIES = 60;

@@ -7,6 +7,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Probe;
@@ -15,10 +17,13 @@ import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.reference.RadialMode;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.support.SampleCooks;
+import org.roastfield.core.support.UniformDraws;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 
+@Domain(DomainContext.Global.class)
+@Domain(UniformDraws.class)
 class StagePropertiesTest {
 
   private static final int TRIES = 40;

@@ -7,11 +7,16 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.chamber.Chamber;
+import org.roastfield.core.support.UniformDraws;
 
 /** Slopes of every law against central differences, and signs. */
+@Domain(DomainContext.Global.class)
+@Domain(UniformDraws.class)
 class SurfaceLawPropertiesTest {
 
   private static final int TRIES = 200;
