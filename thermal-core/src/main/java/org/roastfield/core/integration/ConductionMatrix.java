@@ -189,6 +189,44 @@ final class ConductionMatrix {
     substitute(rightFlux - leftFlux - middleBelow * left - middleAbove * right, x);
   }
 
+  /**
+   * Solves A x = λ · (Laplacian of φ without the faces) + top and bottom in the outer cells − M
+   * excess, in one pass.
+   *
+   * @param phi φ of each cell [cells], not modified
+   * @param excess [cells], not modified
+   * @param top added to the last cell
+   * @param bottom added to the first cell
+   * @param x overwritten [cells]
+   */
+  void solveFlows(double[] phi, double[] excess, double top, double bottom, double[] x) {
+    double leftFlux = scaledConductance[1] * (phi[1] - phi[0]);
+    double rightFlux = scaledConductance[n - 1] * (phi[n - 1] - phi[n - 2]);
+    double left = leftFlux + bottom - (massDiagonal[0] * excess[0] + massAbove[0] * excess[1]);
+    double right =
+        top - rightFlux - (massBelow[n - 1] * excess[n - 2] + massDiagonal[n - 1] * excess[n - 1]);
+    x[0] = left;
+    x[n - 1] = right;
+    for (int i = 1, j = n - 2; i < middle; i++, j--) {
+      double flux = scaledConductance[i + 1] * (phi[i + 1] - phi[i]);
+      left = Math.fma(-multiplier[i], left, flux - leftFlux - mass(excess, i));
+      leftFlux = flux;
+      x[i] = left;
+      if (j > middle) {
+        flux = scaledConductance[j] * (phi[j] - phi[j - 1]);
+        right = Math.fma(-multiplier[j], right, rightFlux - flux - mass(excess, j));
+        rightFlux = flux;
+        x[j] = right;
+      }
+    }
+    double middleRight = rightFlux - leftFlux - mass(excess, middle);
+    substitute(middleRight - middleBelow * left - middleAbove * right, x);
+  }
+
+  private double mass(double[] x, int i) {
+    return massBelow[i] * x[i - 1] + massDiagonal[i] * x[i] + massAbove[i] * x[i + 1];
+  }
+
   private void substitute(double middleRight, double[] x) {
     double left = middleRight * inverse[middle];
     double right = left;
@@ -200,16 +238,6 @@ final class ConductionMatrix {
         right = Math.fma(-carry[j], right, x[j] * inverse[j]);
         x[j] = right;
       }
-    }
-  }
-
-  /** result += factor · M x. */
-  void addMass(double factor, double[] x, double[] result) {
-    double before = 0;
-    for (int i = 0; i < n; i++) {
-      double after = i < n - 1 ? massAbove[i] * x[i + 1] : 0;
-      result[i] += factor * (massBelow[i] * before + massDiagonal[i] * x[i] + after);
-      before = x[i];
     }
   }
 

@@ -24,7 +24,7 @@ final class Stepper {
    * Share of the accuracy that the last change of a stage's temperatures may be; what is left is
    * that change times the relative change of the properties in the step, a few hundredths.
    */
-  private static final double ITERATION_SHARE = 0.2;
+  private static final double ITERATION_SHARE = 1;
 
   private final Grid grid;
   private final int n;
@@ -44,7 +44,7 @@ final class Stepper {
   private final double[][] increments;
   private final double[] base;
   private final double[] sourceRate;
-  private final double[] sourceShare;
+  private final double[] excessOverSource;
   private final double[] excess;
   private final double[] phi;
   private final double[] iterate;
@@ -80,7 +80,7 @@ final class Stepper {
     increments = new double[Esdirk4.STAGES][n];
     base = new double[n];
     sourceRate = new double[n];
-    sourceShare = new double[n];
+    excessOverSource = new double[n];
     excess = new double[n];
     phi = constant ? base : new double[n];
     iterate = new double[n];
@@ -262,41 +262,25 @@ final class Stepper {
 
   /** Solves for X as if each face had φ of the cell at it. */
   private void solveCells(double time, double lambda, double step, double[] x) {
-    if (constant && source == null) {
-      double top = lambda * linkedFlow(grid.upper(), State.UPPER);
-      double bottom = faces == 2 ? lambda * linkedFlow(grid.lower(), State.LOWER) : 0;
-      matrix.solveFlows(base, top, bottom, x);
-    } else {
-      rightHandSide(time, lambda, step, x);
-      matrix.solve(x);
-    }
-    counters.solves++;
-  }
-
-  /**
-   * Everything but the faces' own part: flows that φ(T̂) drives, what u(T̂) exceeds B by, and the
-   * source.
-   */
-  private void rightHandSide(double time, double lambda, double step, double[] x) {
-    java.util.Arrays.fill(x, 0);
     if (!constant) {
       material.kirchhoffs(iterate, phi);
       material.enthalpies(iterate, excess);
       for (int i = 0; i < n; i++) {
         excess[i] -= base[i];
       }
-      matrix.addMass(-1, excess, x);
     }
+    double top = lambda * linkedFlow(grid.upper(), State.UPPER);
+    double bottom = faces == 2 ? lambda * linkedFlow(grid.lower(), State.LOWER) : 0;
     if (source != null) {
-      java.util.Arrays.fill(sourceShare, 0);
-      addSource(time, Esdirk4.GAMMA * step, sourceShare);
-      matrix.addMass(1, sourceShare, x);
+      System.arraycopy(excess, 0, excessOverSource, 0, n);
+      addSource(time, -Esdirk4.GAMMA * step, excessOverSource);
+      matrix.solveFlows(phi, excessOverSource, top, bottom, x);
+    } else if (constant) {
+      matrix.solveFlows(phi, top, bottom, x);
+    } else {
+      matrix.solveFlows(phi, excess, top, bottom, x);
     }
-    matrix.addInterior(lambda, phi, x);
-    x[grid.upper().cell()] += lambda * linkedFlow(grid.upper(), State.UPPER);
-    if (faces == 2) {
-      x[grid.lower().cell()] += lambda * linkedFlow(grid.lower(), State.LOWER);
-    }
+    counters.solves++;
   }
 
   /**

@@ -16,6 +16,8 @@ public final class PropertyCurve {
   /** Coefficients that the kernels over arrays have room for. */
   private static final int KERNEL_COEFFICIENTS = 6;
 
+  private static final int SHORT_COEFFICIENTS = 3;
+
   private final double[] coefficients;
   private final double[] integralCoefficients;
   private final double lowest;
@@ -118,18 +120,36 @@ public final class PropertyCurve {
       }
       return;
     }
-    integrals(
-        temperatures,
-        lowest,
-        highest,
-        shift,
-        scale * coefficient(0),
-        scale * coefficient(1),
-        scale * coefficient(2),
-        scale * coefficient(3),
-        scale * coefficient(4),
-        scale * coefficient(5),
-        values);
+    if (coefficients.length <= SHORT_COEFFICIENTS) {
+      integrals(
+          temperatures,
+          shift,
+          scale * integralCoefficient(1),
+          scale * integralCoefficient(2),
+          scale * integralCoefficient(3),
+          values);
+    } else {
+      integrals(
+          temperatures,
+          shift,
+          scale * integralCoefficient(1),
+          scale * integralCoefficient(2),
+          scale * integralCoefficient(3),
+          scale * integralCoefficient(4),
+          scale * integralCoefficient(5),
+          scale * integralCoefficient(6),
+          values);
+    }
+    for (int i = 0; i < values.length; i++) {
+      double temperature = temperatures[i];
+      if (!(temperature >= lowest && temperature <= highest)) {
+        values[i] = shift + scale * integral(temperature);
+      }
+    }
+  }
+
+  private double integralCoefficient(int n) {
+    return n < integralCoefficients.length ? integralCoefficients[n] : 0;
   }
 
   private double coefficient(int n) {
@@ -154,29 +174,26 @@ public final class PropertyCurve {
   }
 
   private static void integrals(
-      double[] temperatures,
-      double lowest,
-      double highest,
-      double shift,
-      double c0,
-      double c1,
-      double c2,
-      double c3,
-      double c4,
-      double c5,
-      double[] values) {
-    double d1 = c1 / 2;
-    double d2 = c2 / 3;
-    double d3 = c3 / 4;
-    double d4 = c4 / 5;
-    double d5 = c5 / 6;
+      double[] temperatures, double shift, double d1, double d2, double d3, double[] values) {
     for (int i = 0; i < values.length; i++) {
-      double t = temperatures[i];
-      double held = Math.min(Math.max(t, lowest), highest);
-      double x = held - Temperatures.ZERO_CELSIUS;
-      double inside = (((((d5 * x + d4) * x + d3) * x + d2) * x + d1) * x + c0) * x;
-      double value = ((((c5 * x + c4) * x + c3) * x + c2) * x + c1) * x + c0;
-      values[i] = shift + inside + (t - held) * value;
+      double x = temperatures[i] - Temperatures.ZERO_CELSIUS;
+      values[i] = shift + ((d3 * x + d2) * x + d1) * x;
+    }
+  }
+
+  private static void integrals(
+      double[] temperatures,
+      double shift,
+      double d1,
+      double d2,
+      double d3,
+      double d4,
+      double d5,
+      double d6,
+      double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      double x = temperatures[i] - Temperatures.ZERO_CELSIUS;
+      values[i] = shift + (((((d6 * x + d5) * x + d4) * x + d3) * x + d2) * x + d1) * x;
     }
   }
 

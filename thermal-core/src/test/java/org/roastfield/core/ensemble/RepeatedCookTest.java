@@ -19,6 +19,10 @@ class RepeatedCookTest {
 
   private static final Settings SETTINGS = Settings.withDefaults();
   private static final int RUNS = 200;
+  private static final int ATTEMPTS = 100;
+
+  /** Less than the smallest object [bytes]. */
+  private static final double ENOUGH = 16;
 
   @Test
   void aRun_givesTheBitsOfTheSimulator() {
@@ -40,7 +44,8 @@ class RepeatedCookTest {
   void aRun_allocatesNothing() {
     Cook cook = Draws.template();
     RepeatedCook repeated = RepeatedCook.of(SETTINGS, cook);
-    assertTrue(bytesPerRun(repeated, cook) < 16, "bytes a run: " + bytesPerRun(repeated, cook));
+    double bytes = bytesPerRun(repeated, cook);
+    assertTrue(bytes < ENOUGH, "bytes a run: " + bytes);
   }
 
   /**
@@ -51,7 +56,7 @@ class RepeatedCookTest {
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     long thread = Thread.currentThread().getId();
     double least = Double.POSITIVE_INFINITY;
-    for (int attempt = 0; attempt < 20; attempt++) {
+    for (int attempt = 0; attempt < ATTEMPTS && !(least < ENOUGH); attempt++) {
       long before = threads.getThreadAllocatedBytes(thread);
       for (int i = 0; i < RUNS; i++) {
         repeated.run(cook);
