@@ -9,29 +9,25 @@ import org.roastfield.core.grid.Reading;
 
 /**
  * Cooks one after another in the same memory, by the single cook's driver, into a {@link
- * MemberRecord}. Cooks that fit the one before run on its grid over ξ.
+ * MemberRecord}. Cooks of the template's kind run on its grid over ξ, others on one of their own.
  */
 public final class AloneIntegration {
 
   private final CookIntegration.Accuracy accuracy;
   private final Recorder recorder = new Recorder();
-  private CookIntegration integration;
+  private final CookIntegration template;
 
   /**
    * @param template cook whose shape and size define the grid over ξ
    */
   public AloneIntegration(Cook template, CookIntegration.Accuracy accuracy) {
     this.accuracy = accuracy;
-    this.integration = CookIntegration.of(template, accuracy);
+    this.template = CookIntegration.of(template, accuracy);
   }
 
   /** Computes a cook into a member of a record. */
   public void run(Cook cook, int member, MemberRecord record) {
-    if (integration.fits(cook)) {
-      integration.reset(cook);
-    } else {
-      integration = CookIntegration.of(cook, accuracy);
-    }
+    CookIntegration integration = of(cook);
     Reading core = integration.reading(Probe.CORE);
     recorder.begin(member, core, record);
     byte code = MemberRecord.COMPLETED;
@@ -55,6 +51,18 @@ public final class AloneIntegration {
         (int) integration.acceptedSteps(),
         (int) integration.rejectedSteps(),
         integration.evaporatedUpper());
+  }
+
+  /**
+   * The template's memory and grid if they fit, or else new ones: never those of a cook in between,
+   * so that the order of cooks does not matter.
+   */
+  private CookIntegration of(Cook cook) {
+    if (!template.fits(cook)) {
+      return CookIntegration.of(cook, accuracy);
+    }
+    template.reset(cook);
+    return template;
   }
 
   private static byte code(CookIntegration.End end) {

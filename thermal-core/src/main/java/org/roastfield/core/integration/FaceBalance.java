@@ -25,7 +25,7 @@ final class FaceBalance {
   private static final int MOST_ITERATIONS = 60;
 
   /** Slope of a flux that may end within the last correction, next to boiling [W/(m²·K)]. */
-  private static final double STEEP = 1e4;
+  static final double STEEP = 1e4;
 
   private static final int MOST_RETREATS = 30;
   private static final double RETREAT_TO = 273.15;

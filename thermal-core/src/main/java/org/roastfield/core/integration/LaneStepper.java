@@ -317,7 +317,8 @@ final class LaneStepper {
     }
     Rows.addProduct(lanes, correction, evaporationSlope, nextEvaporation);
     for (int l = 0; l < lanes; l++) {
-      if (!(Math.abs(correction[l]) <= tolerance)) {
+      boolean nextToBoiling = slope[l] < -FaceBalance.STEEP;
+      if (nextToBoiling || !(Math.abs(correction[l]) <= tolerance)) {
         balanceAlone(l, stage);
       }
     }

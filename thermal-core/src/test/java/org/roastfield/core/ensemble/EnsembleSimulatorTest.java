@@ -230,6 +230,29 @@ class EnsembleSimulatorTest {
     assertSameMember(run(3, Draws::member), 2, mixed, 2);
   }
 
+  @Test
+  void membersThatLanesDoNotServe_areTheSameToTheBitInAnyOrder() {
+    IntFunction<Cook> loin = i -> withLoin(Draws.member(i));
+    EnsembleResult forward = run(6, loin);
+    EnsembleResult backward = run(6, i -> loin.apply(5 - i));
+    for (int i = 0; i < 6; i++) {
+      assertSameMember(forward, i, backward, 5 - i);
+    }
+  }
+
+  /**
+   * A rest that is wet after a dry sear starts next to boiling, where the law's slope has no bound.
+   */
+  @Test
+  void waterOfAWetRestAfterADrySear_doesNotDependOnTheAccuracy() {
+    double coarse = run(1, i -> Draws.template()).evaporated(0);
+    double fine =
+        EnsembleSimulator.with(SETTINGS.withAccuracy(1e-5))
+            .run(Draws.template(), 1, i -> Draws.template())
+            .evaporated(0);
+    assertEquals(fine, coarse, 1e-3);
+  }
+
   private static Cook withLoin(Cook cook) {
     Cut cut =
         new Cut(
