@@ -26,9 +26,9 @@ public record Settings(double accuracy, int cells, double surfaceCell, int mostS
     Check.inRange("mostSteps", mostSteps, 1, Integer.MAX_VALUE);
   }
 
-  /** 0.01 K, 40 cells, 0.5 mm at the face, at most 200 000 steps. */
+  /** 0.01 K, 40 cells, 0.2 mm at the face, at most 200 000 steps. */
   public static Settings withDefaults() {
-    return new Settings(0.01, 40, 0.5e-3, 200_000);
+    return new Settings(0.01, 40, 0.2e-3, 200_000);
   }
 
   /** The same with another accuracy [K]. */

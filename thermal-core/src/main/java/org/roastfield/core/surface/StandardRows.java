@@ -149,15 +149,16 @@ final class StandardRows implements LawRows {
   }
 
   /**
-   * Scaled logarithm of p_sat; NaN on a wet face below its range, and held outside it on a dry one,
+   * Scaled logarithm of p_sat; NaN on a wet face outside its range, and held there on a dry one,
    * where it has no say.
    */
   private static void logarithm(int faces, double[] temperature, double[] strength, double[] y) {
     for (int l = 0; l < faces; l++) {
       double t = temperature[l];
-      double below = Math.min(t - SaturationPressure.LOWEST, 0);
+      double outside =
+          Math.min(t - SaturationPressure.LOWEST, 0) + Math.min(SaturationPressure.HIGHEST - t, 0);
       double held = Math.min(Math.max(t, SaturationPressure.LOWEST), SaturationPressure.HIGHEST);
-      y[l] = SaturationPressure.scaledLogarithm(held) + Math.sqrt(below * strength[l]);
+      y[l] = SaturationPressure.scaledLogarithm(held) + Math.sqrt(outside * strength[l]);
     }
   }
 

@@ -149,7 +149,7 @@ public record Rs1Reference(
     }
 
     public double celsiusAt(double seconds) {
-      return meanCelsius + amplitudeKelvin * Math.sin(2 * Math.PI * seconds / periodSeconds);
+      return meanCelsius + amplitudeKelvin * StrictMath.sin(2 * Math.PI * seconds / periodSeconds);
     }
   }
 

@@ -148,7 +148,7 @@ class ResultTest {
   @Test
   void settings_areCheckedAndCopied() {
     Settings settings = Settings.withDefaults();
-    assertEquals(new Settings(0.01, 40, 0.5e-3, 200_000), settings);
+    assertEquals(new Settings(0.01, 40, 0.2e-3, 200_000), settings);
     assertEquals(0.1, settings.withAccuracy(0.1).accuracy());
     assertEquals(80, settings.withCells(80).cells());
     assertEquals(1e-3, settings.withSurfaceCell(1e-3).surfaceCell());

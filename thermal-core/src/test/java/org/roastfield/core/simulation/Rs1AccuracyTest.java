@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.roastfield.core.cook.Cook;
 import org.roastfield.core.reference.Rs1Reference;
 import org.roastfield.core.units.Temperatures;
 
@@ -31,6 +32,28 @@ class Rs1AccuracyTest {
         () -> assertTrue(errors.searSurface() <= SEAR_ALLOWED, "surface in the sear"),
         () -> assertTrue(errors.surface() <= SEAR_ALLOWED, "surface in roast and rest"),
         () -> assertTrue(Math.abs(errors.event()) <= EVENT_ALLOWED, "pull"));
+  }
+
+  /**
+   * The reference has no rows before 10 s; a converged run of the same code, which meets the
+   * reference, has.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"C1", "S1", "P1"})
+  void surfaceInTheSear_isRightFromThreeSecondsAfterEachSwitch(String name) {
+    Cook cook = Rs1Cook.of(Rs1Reference.load(name));
+    SimulationResult found = run(cook);
+    SimulationResult converged =
+        Simulator.with(new Settings(1e-5, 320, 0.05e-3, 200_000)).run(cook).orElseThrow();
+    for (int i = 0; i < cook.stages().size(); i++) {
+      if (cook.stages().get(i).name().equals("sear")) {
+        for (double since = 3; since <= 30; since += 1) {
+          double exact = converged.upperSurface().at(converged.stages().get(i).start() + since);
+          double value = found.upperSurface().at(found.stages().get(i).start() + since);
+          assertEquals(exact, value, SEAR_ALLOWED, name + " " + since + " s into stage " + i);
+        }
+      }
+    }
   }
 
   @ParameterizedTest

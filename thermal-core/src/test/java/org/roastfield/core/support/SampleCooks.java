@@ -49,7 +49,7 @@ public final class SampleCooks {
   public record Swinging(double mean, double amplitude, double period) implements Signal {
     @Override
     public double at(double time) {
-      return mean + amplitude * Math.sin(2 * Math.PI * time / period);
+      return mean + amplitude * StrictMath.sin(2 * Math.PI * time / period);
     }
 
     @Override
