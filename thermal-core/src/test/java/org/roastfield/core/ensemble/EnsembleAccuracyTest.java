@@ -18,7 +18,8 @@ import org.roastfield.core.simulation.StageResult;
 class EnsembleAccuracyTest {
 
   private static final int MEMBERS = 100;
-  private static final Settings FAST = Settings.withDefaults().withCells(18).withSurfaceCell(0.35e-3).withAccuracy(0.02);
+  private static final Settings FAST =
+      Settings.withDefaults().withCells(18).withSurfaceCell(0.35e-3).withAccuracy(0.02);
 
   /** Within 0.002 K at the core and 0.03 K at the face, at the ends of stages, of 640 cells. */
   private static final Settings CONVERGED =
