@@ -3,6 +3,8 @@ package org.roastfield.core.internal;
 /** Checks of arguments: each returns the value, or names the argument, the rule and the value. */
 public final class Check {
 
+  private static final double ROUNDING = 1e-12;
+
   private Check() {}
 
   /** Returns {@code value} if finite. */
@@ -45,6 +47,18 @@ public final class Check {
     }
     throw new IllegalArgumentException(
         name + " must be in [" + low + ", " + high + "], was " + value);
+  }
+
+  /**
+   * Returns {@code value} if it lies in [{@code low}, {@code high}], and the end it missed if by no
+   * more than rounding, 1e-12 of the larger end: a caller's x · n / n may do that.
+   */
+  public static double inRoundedRange(String name, double value, double low, double high) {
+    double rounding = ROUNDING * Math.max(Math.abs(low), Math.abs(high));
+    if (value >= low - rounding && value <= high + rounding) {
+      return Math.max(low, Math.min(high, value));
+    }
+    return inRange(name, value, low, high);
   }
 
   /** Returns {@code text} if it has a visible character. */

@@ -102,8 +102,8 @@ public final class SimulationResult {
    * @param time since the start of the cook [s], in [0, {@link #endTime()}]
    */
   public TemperatureProfile profile(double time) {
-    Check.inRange("time", time, 0, endTime());
-    return new TemperatureProfile(trajectory, integration.length(), time);
+    double inside = Check.inRoundedRange("time", time, 0, endTime());
+    return new TemperatureProfile(trajectory, integration.length(), inside);
   }
 
   /** Core temperature at {@link #endTime()} [K]; that at the start if no step was made. */

@@ -58,7 +58,7 @@ public final class TemperatureProfile {
    * @param position distance from the middle [m], between the first and the last listed point
    */
   public double at(double position) {
-    Check.inRange("position", position, positions[0], positions[size() - 1]);
-    return trajectory.at(Places.reading(trajectory.grid(), length, position), time);
+    double inside = Check.inRoundedRange("position", position, positions[0], positions[size() - 1]);
+    return trajectory.at(Places.reading(trajectory.grid(), length, inside), time);
   }
 }

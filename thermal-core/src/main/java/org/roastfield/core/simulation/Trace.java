@@ -39,8 +39,7 @@ public final class Trace {
    * @throws IllegalArgumentException if {@code time} is outside [{@link #start()}, {@link #end()}]
    */
   public double at(double time) {
-    Check.inRange("time", time, start(), end());
-    return trajectory.at(reading, time);
+    return trajectory.at(reading, Check.inRoundedRange("time", time, start(), end()));
   }
 
   /** Highest value between two times, by the dense output. */

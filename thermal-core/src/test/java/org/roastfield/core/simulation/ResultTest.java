@@ -11,6 +11,7 @@ import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.reference.RadialMode;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.shape.Sphere;
 import org.roastfield.core.support.SampleCooks;
@@ -170,5 +171,25 @@ class ResultTest {
 
   private static void assertRefused(String message, Executable call) {
     assertEquals(message, assertThrows(IllegalArgumentException.class, call).getMessage());
+  }
+
+  /** x · n / n may miss x by a rounding; that counts as the end, more does not. */
+  @Test
+  void timesAndPlacesThatMissAnEndByRounding_countAsTheEnd() {
+    for (int i = 1; i <= 200; i++) {
+      double duration = 60 + Math.sqrt(i);
+      SimulationResult result =
+          Bodies.run(
+              Settings.withDefaults(),
+              Bodies.oneStage(
+                  Bodies.shape(RadialMode.CYLINDER, 0.03 + 1e-5 * Math.sqrt(i)),
+                  SurfaceLaw.insulated(),
+                  duration));
+      double end = Math.nextUp(result.endTime());
+      double edge = Math.nextUp(result.cook().cut().shape().halfThickness());
+      assertEquals(Bodies.START, result.core().at(end), 1e-9);
+      assertEquals(Bodies.START, result.profile(end).at(edge), 1e-9);
+      assertThrows(IllegalArgumentException.class, () -> result.core().at(result.endTime() + 1e-6));
+    }
   }
 }

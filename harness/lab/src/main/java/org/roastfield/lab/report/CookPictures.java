@@ -200,7 +200,7 @@ final class CookPictures {
   private Table depthTable() {
     TreeSet<Double> columns = new TreeSet<>();
     for (int i = 0; i <= DEPTH_COLUMNS; i++) {
-      columns.add(result.endTime() * i / DEPTH_COLUMNS);
+      columns.add(Math.min(result.endTime(), result.endTime() * i / DEPTH_COLUMNS));
     }
     stages.forEach(stage -> columns.add(stage.end()));
     List<String> headings = new ArrayList<>(List.of("depth, mm"));
