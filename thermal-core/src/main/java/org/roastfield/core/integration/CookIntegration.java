@@ -57,7 +57,7 @@ public final class CookIntegration {
    * How accurately and finely to compute.
    *
    * @param tolerance of a step's error [K]
-   * @param cells number of cells
+   * @param cells number of cells from a heated face to the middle
    * @param surfaceCell wished width at the faces [m]
    * @param mostSteps bound on accepted and repeated steps
    */
@@ -92,7 +92,7 @@ public final class CookIntegration {
     double compact = COMPACT_DEPTH / length;
     return cook.isSymmetric()
         ? Grid.symmetric(cook.cut().shape().exponent(), accuracy.cells(), relative, compact)
-        : Grid.twoSided(accuracy.cells(), relative, compact);
+        : Grid.twoSided(2 * accuracy.cells(), relative, compact);
   }
 
   private static double length(Cook cook) {

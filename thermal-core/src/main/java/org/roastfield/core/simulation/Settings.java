@@ -9,7 +9,8 @@ import org.roastfield.core.internal.Check;
  * @param accuracy wished accuracy of temperatures in time [K], 1e-9 … 1; bounds the error that each
  *     step adds to the volume-weighted mean square temperature. 0.01 leaves about as much at the
  *     core of a whole cook (docs/numerics.md)
- * @param cells number of finite volumes, 6 … 100 000
+ * @param cells number of finite volumes from a heated face to the middle, 6 … 50 000; a slab whose
+ *     faces are treated differently has twice as many
  * @param surfaceCell wished width of the cells at the heated faces [m]; used where it is finer than
  *     an even grid
  * @param mostSteps steps after which a cook counts as failed
@@ -21,7 +22,7 @@ public record Settings(double accuracy, int cells, double surfaceCell, int mostS
    */
   public Settings {
     Check.inRange("accuracy", accuracy, 1e-9, 1);
-    Check.inRange("cells", cells, 6, 100_000);
+    Check.inRange("cells", cells, 6, 50_000);
     Check.positive("surfaceCell", surfaceCell);
     Check.inRange("mostSteps", mostSteps, 1, Integer.MAX_VALUE);
   }

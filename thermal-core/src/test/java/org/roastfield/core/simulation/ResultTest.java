@@ -158,7 +158,7 @@ class ResultTest {
     assertRefused("accuracy must be in [1.0E-9, 1.0], was 2.0", () -> settings.withAccuracy(2));
     assertRefused(
         "accuracy must be in [1.0E-9, 1.0], was NaN", () -> settings.withAccuracy(Double.NaN));
-    assertRefused("cells must be in [6, 100000], was 5", () -> settings.withCells(5));
+    assertRefused("cells must be in [6, 50000], was 5", () -> settings.withCells(5));
     assertRefused(
         "surfaceCell must be finite and greater than 0, was 0.0",
         () -> settings.withSurfaceCell(0));

@@ -50,7 +50,7 @@ class RobinAccuracyTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.1, 1, 10, 100})
   void fortyCellsAcrossBothHalves_followTheSeriesOfTheSlab(double biotNumber) {
-    double error = errorOfTwoFaces(biotNumber, Bodies.accuracy(1e-4));
+    double error = errorOfTwoFaces(biotNumber, Bodies.accuracy(1e-4).withCells(20));
     assertTrue(error <= ALLOWED, () -> "error " + error);
   }
 
