@@ -52,9 +52,9 @@ public final class Reading {
       double[] w = interiorWeights(grid, firstMiddle, 0);
       return new Reading(false, 0, scaled(w, 1 - share), 0, share);
     }
-    int nearest = nearestCell(grid, position);
+    int nearest = nearestCell(grid, position + AT_FACE);
     double[] w = new double[4];
-    boolean betweenCells = position - grid.face(nearest) < AT_FACE;
+    boolean betweenCells = Math.abs(position - grid.face(nearest)) <= AT_FACE;
     if (grid.isTwoSided() && betweenCells && nearest >= 2 && nearest <= n - 2) {
       double[] inner = interiorWeights(grid, position, nearest - 2);
       double[] outer = interiorWeights(grid, position, nearest - 1);

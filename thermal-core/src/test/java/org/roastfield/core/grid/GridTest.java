@@ -75,6 +75,23 @@ class GridTest {
     }
   }
 
+  /**
+   * A place and its mirror image may fall on either side of a boundary between cells by rounding.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {20, 40, 80})
+  void readingsBetweenCells_areMirrored(int cells) {
+    Grid grid = Grid.twoSided(cells, 0.005, 0.1);
+    double[] averages = averages(grid, xi -> Math.pow(xi - 0.5, 4));
+    for (int f = 1; f < grid.cells(); f++) {
+      double[] near = {grid.face(f), Math.nextDown(grid.face(f)), Math.nextUp(grid.face(f))};
+      for (double xi : near) {
+        double value = Reading.at(grid, xi).of(averages, 0.0625, 0.0625);
+        assertEquals(value, Reading.at(grid, 1 - xi).of(averages, 0.0625, 0.0625), 1e-12);
+      }
+    }
+  }
+
   /** A face that jumps lifts the readings next to it and lowers none. */
   @ParameterizedTest
   @MethodSource("grids")
