@@ -39,6 +39,7 @@ class TicksPropertiesTest {
     long lead = Math.round(step / power);
     assertTrue(lead == 1 || lead == 2 || lead == 5, () -> "step " + step);
     double finer = lead == 5 ? 2 * power : step / 2;
-    assertTrue(Math.floor(length / finer) + 1 > most, () -> step + " could be " + finer);
+    // 0.3 / 0.1 is a little less than 3, but the third tick is on the axis
+    assertTrue(Math.floor(length / finer + 1e-9) + 1 > most, () -> step + " could be " + finer);
   }
 }
