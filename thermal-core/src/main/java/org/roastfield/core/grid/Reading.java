@@ -13,6 +13,9 @@ public final class Reading {
   /** A place so near to a face between two cells is read from both sides alike. */
   private static final double AT_FACE = 1e-9;
 
+  /** Half the difference of ξ for the weights' derivatives. */
+  private static final double SLOPE_STEP = 1e-5;
+
   private final boolean central;
   private final int first;
   private final double weight0;
@@ -67,6 +70,58 @@ public final class Reading {
     int first = Math.max(0, Math.min(nearest - 1, n - 3));
     System.arraycopy(interiorWeights(grid, position, first), 0, w, 0, 3);
     return new Reading(!grid.isTwoSided() && position < grid.face(1), first, w, 0, 0);
+  }
+
+  /**
+   * Derivative by ξ of the reading at ξ, with the cells that it is made of there.
+   *
+   * @param position ξ in [0, 1]
+   */
+  public static Reading slopeAt(Grid grid, double position) {
+    int n = grid.cells();
+    double lastMiddle = middle(grid, n - 1);
+    if (position >= lastMiddle) {
+      double perShare = 1 / (1 - lastMiddle);
+      double[] w = interiorWeights(grid, lastMiddle, n - 3);
+      return new Reading(true, n - 3, scaled(w, -perShare), perShare, 0);
+    }
+    double firstMiddle = middle(grid, 0);
+    if (grid.isTwoSided() && position <= firstMiddle) {
+      double perShare = 1 / firstMiddle;
+      double[] w = interiorWeights(grid, firstMiddle, 0);
+      return new Reading(true, 0, scaled(w, perShare), 0, -perShare);
+    }
+    int first = Math.max(0, Math.min(nearestCell(grid, position) - 1, n - 3));
+    double[] outer = interiorWeights(grid, position + SLOPE_STEP, first);
+    double[] inner = interiorWeights(grid, position - SLOPE_STEP, first);
+    double[] w = new double[4];
+    for (int j = 0; j < 3; j++) {
+      w[j] = (outer[j] - inner[j]) / (2 * SLOPE_STEP);
+    }
+    return new Reading(true, first, w, 0, 0);
+  }
+
+  /** The same reading where it is not to be kept from overshooting its neighbours. */
+  public Reading unlimited() {
+    double[] w = {weight0, weight1, weight2, weight3};
+    return new Reading(true, first, w, upperWeight, lowerWeight);
+  }
+
+  /**
+   * One of the three neighbouring values that {@link #limited} compares with.
+   *
+   * @param index 0, 1 or 2, in the order of ξ
+   */
+  public Reading neighbour(int index) {
+    int place = first + index + (upperWeight != 0 ? 1 : 0) - (lowerWeight != 0 ? 1 : 0);
+    boolean atUpper = upperWeight != 0 && index == 2;
+    boolean atLower = lowerWeight != 0 && index == 0;
+    if (atUpper || atLower) {
+      return new Reading(true, first, new double[4], atUpper ? 1 : 0, atLower ? 1 : 0);
+    }
+    double[] w = new double[4];
+    w[place == 0 ? 0 : 1] = 1;
+    return new Reading(true, place == 0 ? 0 : place - 1, w, 0, 0);
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.roastfield.core.integration;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
@@ -21,6 +23,7 @@ public final class CookIntegration {
   private Cook cook;
   private final Grid grid;
   private double length;
+  private final HeatProblem problem;
   private final StageIntegration stages;
   private final Balances balances;
   private final Threshold threshold;
@@ -29,18 +32,17 @@ public final class CookIntegration {
   private final Reading surface;
   private final StepListener toAll;
   private StepListener listener = step -> {};
+  private @Nullable TangentIntegration tangents;
 
   private CookIntegration(Cook cook, Accuracy accuracy) {
     this.cook = cook;
     Material material = cook.cut().material();
     this.length = length(cook);
     this.grid = grid(cook, accuracy);
+    this.problem = new HeatProblem(grid, length, material, null);
     this.stages =
         new StageIntegration(
-            new HeatProblem(grid, length, material, null),
-            accuracy.tolerance(),
-            accuracy.mostSteps(),
-            cook.cut().startTemperature());
+            problem, accuracy.tolerance(), accuracy.mostSteps(), cook.cut().startTemperature());
     this.balances = new Balances(grid.cells(), material.lowest(), material.highest());
     this.core = readingAt(0);
     this.surface = Reading.at(grid, 1);
@@ -95,7 +97,8 @@ public final class CookIntegration {
         : Grid.twoSided(2 * accuracy.cells(), relative, compact);
   }
 
-  private static double length(Cook cook) {
+  /** What ξ = 1 stands for in a cook [m]. */
+  static double length(Cook cook) {
     Shape shape = cook.cut().shape();
     return cook.isSymmetric() ? shape.halfThickness() : shape.thickness();
   }
@@ -122,6 +125,9 @@ public final class CookIntegration {
     StageIntegration.End end =
         stages.run(
             stage.upper(), stage.lower(), rule.longest(time()), awaiting ? threshold : null, toAll);
+    if (tangents != null) {
+      follow(tangents, end, rule);
+    }
     return switch (end) {
       case THRESHOLD -> End.RULE_MET;
       case DURATION -> awaiting ? End.RULE_NOT_MET : End.RULE_MET;
@@ -129,6 +135,34 @@ public final class CookIntegration {
       case STEP_TOO_SMALL -> End.STEP_TOO_SMALL;
       case FACE_UNBALANCED -> End.FACE_UNBALANCED;
     };
+  }
+
+  /**
+   * Carries derivatives along from the start of the cook.
+   *
+   * @param variations one a parameter
+   * @param trajectory that the steps are kept in
+   */
+  public TangentIntegration follow(List<CookVariation> variations, Trajectory trajectory) {
+    TangentIntegration following =
+        new TangentIntegration(cook, variations, stages.stepper(), problem, trajectory);
+    stages.follow(following);
+    tangents = following;
+    return following;
+  }
+
+  private void follow(TangentIntegration tangents, StageIntegration.End end, StageEnd rule) {
+    if (end == StageIntegration.End.THRESHOLD) {
+      tangents.endedAt(threshold, slope(awaited(rule)));
+    } else if (end == StageIntegration.End.DURATION && rule instanceof StageEnd.After) {
+      tangents.endedAfter();
+    } else if (end == StageIntegration.End.DURATION && rule instanceof StageEnd.At) {
+      tangents.endedAt();
+    }
+  }
+
+  private static Probe awaited(StageEnd rule) {
+    return rule instanceof StageEnd.Rises rises ? rises.probe() : ((StageEnd.Falls) rule).probe();
   }
 
   private boolean await(StageEnd rule) {
@@ -159,8 +193,22 @@ public final class CookIntegration {
    * lower one.
    */
   public Reading readingAt(double distance) {
-    double xi = grid.isTwoSided() ? 0.5 + distance / length : Math.abs(distance) / length;
-    return Reading.at(grid, Math.max(0, Math.min(1, xi)));
+    return Reading.at(grid, place(distance, length, grid.isTwoSided()));
+  }
+
+  /** Derivative by ξ of the reading of a probe, in kelvin for a unit of ξ. */
+  public Reading slope(Probe probe) {
+    return Reading.slopeAt(grid, place(cook, probe, grid.isTwoSided()));
+  }
+
+  /** ξ of a probe in a cook. */
+  static double place(Cook cook, Probe probe, boolean twoSided) {
+    return place(probe.distanceFromMiddle(cook.cut().shape()), length(cook), twoSided);
+  }
+
+  private static double place(double distance, double length, boolean twoSided) {
+    double xi = twoSided ? 0.5 + distance / length : Math.abs(distance) / length;
+    return Math.max(0, Math.min(1, xi));
   }
 
   /** What ξ = 1 stands for [m]. */

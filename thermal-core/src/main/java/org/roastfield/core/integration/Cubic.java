@@ -24,6 +24,12 @@ final class Cubic {
         + theta * rest * ((theta - rest) * chord + (theta - 1) * -h * rate0 - theta * h * rate1);
   }
 
+  /** Derivative of {@link #hermite} by h, at fixed θ. */
+  static double hermiteByLength(double theta, double rate0, double rate1) {
+    double rest = 1 - theta;
+    return theta * rest * (rest * rate0 - theta * rate1);
+  }
+
   /** Derivative of {@link #hermite} by θ. */
   static double hermiteSlope(
       double theta, double h, double y0, double rate0, double y1, double rate1) {
@@ -42,5 +48,17 @@ final class Cubic {
         + y1 * (d0 * d2 * d3) / (C1 * (C1 - C2) * (C1 - 1))
         + y2 * (d0 * d1 * d3) / (C2 * (C2 - C1) * (C2 - 1))
         + y3 * (d0 * d1 * d2) / (1 * (1 - C1) * (1 - C2));
+  }
+
+  /** Derivative of {@link #throughStages} by θ. */
+  static double throughStagesSlope(double theta, double y0, double y1, double y2, double y3) {
+    double d0 = theta;
+    double d1 = theta - C1;
+    double d2 = theta - C2;
+    double d3 = theta - 1;
+    return y0 * (d1 * d2 + d1 * d3 + d2 * d3) / ((0 - C1) * (0 - C2) * (0 - 1))
+        + y1 * (d0 * d2 + d0 * d3 + d2 * d3) / (C1 * (C1 - C2) * (C1 - 1))
+        + y2 * (d0 * d1 + d0 * d3 + d1 * d3) / (C2 * (C2 - C1) * (C2 - 1))
+        + y3 * (d0 * d1 + d0 * d2 + d1 * d2) / (1 * (1 - C1) * (1 - C2));
   }
 }

@@ -27,6 +27,7 @@ final class StageIntegration {
   private double firstStep;
   private State state;
   private State next;
+  private @Nullable TangentIntegration tangents;
 
   StageIntegration(HeatProblem problem, double accuracy, long mostSteps, double startTemperature) {
     Grid grid = problem.grid();
@@ -74,6 +75,15 @@ final class StageIntegration {
     return state;
   }
 
+  Stepper stepper() {
+    return stepper;
+  }
+
+  /** Carries derivatives along from here on. */
+  void follow(TangentIntegration tangents) {
+    this.tangents = tangents;
+  }
+
   Counters counters() {
     return counters;
   }
@@ -98,6 +108,9 @@ final class StageIntegration {
     stepper.laws(upper, lower);
     if (!stepper.restart(state)) {
       return End.FACE_UNBALANCED;
+    }
+    if (tangents != null) {
+      tangents.restarted(state);
     }
     if (threshold != null && threshold.missing(state) <= 0) {
       return End.THRESHOLD;
@@ -145,6 +158,9 @@ final class StageIntegration {
   private void accept(StepListener listener) {
     counters.acceptedSteps++;
     listener.accepted(dense.between(state, next));
+    if (tangents != null) {
+      tangents.accepted(dense);
+    }
     State former = state;
     state = next;
     next = former;

@@ -114,6 +114,31 @@ final class Stepper {
     balance.laws(upper, lower);
   }
 
+  /** Factors of the last attempt or restart. */
+  ConductionMatrix matrix() {
+    return matrix;
+  }
+
+  /** Change of the flow at face a with φ of face b, [a][b], of the last attempt or restart. */
+  double[][] faceGain() {
+    return balance.gain;
+  }
+
+  /** Z of a stage of the last attempt [cells] [K]. */
+  double[] increment(int stage) {
+    return increments[stage];
+  }
+
+  /** Flows through the faces at a stage of the last attempt [2] [K]. */
+  double[] stageFlow(int stage) {
+    return stageFlow[stage];
+  }
+
+  /** Evaporation at a stage of the last attempt [2] [kg/(m²·s)]. */
+  double[] stageEvaporation(int stage) {
+    return stageEvaporation[stage];
+  }
+
   /**
    * Balances the faces at once and sets du/dt; called where surface conditions jump.
    *

@@ -151,6 +151,39 @@ public final class Trajectory implements StepListener {
         data[i + 3 * cells]);
   }
 
+  /** Rate of a reading at the share θ of a step [K/s]. */
+  double rateInStep(Reading reading, int step, double theta) {
+    int at = step * block;
+    double h = data[at + 1] - data[at];
+    int start = at + CELLS_START;
+    double slope =
+        Cubic.hermiteSlope(
+            theta,
+            h,
+            reading.ofCells(data, start),
+            reading.ofCells(data, start + cells),
+            reading.ofCells(data, start + 2 * cells),
+            reading.ofCells(data, start + 3 * cells));
+    if (reading.upperWeight() != 0) {
+      slope += reading.upperWeight() * faceSlope(at + 2, theta);
+    }
+    if (reading.lowerWeight() != 0) {
+      slope += reading.lowerWeight() * faceSlope(at + 2 + FACE_VALUES, theta);
+    }
+    return slope / h;
+  }
+
+  /** Change of a reading at the share θ of a step with the step's length alone [K/s]. */
+  double lengthEffect(Reading reading, int step, double theta) {
+    int start = step * block + CELLS_START;
+    return Cubic.hermiteByLength(
+        theta, reading.ofCells(data, start + cells), reading.ofCells(data, start + 3 * cells));
+  }
+
+  private double faceSlope(int at, double theta) {
+    return Cubic.throughStagesSlope(theta, data[at], data[at + 1], data[at + 2], data[at + 3]);
+  }
+
   private double face(int at, double theta) {
     return Cubic.throughStages(theta, data[at], data[at + 1], data[at + 2], data[at + 3]);
   }

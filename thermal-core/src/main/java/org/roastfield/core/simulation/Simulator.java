@@ -3,11 +3,13 @@ package org.roastfield.core.simulation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.TangentIntegration;
 import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.units.Temperatures;
 
@@ -43,7 +45,41 @@ public final class Simulator {
    */
   public Outcome run(Cook cook) {
     CookIntegration integration = CookIntegration.of(cook, settings.integrationAccuracy());
+    return run(cook, integration, integration.newTrajectory(), () -> {});
+  }
+
+  /**
+   * Computes the cook at a point and the derivatives of what comes of it by each parameter.
+   *
+   * <p>The cook's own numbers (properties, size, start, laws at a face, end rules, probes) are
+   * differentiated by central differences of the cooks that {@code cooks} builds next to the point,
+   * two a parameter; where it accepts one side only, by one-sided ones. Laws need no derivatives,
+   * but must be smooth near the faces' temperatures. A law that is equal on both sides of a
+   * parameter costs nothing, so laws are best records.
+   *
+   * <p>Costs about half a plain run for each parameter: with six of them, about four plain runs.
+   * Memory: 1.3 kB for each parameter and step with 40 cells.
+   *
+   * @param point the parameters
+   * @param cooks builds the cook at a point; the same stages, kinds of end rules and faces
+   *     everywhere near {@code point}
+   * @throws IllegalArgumentException if cooks near the point differ in more than numbers, or
+   *     properties depend on temperature
+   */
+  public Sensitivities sensitivities(ParameterPoint point, Function<ParameterPoint, Cook> cooks) {
+    Cook cook = cooks.apply(point);
+    CookIntegration integration = CookIntegration.of(cook, settings.integrationAccuracy());
     Trajectory trajectory = integration.newTrajectory();
+    TangentIntegration tangents =
+        integration.follow(CookVariations.around(point, cook, cooks), trajectory);
+    double half = cook.cut().shape().halfThickness();
+    StageSensitivity.Collector stages = new StageSensitivity.Collector(integration, tangents, half);
+    Outcome outcome = run(cook, integration, trajectory, stages::ended);
+    return new Sensitivities(point, outcome, integration, tangents, stages.stages());
+  }
+
+  private Outcome run(
+      Cook cook, CookIntegration integration, Trajectory trajectory, Runnable afterStage) {
     List<StageResult> results = new ArrayList<>();
     for (Stage stage : cook.stages()) {
       double start = integration.time();
@@ -52,6 +88,7 @@ public final class Simulator {
         return failed(result(cook, integration, trajectory, results), stage, end);
       }
       results.add(stageResult(cook, integration, stage, start));
+      afterStage.run();
     }
     return new Outcome.Completed(result(cook, integration, trajectory, results));
   }

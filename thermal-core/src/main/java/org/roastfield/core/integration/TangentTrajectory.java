@@ -1,0 +1,170 @@
+package org.roastfield.core.integration;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.roastfield.core.grid.Reading;
+
+/**
+ * Derivatives of all steps of a {@link Trajectory}, from which those of temperatures anywhere and
+ * at any time are read.
+ *
+ * <p>A node is a state: temperatures and rates of the cells of each parameter. A stage begins with
+ * a node of its own, each step ends with one.
+ */
+public final class TangentTrajectory {
+
+  private static final int FACE_VALUES = 4;
+  private static final int[] STAGES = {Cubic.STAGE_0, Cubic.STAGE_1, Cubic.STAGE_2, Cubic.STAGE_3};
+
+  /** Numbers of a step for each parameter: faces, change of its start, change of its length. */
+  private static final int START = 2 * FACE_VALUES;
+
+  private static final int LENGTH = START + 1;
+  private static final int STEP_NUMBERS = LENGTH + 1;
+
+  private final Trajectory plain;
+  private final List<Node> nodes = new ArrayList<>();
+  private final List<Step> steps = new ArrayList<>();
+
+  TangentTrajectory(Trajectory plain) {
+    this.plain = plain;
+  }
+
+  /** Arrays of [parameters][cells], taken over from the integration. */
+  private static final class Node {
+    private final double[][] temperature;
+    private final double[][] rate;
+
+    Node(Tangents tangents) {
+      temperature = tangents.temperature.clone();
+      rate = tangents.rate.clone();
+    }
+  }
+
+  private static final class Step {
+    private final Node start;
+    private final Node end;
+    private final double[] numbers;
+
+    Step(Node start, Node end, Tangents tangents) {
+      this.start = start;
+      this.end = end;
+      numbers = new double[tangents.size() * STEP_NUMBERS];
+      for (int p = 0; p < tangents.size(); p++) {
+        int at = p * STEP_NUMBERS;
+        for (int j = 0; j < FACE_VALUES; j++) {
+          numbers[at + j] = tangents.stageFace[STAGES[j]][State.UPPER][p];
+          numbers[at + FACE_VALUES + j] = tangents.stageFace[STAGES[j]][State.LOWER][p];
+        }
+        numbers[at + START] = tangents.time[p] - tangents.length[p];
+        numbers[at + LENGTH] = tangents.length[p];
+      }
+    }
+  }
+
+  /** Keeps the node at the start of a stage. */
+  void restarted(Tangents tangents) {
+    nodes.add(new Node(tangents));
+  }
+
+  /** Keeps a step. */
+  void accepted(Tangents tangents) {
+    Node start = nodes.get(nodes.size() - 1);
+    Node end = new Node(tangents);
+    nodes.add(end);
+    steps.add(new Step(start, end, tangents));
+  }
+
+  /** Keeps the last step anew, after its length was found to change. */
+  void lengthened(Tangents tangents) {
+    Step former = steps.get(steps.size() - 1);
+    steps.set(steps.size() - 1, new Step(former.start, former.end, tangents));
+  }
+
+  /** The steps that these are the derivatives of. */
+  public Trajectory plain() {
+    return plain;
+  }
+
+  /**
+   * Derivative of a reading at a fixed time [K per unit of the parameter].
+   *
+   * @param index of a step
+   * @param time inside the step [s]
+   */
+  public double inStep(int parameter, TangentReading reading, int index, double time) {
+    if (reading.isLimited()) {
+      double value = plain.inStep(reading.value(), index, time);
+      double a = plain.inStep(reading.neighbour(0), index, time);
+      double b = plain.inStep(reading.neighbour(1), index, time);
+      double c = plain.inStep(reading.neighbour(2), index, time);
+      double kept = Reading.limited(value, a, b, c);
+      if (kept != value) {
+        double da = moving(parameter, reading.neighbour(0), index, time);
+        double db = moving(parameter, reading.neighbour(1), index, time);
+        double dc = moving(parameter, reading.neighbour(2), index, time);
+        double side = kept > value ? -1 : 1;
+        return atLimit(side, side * a, side * b, side * c, side * da, side * db, side * dc);
+      }
+    }
+    double change = moving(parameter, reading.value(), index, time);
+    double place = reading.place(parameter);
+    return place == 0 ? change : change + place * plain.inStep(reading.slope(), index, time);
+  }
+
+  /** Change of the upper limit of {@link Reading#limited}; all is turned by {@code side}. */
+  private static double atLimit(
+      double side, double a, double b, double c, double da, double db, double dc) {
+    double left = b - a;
+    double right = c - b;
+    double margin = 0;
+    if (left * right < 0) {
+      margin =
+          Math.abs(left) < Math.abs(right)
+              ? Math.signum(left) * (db - da)
+              : Math.signum(right) * (dc - db);
+    }
+    double highest = b >= a && b >= c ? db : a >= c ? da : dc;
+    return side * (highest + margin);
+  }
+
+  /** Change at a fixed time of a reading that stays where it is. */
+  private double moving(int parameter, Reading reading, int index, double time) {
+    Step step = steps.get(index);
+    double start = plain.stepStart(index);
+    double h = plain.stepEnd(index) - start;
+    double theta = (time - start) / h;
+    int own = parameter * STEP_NUMBERS;
+    double length = step.numbers[own + LENGTH];
+    double value = linear(parameter, reading, step, theta, h);
+    if (length != 0) {
+      value += length * plain.lengthEffect(reading, index, theta);
+    }
+    double shift = step.numbers[own + START] + theta * length;
+    return shift == 0 ? value : value - shift * plain.rateInStep(reading, index, theta);
+  }
+
+  /** Dense output of the derivatives of the step's own numbers. */
+  private double linear(int parameter, Reading reading, Step step, double theta, double h) {
+    int own = parameter * STEP_NUMBERS;
+    double value =
+        Cubic.hermite(
+            theta,
+            h,
+            reading.ofCells(step.start.temperature[parameter], 0),
+            reading.ofCells(step.start.rate[parameter], 0),
+            reading.ofCells(step.end.temperature[parameter], 0),
+            reading.ofCells(step.end.rate[parameter], 0));
+    if (reading.upperWeight() != 0) {
+      value += reading.upperWeight() * face(step.numbers, own, theta);
+    }
+    if (reading.lowerWeight() != 0) {
+      value += reading.lowerWeight() * face(step.numbers, own + FACE_VALUES, theta);
+    }
+    return value;
+  }
+
+  private static double face(double[] y, int at, double theta) {
+    return Cubic.throughStages(theta, y[at], y[at + 1], y[at + 2], y[at + 3]);
+  }
+}

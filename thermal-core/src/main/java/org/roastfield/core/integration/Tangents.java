@@ -1,0 +1,148 @@
+package org.roastfield.core.integration;
+
+/**
+ * Derivatives of a {@link State} and of a step's stages by some parameters, or by the step's own
+ * length, along the step plan: times move with the plan. Memory of one integration, in units of the
+ * state's per unit of the parameter.
+ *
+ * <p>Each parameter's cells have arrays of their own: sums over arrays with one index become vector
+ * instructions. Those of a state are never written again once the next state has begun, so that a
+ * trajectory can keep them. A parameter that has changed nothing yet rests: its derivatives are 0.
+ */
+final class Tangents {
+
+  private final int size;
+  private final int cells;
+  private final int[] moving;
+  private int movingCount;
+
+  /** T [parameters][cells]. */
+  final double[][] temperature;
+
+  /** dT/dt [parameters][cells]. */
+  final double[][] rate;
+
+  /** Z of each stage [parameters][stages][cells]; that of the first stage stays in the rate. */
+  final double[][][] increments;
+
+  /** B of the stage at hand, and its share of Z that comes with the change of λ [][cells]. */
+  final double[][] base;
+
+  /** Time [parameters] [s]. */
+  final double[] time;
+
+  /** Face temperatures [2][parameters]. */
+  final double[][] face;
+
+  /** Evaporation at each face [2][parameters]. */
+  final double[][] evaporation;
+
+  /** Water evaporated from each face [2][parameters]. */
+  final double[][] evaporated;
+
+  /** Face temperatures of each stage [stages][2][parameters]. */
+  final double[][][] stageFace;
+
+  /** Evaporation of each stage [stages][2][parameters]. */
+  final double[][][] stageEvaporation;
+
+  /** d ln λ of the step at hand [parameters]. */
+  final double[] logLambda;
+
+  /** d ln κ [parameters]. */
+  final double[] logResistance;
+
+  /** d ln(α₀/ℓ²) [parameters]. */
+  final double[] logTimeScale;
+
+  /** Change of the length of the step at hand [parameters] [s]. */
+  final double[] length;
+
+  Tangents(int size, int cells) {
+    this.size = size;
+    this.cells = cells;
+    this.moving = new int[size];
+    temperature = new double[size][cells];
+    rate = new double[size][cells];
+    increments = new double[size][Esdirk4.STAGES][cells];
+    base = new double[size][cells];
+    time = new double[size];
+    face = new double[2][size];
+    evaporation = new double[2][size];
+    evaporated = new double[2][size];
+    stageFace = new double[Esdirk4.STAGES][2][size];
+    stageEvaporation = new double[Esdirk4.STAGES][2][size];
+    logLambda = new double[size];
+    logResistance = new double[size];
+    logTimeScale = new double[size];
+    length = new double[size];
+  }
+
+  /** Number of parameters. */
+  int size() {
+    return size;
+  }
+
+  /** Takes a parameter out of its rest. */
+  void move(int parameter) {
+    if (!isMoving(parameter)) {
+      moving[movingCount++] = parameter;
+    }
+  }
+
+  private boolean isMoving(int parameter) {
+    for (int i = 0; i < movingCount; i++) {
+      if (moving[i] == parameter) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Number of parameters that do not rest. */
+  int moving() {
+    return movingCount;
+  }
+
+  /** A parameter that does not rest. */
+  int moving(int i) {
+    return moving[i];
+  }
+
+  /** A new array for the temperatures of the next state. */
+  double[] newTemperature(int parameter) {
+    double[] row = new double[cells];
+    temperature[parameter] = row;
+    return row;
+  }
+
+  /** A new array for the rates of the next state. */
+  double[] newRate(int parameter) {
+    double[] row = new double[cells];
+    rate[parameter] = row;
+    return row;
+  }
+
+  /** Sets the state of one parameter to a uniform change of temperature. */
+  void fill(int parameter, double change) {
+    java.util.Arrays.fill(temperature[parameter], change);
+    face[State.UPPER][parameter] = change;
+    face[State.LOWER][parameter] = change;
+  }
+
+  /** The step at hand ends later by a multiple of the parameter, of which {@code other} is one. */
+  void lengthen(int parameter, double factor, Tangents other) {
+    length[parameter] = factor;
+    time[parameter] += factor;
+    Sums.add(temperature[parameter], factor, other.temperature[0]);
+    Sums.add(rate[parameter], factor, other.rate[0]);
+    for (int f = 0; f < 2; f++) {
+      face[f][parameter] += factor * other.face[f][0];
+      evaporation[f][parameter] += factor * other.evaporation[f][0];
+      evaporated[f][parameter] += factor * other.evaporated[f][0];
+      for (int s = 1; s < Esdirk4.STAGES; s++) {
+        stageFace[s][f][parameter] += factor * other.stageFace[s][f][0];
+      }
+    }
+  }
+}
