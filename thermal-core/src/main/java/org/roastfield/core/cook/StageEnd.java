@@ -18,6 +18,11 @@ public sealed interface StageEnd
   /** Rule in words, for messages and reports. */
   String description();
 
+  /** Rounded for messages, since a conversion leaves digits that nobody wrote. */
+  private static double rounded(double value) {
+    return Math.rint(value * 1e6) / 1e6;
+  }
+
   /** Ends after a duration. */
   static StageEnd after(double duration) {
     return new After(duration);
@@ -108,7 +113,7 @@ public sealed interface StageEnd
 
     @Override
     public String description() {
-      return probe.name() + " rises to " + Temperatures.toCelsius(temperature) + " °C";
+      return probe.name() + " rises to " + rounded(Temperatures.toCelsius(temperature)) + " °C";
     }
   }
 
@@ -137,7 +142,7 @@ public sealed interface StageEnd
 
     @Override
     public String description() {
-      return probe.name() + " falls to " + Temperatures.toCelsius(temperature) + " °C";
+      return probe.name() + " falls to " + rounded(Temperatures.toCelsius(temperature)) + " °C";
     }
   }
 }

@@ -49,15 +49,13 @@ final class ConductionMatrix {
     this.grid = grid;
     this.n = grid.cells();
     this.middle = n / 2;
-    massDiagonal = new double[n];
-    massBelow = new double[n];
-    massAbove = new double[n];
+    MassMatrix mass = new MassMatrix(grid);
+    massDiagonal = mass.diagonal;
+    massBelow = mass.below;
+    massAbove = mass.above;
     conductance = new double[n + 1];
-    for (int i = 0; i < n; i++) {
-      massDiagonal[i] = grid.volume(i) + grid.correctionAbove(i) - grid.correctionBelow(i + 1);
-      massBelow[i] = grid.correctionBelow(i);
-      massAbove[i] = -grid.correctionAbove(i + 1);
-      conductance[i] = grid.conductance(i);
+    for (int f = 0; f < n; f++) {
+      conductance[f] = grid.conductance(f);
     }
     scaledConductance = new double[n + 1];
     multiplier = new double[n];

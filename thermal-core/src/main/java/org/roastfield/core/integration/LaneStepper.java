@@ -25,9 +25,7 @@ final class LaneStepper {
   private final Reading watchedPlace;
   private final LaneLaws laws;
 
-  private final double[] massDiagonal;
-  private final double[] massBelow;
-  private final double[] massAbove;
+  private final MassMatrix mass;
 
   /** u at the start of the step [cells][lanes] [K]. */
   double[][] value;
@@ -132,14 +130,7 @@ final class LaneStepper {
     this.balance = balance;
     this.tolerance = FaceBalance.tolerance(accuracy);
     this.laws = laws;
-    massDiagonal = new double[n];
-    massBelow = new double[n];
-    massAbove = new double[n];
-    for (int i = 0; i < n; i++) {
-      massDiagonal[i] = grid.volume(i) + grid.correctionAbove(i) - grid.correctionBelow(i + 1);
-      massBelow[i] = grid.correctionBelow(i);
-      massAbove[i] = -grid.correctionAbove(i + 1);
-    }
+    mass = new MassMatrix(grid);
     value = new double[n][width];
     rate = new double[n][width];
     nextValue = new double[n][width];
@@ -216,7 +207,7 @@ final class LaneStepper {
 
   private void factor(int lanes) {
     Rows.factorFirst(
-        lanes, lambda, massDiagonal[0], massAbove[0], grid.conductance(1), inverse[0], carry[0]);
+        lanes, lambda, mass.diagonal[0], mass.above[0], grid.conductance(1), inverse[0], carry[0]);
     for (int i = 1; i < n; i++) {
       boolean last = i == n - 1;
       double below = grid.conductance(i);
@@ -224,11 +215,11 @@ final class LaneStepper {
       Rows.factor(
           lanes,
           lambda,
-          massDiagonal[i],
+          mass.diagonal[i],
           last ? below - closure.near() : below + above,
-          massBelow[i],
+          mass.below[i],
           last ? -below - closure.next() : -below,
-          massAbove[i],
+          mass.above[i],
           -above,
           inverse[i - 1],
           carry[i - 1],

@@ -1,8 +1,8 @@
 package org.roastfield.core.integration;
 
 /**
- * Kernels over lanes: element l of every row belongs to lane l and meets only elements l of other
- * rows, so a lane's numbers do not depend on its neighbours.
+ * Kernels over lanes, or over the cells of one cook: element l of every row belongs to lane l and
+ * meets only elements l of other rows, so a lane's numbers do not depend on its neighbours.
  *
  * <p>Each loop is short and runs over distinct arrays, so that the just-in-time compiler makes
  * vector instructions of it; no method here has a second loop.
@@ -60,6 +60,25 @@ final class Rows {
       double[] z3) {
     for (int l = 0; l < lanes; l++) {
       base[l] = u[l] + ((w0 * z0[l] + w1 * z1[l]) + (w2 * z2[l] + w3 * z3[l]));
+    }
+  }
+
+  static void sum(
+      int lanes,
+      double[] base,
+      double[] u,
+      double w0,
+      double[] z0,
+      double w1,
+      double[] z1,
+      double w2,
+      double[] z2,
+      double w3,
+      double[] z3,
+      double w4,
+      double[] z4) {
+    for (int l = 0; l < lanes; l++) {
+      base[l] = u[l] + ((w0 * z0[l] + w1 * z1[l]) + (w2 * z2[l] + w3 * z3[l]) + w4 * z4[l]);
     }
   }
 

@@ -1,6 +1,5 @@
 package org.roastfield.core.integration;
 
-import org.jspecify.annotations.Nullable;
 import org.roastfield.core.grid.FaceClosure;
 import org.roastfield.core.grid.Grid;
 import org.roastfield.core.material.Material;
@@ -34,7 +33,7 @@ final class Stepper {
   private final ConductionMatrix matrix;
   private final FaceBalance balance;
   private final Counters counters;
-  private final @Nullable CellSource source;
+  private final InnerHeat innerHeat;
   private double timeScale;
   private final double iterationTolerance;
 
@@ -43,19 +42,15 @@ final class Stepper {
   private final double[] conductivity;
   private final double[][] increments;
   private final double[] base;
-  private final double[] sourceRate;
   private final double[] excessOverSource;
   private final double[] excess;
   private final double[] phi;
   private final double[] iterate;
   private final double[][] stageTemperature;
   private final double[] guess = new double[2];
-  private final double[][] stageFlow = new double[Esdirk4.STAGES][2];
-  private final double[][] stageEvaporation = new double[Esdirk4.STAGES][2];
-  private final double[] stageReleased = new double[Esdirk4.STAGES];
 
-  /** Face temperatures of each stage [stages][2] of the last attempt [K]. */
-  final double[][] stageFace = new double[Esdirk4.STAGES][2];
+  /** What happened at the faces in each stage of the last attempt. */
+  final StageFaces stageFaces = new StageFaces();
 
   Stepper(HeatProblem problem, double accuracy, Counters counters) {
     this.grid = problem.grid();
@@ -68,7 +63,7 @@ final class Stepper {
     this.balance =
         new FaceBalance(
             material, problem.length() / material.conductivity(), faces, accuracy, counters);
-    this.source = problem.source();
+    this.innerHeat = new InnerHeat(grid, material, problem.source());
     this.timeScale = material.diffusivity() / (problem.length() * problem.length());
     this.iterationTolerance = ITERATION_SHARE * accuracy;
     volumes = new double[n];
@@ -79,7 +74,6 @@ final class Stepper {
     conductivity = new double[n];
     increments = new double[Esdirk4.STAGES][n];
     base = new double[n];
-    sourceRate = new double[n];
     excessOverSource = new double[n];
     excess = new double[n];
     phi = constant ? base : new double[n];
@@ -129,16 +123,6 @@ final class Stepper {
     return increments[stage];
   }
 
-  /** Flows through the faces at a stage of the last attempt [2] [K]. */
-  double[] stageFlow(int stage) {
-    return stageFlow[stage];
-  }
-
-  /** Evaporation at a stage of the last attempt [2] [kg/(m²·s)]. */
-  double[] stageEvaporation(int stage) {
-    return stageEvaporation[stage];
-  }
-
   /**
    * Balances the faces at once and sets du/dt; called where surface conditions jump.
    *
@@ -168,7 +152,7 @@ final class Stepper {
     }
     matrix.solve(rate);
     counters.solves++;
-    addSource(state.time, 1, rate);
+    innerHeat.add(state.time, 1, rate);
     temperatureRates(state);
     return true;
   }
@@ -215,13 +199,8 @@ final class Stepper {
     if (!constant) {
       System.arraycopy(from.temperature, 0, stageTemperature[0], 0, n);
     }
-    stageReleased[0] = released(from.time);
-    for (int f = 0; f < faces; f++) {
-      guess[f] = from.face[f];
-      stageFace[0][f] = from.face[f];
-      stageFlow[0][f] = from.flow[f];
-      stageEvaporation[0][f] = from.evaporation[f];
-    }
+    stageFaces.released[0] = innerHeat.released(from.time);
+    stageFaces.begin(from);
   }
 
   /** base = u_n + Σ_{j<stage} (a_j/γ) Z_j. */
@@ -229,18 +208,18 @@ final class Stepper {
     double[] w = Esdirk4.baseWeights(stage);
     double[][] z = increments;
     switch (stage) {
-      case 1 -> Sums.of(base, u, w[0], z[0]);
-      case 2 -> Sums.of(base, u, w[0], z[0], w[1], z[1]);
-      case 3 -> Sums.of(base, u, w[0], z[0], w[1], z[1], w[2], z[2]);
-      case 4 -> Sums.of(base, u, w[0], z[0], w[1], z[1], w[2], z[2], w[3], z[3]);
-      case 5 -> Sums.of(base, u, w[0], z[0], w[2], z[2], w[3], z[3], w[4], z[4]);
+      case 1 -> Rows.sum(base.length, base, u, w[0], z[0]);
+      case 2 -> Rows.sum(base.length, base, u, w[0], z[0], w[1], z[1]);
+      case 3 -> Rows.sum(base.length, base, u, w[0], z[0], w[1], z[1], w[2], z[2]);
+      case 4 -> Rows.sum(base.length, base, u, w[0], z[0], w[1], z[1], w[2], z[2], w[3], z[3]);
+      case 5 -> Rows.sum(base.length, base, u, w[0], z[0], w[2], z[2], w[3], z[3], w[4], z[4]);
       default -> throw new IllegalArgumentException("stage must be in [1, 5], was " + stage);
     }
   }
 
   private boolean solveStage(int stage, double time, double lambda, double step) {
     double[] x = increments[stage];
-    stageReleased[stage] = released(time);
+    stageFaces.released[stage] = innerHeat.released(time);
     predict(stage);
     for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       solveCells(time, lambda, step, x);
@@ -268,7 +247,7 @@ final class Stepper {
     for (int f = 0; f < faces; f++) {
       double sum = 0;
       for (int j = 0; j < stage; j++) {
-        sum += w[j] * stageFace[j][f];
+        sum += w[j] * stageFaces.temperature[j][f];
       }
       guess[f] = sum;
     }
@@ -281,7 +260,7 @@ final class Stepper {
     double[][] t = stageTemperature;
     java.util.Arrays.fill(iterate, 0);
     for (int j = 0; j < stage; j++) {
-      addScaled(w[j], t[j], iterate);
+      Rows.add(n, w[j], t[j], iterate);
     }
   }
 
@@ -296,9 +275,9 @@ final class Stepper {
     }
     double top = lambda * linkedFlow(grid.upper(), State.UPPER);
     double bottom = faces == 2 ? lambda * linkedFlow(grid.lower(), State.LOWER) : 0;
-    if (source != null) {
+    if (innerHeat.isPresent()) {
       System.arraycopy(excess, 0, excessOverSource, 0, n);
-      addSource(time, -Esdirk4.GAMMA * step, excessOverSource);
+      innerHeat.add(time, -Esdirk4.GAMMA * step, excessOverSource);
       matrix.solveFlows(phi, excessOverSource, top, bottom, x);
     } else if (constant) {
       matrix.solveFlows(phi, top, bottom, x);
@@ -325,26 +304,20 @@ final class Stepper {
       balance.offset[State.LOWER] =
           linkedFlow(grid.lower(), State.LOWER) + response(grid.lower(), x);
     }
-    if (!balance.solve(time, guess, stageFlow[stage], stageEvaporation[stage])) {
+    if (!balance.solve(time, guess, stageFaces.flow[stage], stageFaces.evaporation[stage])) {
       return false;
     }
-    addScaled(difference(State.UPPER), matrix.upperResponse, x);
+    Rows.add(n, difference(State.UPPER), matrix.upperResponse, x);
     if (faces == 2) {
-      addScaled(difference(State.LOWER), matrix.lowerResponse, x);
+      Rows.add(n, difference(State.LOWER), matrix.lowerResponse, x);
     }
-    stageFace[stage][State.UPPER] = guess[State.UPPER];
-    stageFace[stage][State.LOWER] = guess[State.LOWER];
+    stageFaces.temperature[stage][State.UPPER] = guess[State.UPPER];
+    stageFaces.temperature[stage][State.LOWER] = guess[State.LOWER];
     return true;
   }
 
   private double difference(int face) {
     return balance.phi[face] - balance.origin[face];
-  }
-
-  private static void addScaled(double factor, double[] response, double[] x) {
-    for (int i = 0; i < x.length; i++) {
-      x[i] += factor * response[i];
-    }
   }
 
   /** Flow that temperature changes x of the two cells at a face drive. */
@@ -389,23 +362,7 @@ final class Stepper {
     }
     System.arraycopy(constant ? to.enthalpy : iterate, 0, to.temperature, 0, n);
     temperatureRates(to);
-    to.heatReleased = from.heatReleased;
-    for (int s = 0; s < Esdirk4.STAGES; s++) {
-      to.heatReleased += step * Esdirk4.b(s) * stageReleased[s];
-    }
-    for (int f = 0; f < faces; f++) {
-      double flow = 0;
-      double water = 0;
-      for (int s = 0; s < Esdirk4.STAGES; s++) {
-        flow += Esdirk4.b(s) * stageFlow[s][f];
-        water += Esdirk4.b(s) * stageEvaporation[s][f];
-      }
-      to.face[f] = stageFace[last][f];
-      to.flow[f] = stageFlow[last][f];
-      to.evaporation[f] = stageEvaporation[last][f];
-      to.heatTaken[f] = from.heatTaken[f] + step * timeScale * flow;
-      to.evaporated[f] = from.evaporated[f] + step * water;
-    }
+    stageFaces.finish(from, step, timeScale, to);
   }
 
   /** Volume-weighted root mean square of the embedded error of the last attempt [K]. */
@@ -431,28 +388,5 @@ final class Stepper {
         state.temperatureRate[i] = state.enthalpyRate[i] / state.temperatureRate[i];
       }
     }
-  }
-
-  /** Adds factor · Q/(ρ c₀) to each cell [K/s · factor]. */
-  private void addSource(double time, double factor, double[] target) {
-    if (source != null) {
-      source.averages(time, sourceRate);
-      for (int i = 0; i < n; i++) {
-        target[i] += factor * sourceRate[i] / material.volumetricHeatCapacity();
-      }
-    }
-  }
-
-  /** Source summed over the volume [K/s]. */
-  private double released(double time) {
-    if (source == null) {
-      return 0;
-    }
-    source.averages(time, sourceRate);
-    double sum = 0;
-    for (int i = 0; i < n; i++) {
-      sum += grid.volume(i) * sourceRate[i];
-    }
-    return sum / material.volumetricHeatCapacity();
   }
 }

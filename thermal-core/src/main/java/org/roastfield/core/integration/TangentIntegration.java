@@ -209,7 +209,7 @@ public final class TangentIntegration {
     tangentStepper.begin(tangents);
     for (int s = 1; s < Esdirk4.STAGES; s++) {
       double share = Esdirk4.c(s);
-      differentiate(slopes[s], stepper.stageFace[s], step.start() + share * h, moving);
+      differentiate(slopes[s], stepper.stageFaces.temperature[s], step.start() + share * h, moving);
       tangentStepper.stage(s, h, slopes[s], share, tangents);
     }
     counters.solves += (long) (Esdirk4.STAGES - 1) * tangents.moving();
@@ -275,7 +275,7 @@ public final class TangentIntegration {
     t.newTemperature(0);
     t.fill(0, 0);
     t.newRate(0);
-    Sums.add(t.rate[0], 1 / h, step.from().enthalpyRate);
+    Rows.add(t.rate[0].length, 1 / h, step.from().enthalpyRate, t.rate[0]);
     t.time[0] = 0;
     t.length[0] = 1;
     t.logLambda[0] = 1 / h;
@@ -285,7 +285,7 @@ public final class TangentIntegration {
     }
     tangentStepper.begin(t);
     for (int s = 1; s < Esdirk4.STAGES; s++) {
-      double[] face = stepper.stageFace[s];
+      double[] face = stepper.stageFaces.temperature[s];
       double time = step.start() + Esdirk4.c(s) * h;
       for (int f = 0; f < faces; f++) {
         trends.byTemperatureAndTime(f, law(f), believed[f], face[f], time);

@@ -77,7 +77,7 @@ final class TangentStepper {
         rate[0] += timeScale * (linked1 + gain[1][1] * excess[1]);
       }
       matrix.solve(rate);
-      Sums.add(rate, tangents.logTimeScale[p], state.enthalpyRate);
+      Rows.add(rate.length, tangents.logTimeScale[p], state.enthalpyRate, rate);
       keepFaces(slopes, p, tangents.time[p], tangents.face, tangents.evaporation);
     }
   }
@@ -132,20 +132,22 @@ final class TangentStepper {
     if (mu != 0) {
       double[] own = stepper.increment(stage);
       switch (stage) {
-        case 1 -> Sums.of(base, u, w0, rate, mu, own);
-        case 2 -> Sums.of(base, u, w0, rate, w[1], z[1], mu, own);
-        case 3 -> Sums.of(base, u, w0, rate, w[1], z[1], w[2], z[2], mu, own);
-        case 4 -> Sums.of(base, u, w0, rate, w[1], z[1], w[2], z[2], w[3], z[3], mu, own);
-        default -> Sums.of(base, u, w0, rate, w[2], z[2], w[3], z[3], w[4], z[4], mu, own);
+        case 1 -> Rows.sum(base.length, base, u, w0, rate, mu, own);
+        case 2 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1], mu, own);
+        case 3 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], mu, own);
+        case 4 ->
+            Rows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], w[3], z[3], mu, own);
+        default ->
+            Rows.sum(base.length, base, u, w0, rate, w[2], z[2], w[3], z[3], w[4], z[4], mu, own);
       }
       return;
     }
     switch (stage) {
-      case 1 -> Sums.of(base, u, w0, rate);
-      case 2 -> Sums.of(base, u, w0, rate, w[1], z[1]);
-      case 3 -> Sums.of(base, u, w0, rate, w[1], z[1], w[2], z[2]);
-      case 4 -> Sums.of(base, u, w0, rate, w[1], z[1], w[2], z[2], w[3], z[3]);
-      default -> Sums.of(base, u, w0, rate, w[2], z[2], w[3], z[3], w[4], z[4]);
+      case 1 -> Rows.sum(base.length, base, u, w0, rate);
+      case 2 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1]);
+      case 3 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2]);
+      case 4 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], w[3], z[3]);
+      default -> Rows.sum(base.length, base, u, w0, rate, w[2], z[2], w[3], z[3], w[4], z[4]);
     }
   }
 
@@ -186,7 +188,7 @@ final class TangentStepper {
     if (faces == 2) {
       side[1] = flows[1][p] + response(closures[1], x);
     }
-    balance(slopes, p, time, t.logResistance[p], stepper.stageFlow(stage), base);
+    balance(slopes, p, time, t.logResistance[p], stepper.stageFaces.flow[stage], base);
     keepFaces(slopes, p, time, t.stageFace[stage], t.stageEvaporation[stage]);
     excesses[0][p] = excess[0];
     excesses[1][p] = excess[1];
@@ -197,12 +199,12 @@ final class TangentStepper {
     double[] x = t.increments[p][stage];
     double mu = t.logLambda[p];
     if (faces == 2) {
-      Sums.add(x, excesses[1][p], matrix.lowerResponse);
+      Rows.add(x.length, excesses[1][p], matrix.lowerResponse, x);
     }
     if (mu != 0) {
-      Sums.of(x, x, excesses[0][p], matrix.upperResponse, mu, stepper.increment(stage));
+      Rows.sum(x.length, x, x, excesses[0][p], matrix.upperResponse, mu, stepper.increment(stage));
     } else {
-      Sums.add(x, excesses[0][p], matrix.upperResponse);
+      Rows.add(x.length, excesses[0][p], matrix.upperResponse, x);
     }
   }
 
@@ -210,7 +212,7 @@ final class TangentStepper {
   private void finish(double step, int p, Tangents t) {
     double[] x = t.increments[p][LAST];
     if (faces == 2) {
-      Sums.add(x, excesses[1][p], matrix.lowerResponse);
+      Rows.add(x.length, excesses[1][p], matrix.lowerResponse, x);
     }
     double inverse = 1 / (Esdirk4.GAMMA * step);
     double own = t.logTimeScale[p] * inverse;
@@ -224,7 +226,7 @@ final class TangentStepper {
       double lengthened = 0;
       for (int s = 0; s < Esdirk4.STAGES; s++) {
         water += Esdirk4.b(s) * t.stageEvaporation[s][f][p];
-        lengthened += Esdirk4.b(s) * stepper.stageEvaporation(s)[f];
+        lengthened += Esdirk4.b(s) * stepper.stageFaces.evaporation[s][f];
       }
       t.evaporated[f][p] += step * water + t.length[p] * lengthened;
       t.face[f][p] = t.stageFace[LAST][f][p];

@@ -134,8 +134,8 @@ final class Tangents {
   void lengthen(int parameter, double factor, Tangents other) {
     length[parameter] = factor;
     time[parameter] += factor;
-    Sums.add(temperature[parameter], factor, other.temperature[0]);
-    Sums.add(rate[parameter], factor, other.rate[0]);
+    Rows.add(temperature[parameter].length, factor, other.temperature[0], temperature[parameter]);
+    Rows.add(rate[parameter].length, factor, other.rate[0], rate[parameter]);
     for (int f = 0; f < 2; f++) {
       face[f][parameter] += factor * other.face[f][0];
       evaporation[f][parameter] += factor * other.evaporation[f][0];

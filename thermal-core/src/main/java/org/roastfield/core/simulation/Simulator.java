@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.integration.TangentIntegration;
@@ -108,30 +109,8 @@ public final class Simulator {
 
   private SimulationResult result(
       Cook cook, CookIntegration integration, Trajectory trajectory, List<StageResult> stages) {
-    return new SimulationResult(
-        cook, settings, integration, trajectory, stages, notes(cook, integration));
-  }
-
-  private static List<Note> notes(Cook cook, CookIntegration integration) {
-    List<Note> notes = new ArrayList<>();
-    double lowest = cook.cut().material().lowest();
-    double highest = cook.cut().material().highest();
-    if (integration.hottest() > highest || integration.coldest() < lowest) {
-      notes.add(
-          new Note(
-              "property range",
-              String.format(
-                  Locale.ROOT,
-                  "cell temperatures ran from %.1f to %.1f °C; the properties of %s are known from %.1f to %.1f °C and"
-                      + " were held constant outside for %.0f s",
-                  Temperatures.toCelsius(integration.coldest()),
-                  Temperatures.toCelsius(integration.hottest()),
-                  cook.cut().material().name(),
-                  Temperatures.toCelsius(lowest),
-                  Temperatures.toCelsius(highest),
-                  integration.timeOutside())));
-    }
-    return notes;
+    List<Note> notes = Notes.of(cook, integration, stages);
+    return new SimulationResult(cook, settings, integration, trajectory, stages, notes);
   }
 
   private Outcome failed(SimulationResult partial, Stage stage, CookIntegration.End end) {
@@ -153,7 +132,9 @@ public final class Simulator {
                   + ": the rule \""
                   + stage.end().description()
                   + "\" was not met in the time allowed",
-              "raise the chamber temperature, lower the target or allow more time",
+              stage.end() instanceof StageEnd.Falls
+                  ? "cool the surroundings, raise the target or allow more time"
+                  : "raise the chamber temperature, lower the target or allow more time",
               partial);
       case TOO_MANY_STEPS ->
           new Outcome.Failed(

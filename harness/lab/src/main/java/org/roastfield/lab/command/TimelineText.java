@@ -21,7 +21,8 @@ final class TimelineText {
     StringBuilder text = new StringBuilder();
     text.append(cook.name()).append(cook.madeUp() ? " (numbers made up, not measured)" : "");
     text.append('\n').append('\n');
-    text.append(milestones(cook, Timeline.of(cook, result, scale), scale)).append('\n');
+    String face = result.cook().isSymmetric() ? "surface" : "upper face";
+    text.append(milestones(cook, Timeline.of(cook, result, scale), scale, face)).append('\n');
     text.append(balances(cook, result)).append('\n');
     if (!result.notes().isEmpty()) {
       text.append("Notes\n");
@@ -35,9 +36,9 @@ final class TimelineText {
   }
 
   private static String milestones(
-      CookFile cook, List<Milestone> milestones, TemperatureScale scale) {
+      CookFile cook, List<Milestone> milestones, TemperatureScale scale, String face) {
     TextTable table = new TextTable(false, true, true, true, false);
-    table.add("clock", "hours", "core", "surface", "estimated");
+    table.add("clock", "hours", "core", face, "estimated");
     for (Milestone milestone : milestones) {
       String note = milestone.note().isEmpty() ? "" : " (" + milestone.note() + ")";
       table.add(

@@ -24,6 +24,9 @@ record SourceText(String fileName, String text) {
 
   /** Reads at most {@code limit} bytes; a file without an end is read no further. */
   static byte[] bytes(Path path, int limit) throws IOException {
+    if (Files.isDirectory(path)) {
+      throw new CookFileException(name(path), 1, 1, "a folder", "a file");
+    }
     try (InputStream in = Files.newInputStream(path)) {
       byte[] bytes = in.readNBytes(limit + 1);
       if (bytes.length > limit) {

@@ -51,7 +51,7 @@ public final class SimulationReport {
             "Computed cook",
             cookFile.madeUp() ? List.of(MADE_UP) : List.of(),
             List.of(lead(cookFile)));
-    page.section("Timetable", part -> timetable(part, milestones, cautions));
+    page.section("Timetable", part -> timetable(part, milestones, cautions, result));
     page.section("Temperatures", part -> temperatures(part, pictures));
     page.section("Heat and water", part -> part.table(balance(cookFile, result)));
     if (!result.notes().isEmpty()) {
@@ -91,14 +91,16 @@ public final class SimulationReport {
         + "; nothing on this page was measured.";
   }
 
-  private static void timetable(Page page, List<Milestone> milestones, List<Caution> cautions) {
+  private static void timetable(
+      Page page, List<Milestone> milestones, List<Caution> cautions, SimulationResult result) {
+    String face = result.cook().isSymmetric() ? "surface" : "upper face";
     page.beside(
         List.of(
-            part -> part.table(timetable(milestones)),
+            part -> part.table(timetable(milestones, face)),
             part -> ReportParts.cautions(part, cautions)));
   }
 
-  private static Table timetable(List<Milestone> milestones) {
+  private static Table timetable(List<Milestone> milestones, String face) {
     List<List<String>> rows = new ArrayList<>();
     for (Milestone milestone : milestones) {
       rows.add(
@@ -110,7 +112,7 @@ public final class SimulationReport {
               Numbers.bothScales(milestone.surface())));
     }
     return Table.ofWords(
-        "Estimated milestones", List.of("clock", "since start", "what", "core", "surface"), rows);
+        "Estimated milestones", List.of("clock", "since start", "what", "core", face), rows);
   }
 
   private static void temperatures(Page page, CookPictures pictures) {
