@@ -47,12 +47,16 @@ public class EnsembleBenchmark {
   public int workers = 1;
 
   /** Accuracy [K]. */
-  @Param({"0.02"})
-  public double accuracy = 0.02;
+  @Param({"0.035"})
+  public double accuracy = 0.035;
 
   /** Cells. */
-  @Param({"16"})
-  public int cells = 16;
+  @Param({"18"})
+  public int cells = 18;
+
+  /** Width of the cell at the face [m]. */
+  @Param({"0.00032"})
+  public double surfaceCell = 0.00032;
 
   private Cook template = Rs1.cook("C1", false);
   private Cook[] cooks = new Cook[0];
@@ -73,7 +77,11 @@ public class EnsembleBenchmark {
       cooks[i] = Rs1.member(problem, i);
     }
     simulator =
-        EnsembleSimulator.with(Settings.withDefaults().withAccuracy(accuracy).withCells(cells));
+        EnsembleSimulator.with(
+            Settings.withDefaults()
+                .withAccuracy(accuracy)
+                .withCells(cells)
+                .withSurfaceCell(surfaceCell));
   }
 
   /** Ends the threads. */

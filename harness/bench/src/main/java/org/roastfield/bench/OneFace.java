@@ -13,18 +13,12 @@ record OneFace(Rs1Law law) implements SurfaceLaw {
   public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
     Rs1Rows rows = Rs1Rows.INSTANCE;
     double[][] numbers = new double[rows.numbers()][1];
+    double[][] scratch = new double[rows.scratchRows()][1];
     double[][] out = new double[4][1];
     rows.write(law, numbers, 0);
+    rows.atTime(1, new double[] {time}, numbers, scratch);
     rows.evaluate(
-        1,
-        new double[] {surfaceTemperature},
-        new double[] {time},
-        numbers,
-        new double[rows.scratchRows()][1],
-        out[0],
-        out[1],
-        out[2],
-        out[3]);
+        1, new double[] {surfaceTemperature}, numbers, scratch, out[0], out[1], out[2], out[3]);
     flux.addHeat(out[0][0], out[1][0]);
     flux.addEvaporation(out[2][0], out[3][0]);
   }

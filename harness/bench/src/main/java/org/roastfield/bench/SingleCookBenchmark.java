@@ -43,8 +43,12 @@ public class SingleCookBenchmark {
   public double accuracy = 0.02;
 
   /** Cells. */
-  @Param({"16", "40", "160"})
+  @Param({"18", "40", "160"})
   public int cells = 40;
+
+  /** Width of the cell at the face [m]. */
+  @Param({"0.00032"})
+  public double surfaceCell = 0.00032;
 
   private Cook cook = Rs1.cook("C1", false);
   private Simulator simulator = Simulator.withDefaults();
@@ -57,7 +61,11 @@ public class SingleCookBenchmark {
   @Setup
   public void build() {
     cook = Rs1.cook(problem, properties.equals("varying"));
-    Settings settings = Settings.withDefaults().withAccuracy(accuracy).withCells(cells);
+    Settings settings =
+        Settings.withDefaults()
+            .withAccuracy(accuracy)
+            .withCells(cells)
+            .withSurfaceCell(surfaceCell);
     simulator = Simulator.with(settings);
     repeated = RepeatedCook.of(settings, cook);
   }

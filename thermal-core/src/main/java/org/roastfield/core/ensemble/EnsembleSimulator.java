@@ -28,7 +28,7 @@ public final class EnsembleSimulator {
    * Members side by side in a worker: long enough rows for vector instructions, short enough for
    * the second-level cache.
    */
-  private static final int LANES = 128;
+  private static final int LANES = 200;
 
   private final Settings settings;
   private final double[] sampleTimes;

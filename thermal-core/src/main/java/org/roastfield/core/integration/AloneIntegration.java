@@ -30,13 +30,14 @@ public final class AloneIntegration {
     CookIntegration integration = of(cook);
     Reading core = integration.reading(Probe.CORE);
     recorder.begin(member, core, record);
+    record.begins(member, integration.time(), integration.now(core));
     byte code = MemberRecord.COMPLETED;
     int index = 0;
     List<Stage> stages = cook.stages();
     while (index < stages.size()) {
-      recorder.stage = index;
-      record.stageBegins(member, index, integration.time(), integration.now(core));
+      recorder.peak.begin(integration.time(), integration.now(core));
       code = code(integration.run(stages.get(index), recorder));
+      record.peaked(member, index, recorder.peak);
       if (code != MemberRecord.COMPLETED) {
         break;
       }
@@ -78,7 +79,7 @@ public final class AloneIntegration {
   private static final class Recorder implements StepListener {
 
     private int member;
-    private int stage;
+    private final RunningPeak peak = new RunningPeak();
     private @Nullable Reading core;
     private @Nullable MemberRecord record;
 
@@ -91,7 +92,11 @@ public final class AloneIntegration {
     @Override
     public void accepted(DenseStep step) {
       if (record != null && core != null) {
-        record.step(member, stage, step.start(), step.end(), step.reading(core));
+        StepReading reading = step.reading(core);
+        peak.step(step.start(), step.end(), reading);
+        if (record.hasSamples()) {
+          record.sample(member, step.start(), step.end(), reading);
+        }
       }
     }
   }

@@ -13,6 +13,13 @@ final class Cubic {
   private static final double C1 = Esdirk4.c(STAGE_1);
   private static final double C2 = Esdirk4.c(STAGE_2);
 
+  private static final double[] END_SLOPE = {
+    throughStagesSlope(1, 1, 0, 0, 0),
+    throughStagesSlope(1, 0, 1, 0, 0),
+    throughStagesSlope(1, 0, 0, 1, 0),
+    throughStagesSlope(1, 0, 0, 0, 1)
+  };
+
   private Cubic() {}
 
   /** Hermite polynomial at θ in [0, 1] of a step h, from values y and rates y′ at both ends. */
@@ -48,6 +55,16 @@ final class Cubic {
         + y1 * (d0 * d2 * d3) / (C1 * (C1 - C2) * (C1 - 1))
         + y2 * (d0 * d1 * d3) / (C2 * (C2 - C1) * (C2 - 1))
         + y3 * (d0 * d1 * d2) / (1 * (1 - C1) * (1 - C2));
+  }
+
+  /** Derivative of {@link #throughStages} by θ at θ = 1. */
+  static double slopeAtEnd(double y0, double y1, double y2, double y3) {
+    return END_SLOPE[0] * y0 + END_SLOPE[1] * y1 + END_SLOPE[2] * y2 + END_SLOPE[3] * y3;
+  }
+
+  /** Weights of the four values in {@link #slopeAtEnd}; not to be modified. */
+  static double[] endSlopeWeights() {
+    return END_SLOPE;
   }
 
   /** Derivative of {@link #throughStages} by θ. */

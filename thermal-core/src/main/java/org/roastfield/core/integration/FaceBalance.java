@@ -15,8 +15,8 @@ import org.roastfield.core.surface.SurfaceLaw;
 final class FaceBalance {
 
   /**
-   * Largest correction of a face temperature that may be the last [K]; what is left is about 3 % of
-   * its square.
+   * Largest correction of a face temperature that may be the last [K], for laws of usual slope;
+   * what is left is about 3 % of its square.
    */
   private static final double LARGEST_LAST_CORRECTION = 5e-3;
 
@@ -31,6 +31,12 @@ final class FaceBalance {
   private static final double RETREAT_TO = 273.15;
   private static final double RETREAT_SHARE = 0.9;
   private static final int MOST_HALVINGS = 60;
+
+  /**
+   * Slope of a flux above which the last correction must be smaller, because what it leaves grows
+   * with the slope, as it does towards boiling [W/(m²·K)].
+   */
+  private static final double USUAL_SLOPE = 100;
 
   private final ScaledMaterial material;
   private double kappa;
@@ -78,6 +84,34 @@ final class FaceBalance {
     return Math.min(LARGEST_LAST_CORRECTION, ACCURACY_SHARE * accuracy);
   }
 
+  /**
+   * Whether a correction may be the last, where the law is not too steep to tell.
+   *
+   * @param change correction [K]
+   * @param slope of the flux where it started [W/(m²·K)]
+   * @param tolerance largest correction for usual slopes [K]
+   */
+  static boolean isSettled(double change, double slope, double tolerance) {
+    double curved = Math.max(1, Math.abs(slope) * (1 / USUAL_SLOPE));
+    return change * change * curved <= tolerance * tolerance;
+  }
+
+  /**
+   * The same for any slope. Next to boiling a tiny correction may leave a large residual, so there
+   * the residual must be small for the body's side of the balance, or the correction rounding.
+   *
+   * @param temperature of the face before the correction [K]
+   * @param excess residual [K]
+   * @param give change of f with the face temperature
+   */
+  private boolean isSettled(
+      double temperature, double change, double slope, double excess, double give) {
+    if (Math.abs(slope) <= STEEP) {
+      return isSettled(change, slope, tolerance);
+    }
+    return Math.abs(excess) <= give * tolerance || Math.abs(change) <= 4 * Math.ulp(temperature);
+  }
+
   /** Sets κ of another body. */
   void kappa(double kappa) {
     this.kappa = kappa;
@@ -121,10 +155,10 @@ final class FaceBalance {
     material.expand(temperature);
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       double excess = kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff());
-      double slope = kappa * flux.slope() - gain[f][f] * material.kirchhoffSlope();
-      double change = -excess / slope;
+      double give = gain[f][f] * material.kirchhoffSlope();
+      double change = -excess / (kappa * flux.slope() - give);
       evaporated[f] = flux.evaporation() + change * flux.evaporationSlope();
-      if (Math.abs(change) <= tolerance) {
+      if (isSettled(temperature, change, flux.slope(), excess, give)) {
         boolean beyond = Math.abs(flux.slope()) > STEEP && !hasValue(f, time, temperature + change);
         double kept = beyond ? 0 : change;
         face[f] = temperature + kept;
@@ -247,8 +281,7 @@ final class FaceBalance {
     }
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       correct(face);
-      double change = Math.max(Math.abs(correction[0]), Math.abs(correction[1]));
-      if (change <= tolerance) {
+      if (isSettled(0, face) && isSettled(1, face)) {
         return keepTogether(time, face, evaporated);
       }
       size = advance(time, face, size);
@@ -257,6 +290,11 @@ final class FaceBalance {
       }
     }
     return false;
+  }
+
+  private boolean isSettled(int f, double[] face) {
+    double give = gain[f][f] * material.kirchhoffSlope(face[f]);
+    return isSettled(face[f], correction[f], fluxSlope[f] / kappa, residual[f], give);
   }
 
   private boolean keepTogether(double time, double[] face, double[] evaporated) {

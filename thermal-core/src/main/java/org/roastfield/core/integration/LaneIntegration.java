@@ -38,6 +38,7 @@ public final class LaneIntegration {
   private final Threshold[] threshold;
   private final StageProgress[] progress;
   private final StageProgress.Verdict[] verdict;
+  private final RunningPeak[] peak;
   private final double[] firstStep;
   private final double[] length;
   private final double[] evaporated;
@@ -71,6 +72,7 @@ public final class LaneIntegration {
     threshold = new Threshold[width];
     progress = new StageProgress[width];
     verdict = new StageProgress.Verdict[width];
+    peak = new RunningPeak[width];
     firstStep = new double[width];
     length = new double[width];
     evaporated = new double[width];
@@ -79,6 +81,7 @@ public final class LaneIntegration {
     for (int l = 0; l < width; l++) {
       threshold[l] = new Threshold(core, 0, true);
       progress[l] = new StageProgress(accuracy.tolerance());
+      peak[l] = new RunningPeak();
     }
   }
 
@@ -171,10 +174,12 @@ public final class LaneIntegration {
     stepper.stageFace[0][l] = start;
     stepper.flow[l] = 0;
     double cell = grid.width(grid.upper().cell());
-    firstStep[l] = StageProgress.FIRST_STEP * cell * cell / stepper.timeScale[l];
+    firstStep[l] =
+        StageProgress.firstStep(accuracy.tolerance()) * cell * cell / stepper.timeScale[l];
     cooks[l] = cook;
     member[l] = next;
     stage[l] = -1;
+    record.begins(next, 0, start);
     evaporated[l] = 0;
     accepted[l] = 0;
     rejected[l] = 0;
@@ -185,7 +190,7 @@ public final class LaneIntegration {
   private boolean nextStage(int l, MemberRecord record) {
     for (stage[l]++; stage[l] < cooks[l].stages().size(); stage[l]++) {
       Stage next = cooks[l].stages().get(stage[l]);
-      record.stageBegins(member[l], stage[l], stepper.time[l], core.ofLane(stepper.value, l));
+      peak[l].begin(stepper.time[l], core.ofLane(stepper.value, l));
       laws.set(l, next.upper());
       if (!restart(l, next.upper())) {
         finish(l, MemberRecord.FACE_UNBALANCED, record);
@@ -249,6 +254,7 @@ public final class LaneIntegration {
       stepper.rate[i][l] += change * faceRates[i];
     }
     stepper.stageFace[0][l] = oneFace[State.UPPER];
+    stepper.faceRate[l] = 0;
     stepper.flow[l] = oneFlow[State.UPPER];
     stepper.evaporation[l] = oneEvaporation[State.UPPER];
     return true;
@@ -277,7 +283,11 @@ public final class LaneIntegration {
         verdict[l] == StageProgress.Verdict.ACCEPT_LAST
             ? stageProgress.end()
             : time + stepper.step[l];
-    record.step(member[l], stage[l], time, end, reading(l, core));
+    StepReading coreReading = reading(l, core);
+    peak[l].step(time, end, coreReading);
+    if (record.hasSamples()) {
+      record.sample(member[l], time, end, coreReading);
+    }
     evaporated[l] += stepper.step[l] * stepper.meanEvaporation[l];
     stepper.time[l] = end;
     stepper.keepFace(l);
@@ -351,6 +361,7 @@ public final class LaneIntegration {
   }
 
   private void stageEnded(int l, MemberRecord record) {
+    record.peaked(member[l], stage[l], peak[l]);
     record.stageEnded(
         member[l],
         stage[l],
@@ -360,6 +371,9 @@ public final class LaneIntegration {
   }
 
   private void finish(int l, byte code, MemberRecord record) {
+    if (code != MemberRecord.COMPLETED) {
+      record.peaked(member[l], stage[l], peak[l]);
+    }
     record.finished(member[l], code, stage[l], accepted[l], rejected[l], evaporated[l]);
   }
 
@@ -384,5 +398,8 @@ public final class LaneIntegration {
     StageProgress spareProgress = progress[to];
     progress[to] = progress[from];
     progress[from] = spareProgress;
+    RunningPeak sparePeak = peak[to];
+    peak[to] = peak[from];
+    peak[from] = sparePeak;
   }
 }

@@ -27,6 +27,7 @@ final class LaneLaws {
   private double[][] scratch = new double[0][];
   private double[][] oneNumbers = new double[0][];
   private double[][] oneScratch = new double[0][];
+  private double[] time = new double[0];
   private int others;
 
   LaneLaws(int width) {
@@ -67,17 +68,23 @@ final class LaneLaws {
     }
   }
 
+  /** Sets the times of what follows. */
+  void atTime(int lanes, double[] time) {
+    this.time = time;
+    if (main != null && others < lanes) {
+      main.atTime(lanes, time, numbers, scratch);
+    }
+  }
+
   void evaluate(
       int lanes,
       double[] face,
-      double[] time,
       double[] heatFlux,
       double[] slope,
       double[] evaporation,
       double[] evaporationSlope) {
     if (main != null && others < lanes) {
-      main.evaluate(
-          lanes, face, time, numbers, scratch, heatFlux, slope, evaporation, evaporationSlope);
+      main.evaluate(lanes, face, numbers, scratch, heatFlux, slope, evaporation, evaporationSlope);
     }
     if (others > 0) {
       for (int l = 0; l < lanes; l++) {
@@ -110,15 +117,8 @@ final class LaneLaws {
     oneFace[0] = face;
     oneTime[0] = time;
     rows.write(laws[lane], oneNumbers, 0);
+    rows.atTime(1, oneTime, oneNumbers, oneScratch);
     rows.evaluate(
-        1,
-        oneFace,
-        oneTime,
-        oneNumbers,
-        oneScratch,
-        oneFlux,
-        oneSlope,
-        oneEvaporation,
-        oneEvaporationSlope);
+        1, oneFace, oneNumbers, oneScratch, oneFlux, oneSlope, oneEvaporation, oneEvaporationSlope);
   }
 }

@@ -16,6 +16,9 @@ final class LaneStepper {
   /** Newton corrections made for all lanes; one that needs more gets them alone. */
   private static final int SHARED_CORRECTIONS = 2;
 
+  /** Largest last shared correction after which a lane goes on from where it is [K]. */
+  private static final double USABLE = 1;
+
   private final Grid grid;
   private final int n;
   private final FaceClosure closure;
@@ -50,6 +53,9 @@ final class LaneStepper {
 
   /** h [lanes] [s]. */
   final double[] step;
+
+  /** dTs/dt as the last step left it, 0 after a jump of the surroundings [lanes] [K/s]. */
+  final double[] faceRate;
 
   /** Inward flow at the start of the step [lanes] [K]. */
   final double[] flow;
@@ -95,7 +101,6 @@ final class LaneStepper {
 
   private final double[][][] z;
   private final double[][] base;
-  private final double[][] multiplier;
   private final double[][] inverse;
   private final double[][] carry;
   private final double[] lambda;
@@ -104,13 +109,14 @@ final class LaneStepper {
   private final double[] gain;
   private final double[] response;
   private final double[] offset;
-  private final double[] guess;
-  private final double[] flux;
+  private final double[] zero;
+  private final double[] nextFaceRate;
   private final double[] stageTime;
   private final double[] heatFlux;
   private final double[] slope;
   private final double[] correction;
   private final double[] evaporationSlope;
+  private final int[] unsettled;
   private final double[] oneFace = new double[2];
   private final double[] oneFlow = new double[2];
   private final double[] oneEvaporation = new double[2];
@@ -137,7 +143,6 @@ final class LaneStepper {
     nextRate = new double[n][width];
     z = new double[Esdirk4.STAGES][n][width];
     base = new double[n][width];
-    multiplier = new double[n][width];
     inverse = new double[n][width];
     carry = new double[n][width];
     stageFace = new double[Esdirk4.STAGES][width];
@@ -164,13 +169,15 @@ final class LaneStepper {
     gain = new double[width];
     response = new double[width];
     offset = new double[width];
-    guess = new double[width];
-    flux = new double[width];
+    zero = new double[width];
+    faceRate = new double[width];
+    nextFaceRate = new double[width];
     stageTime = new double[width];
     heatFlux = new double[width];
     slope = new double[width];
     correction = new double[width];
     evaporationSlope = new double[width];
+    unsettled = new int[width];
   }
 
   /** Attempts a step of {@link #step} in each of the first {@code lanes} lanes. */
@@ -184,17 +191,23 @@ final class LaneStepper {
       meanEvaporation[l] = Esdirk4.b(0) * evaporation[l];
     }
     factor(lanes);
-    for (int i = 0; i < n; i++) {
-      Rows.scaled(lanes, gammaStep, rate[i], z[0][i]);
-    }
     for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
       eliminate(lanes, stage);
       balanceFaces(lanes, stage);
       for (int i = n - 2; i >= 0; i--) {
-        Rows.substitute(lanes, inverse[i], carry[i], z[stage][i + 1], z[stage][i]);
+        Rows.substitute(lanes, carry[i], z[stage][i + 1], z[stage][i]);
       }
     }
     errors(lanes);
+    Rows.endRate(
+        lanes,
+        Cubic.endSlopeWeights(),
+        stageFace[Cubic.STAGE_0],
+        stageFace[Cubic.STAGE_1],
+        stageFace[Cubic.STAGE_2],
+        stageFace[Cubic.STAGE_3],
+        inverseGammaStep,
+        nextFaceRate);
     watchedPlace.ofRows(lanes, value, watched);
     watchedPlace.ofRows(lanes, rate, watchedRate);
     for (int i = 0; i < n; i++) {
@@ -221,9 +234,7 @@ final class LaneStepper {
           last ? -below - closure.next() : -below,
           mass.above[i],
           -above,
-          inverse[i - 1],
           carry[i - 1],
-          multiplier[i],
           inverse[i],
           carry[i]);
     }
@@ -243,29 +254,32 @@ final class LaneStepper {
     double[][] x = z[stage];
     base(lanes, stage, 0);
     base(lanes, stage, 1);
-    Rows.eliminateFirst(lanes, lambda, grid.conductance(1), base[0], base[1], flux, x[0]);
+    Rows.eliminateFirst(lanes, lambda, grid.conductance(1), base[0], base[1], inverse[0], x[0]);
     for (int i = 1; i < n - 1; i++) {
       base(lanes, stage, i + 1);
       Rows.eliminate(
           lanes,
           lambda,
+          grid.conductance(i),
           grid.conductance(i + 1),
+          mass.below[i],
+          base[i - 1],
           base[i],
           base[i + 1],
-          flux,
-          multiplier[i],
           x[i - 1],
+          inverse[i],
           x[i]);
     }
     Rows.eliminateLast(
         lanes,
         lambda,
+        grid.conductance(n - 1),
         closure.next(),
-        base[n - 1],
+        mass.below[n - 1],
         base[n - 2],
-        flux,
-        multiplier[n - 1],
+        base[n - 1],
         x[n - 2],
+        inverse[n - 1],
         x[n - 1]);
   }
 
@@ -273,7 +287,7 @@ final class LaneStepper {
     double[] w = Esdirk4.baseWeights(stage);
     double[] u = value[i];
     switch (stage) {
-      case 1 -> Rows.sum(lanes, base[i], u, w[0], z[0][i]);
+      case 1 -> Rows.begin(lanes, gammaStep, rate[i], z[0][i], u, w[0], base[i]);
       case 2 -> Rows.sum(lanes, base[i], u, w[0], z[0][i], w[1], z[1][i]);
       case 3 -> Rows.sum(lanes, base[i], u, w[0], z[0][i], w[1], z[1][i], w[2], z[2][i]);
       case 4 ->
@@ -286,49 +300,43 @@ final class LaneStepper {
 
   private void balanceFaces(int lanes, int stage) {
     double[] last = z[stage][n - 1];
-    Rows.offset(
-        lanes,
-        closure.near(),
-        closure.next(),
-        base[n - 1],
-        base[n - 2],
-        inverse[n - 1],
-        inverse[n - 2],
-        carry[n - 2],
-        z[stage][n - 2],
-        last,
-        offset);
-    predict(lanes, stage);
+    Rows.baseOffset(lanes, closure.next(), base[n - 1], base[n - 2], offset);
+    Rows.addOffset(
+        lanes, closure.near(), closure.next(), carry[n - 2], z[stage][n - 2], last, offset);
     double[] face = stageFace[stage];
-    System.arraycopy(guess, 0, face, 0, lanes);
+    predict(lanes, stage, face);
     Rows.stageTime(lanes, Esdirk4.c(stage), time, step, stageTime);
+    laws.atTime(lanes, stageTime);
     for (int k = 0; k < SHARED_CORRECTIONS; k++) {
-      laws.evaluate(lanes, face, stageTime, heatFlux, slope, nextEvaporation, evaporationSlope);
+      laws.evaluate(lanes, face, heatFlux, slope, nextEvaporation, evaporationSlope);
       Rows.correct(lanes, kappa, heatFlux, slope, offset, gain, base[n - 1], face, correction);
     }
     Rows.addProduct(lanes, correction, evaporationSlope, nextEvaporation);
-    for (int l = 0; l < lanes; l++) {
-      boolean nextToBoiling = slope[l] < -FaceBalance.STEEP;
-      if (nextToBoiling || !(Math.abs(correction[l]) <= tolerance)) {
-        balanceAlone(l, stage);
-      }
+    int count = Rows.unsettled(lanes, correction, tolerance, slope, -FaceBalance.STEEP, unsettled);
+    for (int i = 0; i < count; i++) {
+      balanceAlone(unsettled[i], stage);
     }
     Rows.close(lanes, offset, gain, response, base[n - 1], face, nextFlow, last);
     Rows.add(lanes, Esdirk4.b(stage), nextFlow, meanFlow);
     Rows.add(lanes, Esdirk4.b(stage), nextEvaporation, meanEvaporation);
   }
 
-  private void predict(int lanes, int stage) {
+  private void predict(int lanes, int stage, double[] guess) {
     double[] w = Esdirk4.guessWeights(stage);
-    java.util.Arrays.fill(guess, 0, lanes, 0);
-    for (int j = 0; j < stage; j++) {
-      Rows.add(lanes, w[j], stageFace[j], guess);
+    double[][] f = stageFace;
+    switch (stage) {
+      case 1 -> Rows.tangent(lanes, Esdirk4.c(1), f[0], step, faceRate, guess);
+      case 2 -> Rows.sum(lanes, guess, zero, w[0], f[0], w[1], f[1]);
+      case 3 -> Rows.sum(lanes, guess, zero, w[0], f[0], w[1], f[1], w[2], f[2]);
+      case 4 -> Rows.sum(lanes, guess, zero, w[0], f[0], w[1], f[1], w[2], f[2], w[3], f[3]);
+      default ->
+          Rows.sum(lanes, guess, zero, w[0], f[0], w[1], f[1], w[2], f[2], w[3], f[3], w[4], f[4]);
     }
   }
 
   /**
-   * Balances the face of a lane whose shared corrections have not converged, from the guess, with
-   * step halving.
+   * Balances the face of a lane whose shared corrections have not converged, with step halving:
+   * from where they led, or, next to boiling or where they led nowhere, from the start of the step.
    */
   private void balanceAlone(int lane, int stage) {
     balance.kappa(kappa[lane]);
@@ -336,7 +344,8 @@ final class LaneStepper {
     balance.origin[State.UPPER] = base[n - 1][lane];
     balance.offset[State.UPPER] = offset[lane];
     balance.gain[State.UPPER][State.UPPER] = gain[lane];
-    oneFace[State.UPPER] = guess[lane];
+    boolean usable = slope[lane] >= -FaceBalance.STEEP && Math.abs(correction[lane]) < USABLE;
+    oneFace[State.UPPER] = usable ? stageFace[stage][lane] : stageFace[0][lane];
     if (balance.solve(stageTime[lane], oneFace, oneFlow, oneEvaporation)) {
       stageFace[stage][lane] = oneFace[State.UPPER];
       nextEvaporation[lane] = oneEvaporation[State.UPPER];
@@ -375,6 +384,7 @@ final class LaneStepper {
   /** Keeps the face of an accepted attempt. */
   void keepFace(int lane) {
     stageFace[0][lane] = stageFace[Esdirk4.STAGES - 1][lane];
+    faceRate[lane] = nextFaceRate[lane];
     flow[lane] = nextFlow[lane];
     evaporation[lane] = nextEvaporation[lane];
   }
@@ -386,6 +396,7 @@ final class LaneStepper {
       rate[i][to] = rate[i][from];
     }
     stageFace[0][to] = stageFace[0][from];
+    faceRate[to] = faceRate[from];
     flow[to] = flow[from];
     evaporation[to] = evaporation[from];
     timeScale[to] = timeScale[from];

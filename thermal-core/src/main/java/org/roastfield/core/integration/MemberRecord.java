@@ -94,34 +94,20 @@ public final class MemberRecord {
     return array;
   }
 
-  void stageBegins(int member, int stage, double time, double core) {
-    int at = member * stages + stage;
-    corePeak[at] = core;
-    corePeakTime[at] = time;
-    if (stage == 0 && sampleTimes.length > 0 && sampleTimes[0] <= time) {
+  /** Keeps the sample at the very start of a cook, if there is one. */
+  void begins(int member, double time, double core) {
+    if (sampleTimes.length > 0 && sampleTimes[0] <= time) {
       samples[member * sampleTimes.length] = core;
     }
   }
 
-  /** Keeps peak and samples of a step. */
-  void step(int member, int stage, double start, double end, StepReading core) {
-    int at = member * stages + stage;
-    double last = core.end();
-    if (last > corePeak[at]) {
-      corePeak[at] = last;
-      corePeakTime[at] = end;
-    }
-    double theta = core.peak();
-    if (theta > 0 && core.at(theta) > corePeak[at]) {
-      corePeak[at] = core.at(theta);
-      corePeakTime[at] = start + theta * (end - start);
-    }
-    if (sampleTimes.length > 0) {
-      sample(member, start, end, core);
-    }
+  /** Whether the core is kept at given times. */
+  boolean hasSamples() {
+    return sampleTimes.length > 0;
   }
 
-  private void sample(int member, double start, double end, StepReading core) {
+  /** Keeps the samples inside a step. */
+  void sample(int member, double start, double end, StepReading core) {
     int at = member * sampleTimes.length;
     for (int i = firstAfter(start); i < sampleTimes.length && sampleTimes[i] <= end; i++) {
       samples[at + i] = core.at((sampleTimes[i] - start) / (end - start));
@@ -140,6 +126,13 @@ public final class MemberRecord {
       }
     }
     return low;
+  }
+
+  /** Keeps the peak of a stage, also of one that was not completed. */
+  void peaked(int member, int stage, RunningPeak peak) {
+    int at = member * stages + stage;
+    corePeak[at] = peak.temperature;
+    corePeakTime[at] = peak.time;
   }
 
   void stageEnded(int member, int stage, double time, double core, double surface) {

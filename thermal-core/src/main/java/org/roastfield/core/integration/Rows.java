@@ -11,10 +11,19 @@ final class Rows {
 
   private Rows() {}
 
-  /** z0 = γ h u̇. */
-  static void scaled(int lanes, double[] gammaStep, double[] rate, double[] z0) {
+  /** z0 = γ h u̇ and base = u + w0 z0. */
+  static void begin(
+      int lanes,
+      double[] gammaStep,
+      double[] rate,
+      double[] z0,
+      double[] u,
+      double w0,
+      double[] base) {
     for (int l = 0; l < lanes; l++) {
-      z0[l] = gammaStep[l] * rate[l];
+      double z = gammaStep[l] * rate[l];
+      z0[l] = z;
+      base[l] = u[l] + w0 * z;
     }
   }
 
@@ -114,16 +123,12 @@ final class Rows {
       double below,
       double massAbove,
       double above,
-      double[] inverseBefore,
       double[] carryBefore,
-      double[] multiplier,
       double[] inverse,
       double[] carry) {
     for (int l = 0; l < lanes; l++) {
       double x = lambda[l];
-      double entry = massBelow + x * below;
-      double pivot = 1 / (massDiagonal + x * diagonal - entry * carryBefore[l]);
-      multiplier[l] = entry * inverseBefore[l];
+      double pivot = 1 / (massDiagonal + x * diagonal - (massBelow + x * below) * carryBefore[l]);
       inverse[l] = pivot;
       carry[l] = (massAbove + x * above) * pivot;
     }
@@ -136,30 +141,36 @@ final class Rows {
       double g,
       double[] here,
       double[] next,
-      double[] flux,
+      double[] inverse,
       double[] r) {
     for (int l = 0; l < lanes; l++) {
-      double f = lambda[l] * g * (next[l] - here[l]);
-      flux[l] = f;
-      r[l] = f;
+      r[l] = lambda[l] * (g * (next[l] - here[l])) * inverse[l];
     }
   }
 
-  /** Elimination of an inner cell: flux in, flux out, and the cell before. */
+  /**
+   * Elimination of an inner cell: flux in, flux out, and the cell before.
+   *
+   * @param before r of the cell before
+   * @param r overwritten with the right-hand side over the pivot
+   */
   static void eliminate(
       int lanes,
       double[] lambda,
-      double g,
+      double gBelow,
+      double gAbove,
+      double massBelow,
+      double[] below,
       double[] here,
-      double[] next,
-      double[] flux,
-      double[] multiplier,
+      double[] above,
       double[] before,
+      double[] inverse,
       double[] r) {
     for (int l = 0; l < lanes; l++) {
-      double f = lambda[l] * g * (next[l] - here[l]);
-      r[l] = f - flux[l] - multiplier[l] * before[l];
-      flux[l] = f;
+      double b = here[l];
+      double y = before[l];
+      double balance = gAbove * (above[l] - b) - gBelow * (b - below[l] - y);
+      r[l] = (lambda[l] * balance - massBelow * y) * inverse[l];
     }
   }
 
@@ -167,23 +178,26 @@ final class Rows {
   static void eliminateLast(
       int lanes,
       double[] lambda,
+      double gBelow,
       double closureNext,
+      double massBelow,
+      double[] below,
       double[] here,
-      double[] inner,
-      double[] flux,
-      double[] multiplier,
       double[] before,
+      double[] inverse,
       double[] r) {
     for (int l = 0; l < lanes; l++) {
-      double top = lambda[l] * closureNext * (inner[l] - here[l]);
-      r[l] = top - flux[l] - multiplier[l] * before[l];
+      double y = before[l];
+      double difference = here[l] - below[l] - y;
+      double balance = -closureNext * difference - gBelow * difference;
+      r[l] = (lambda[l] * balance - massBelow * y) * inverse[l];
     }
   }
 
-  /** x = r/pivot − carry x₊. */
-  static void substitute(int lanes, double[] inverse, double[] carry, double[] after, double[] x) {
+  /** x = r − carry x₊. */
+  static void substitute(int lanes, double[] carry, double[] after, double[] x) {
     for (int l = 0; l < lanes; l++) {
-      x[l] = x[l] * inverse[l] - carry[l] * after[l];
+      x[l] -= carry[l] * after[l];
     }
   }
 
@@ -205,29 +219,25 @@ final class Rows {
     }
   }
 
-  /**
-   * Flow at the face without the face's own part, and the last cell's x.
-   *
-   * @param last r of the last cell, overwritten with its x
-   * @param lastButOne r of the cell before, not modified
-   */
-  static void offset(
+  /** Flow at the face that differences of the bases drive. */
+  static void baseOffset(int lanes, double next, double[] here, double[] inner, double[] offset) {
+    for (int l = 0; l < lanes; l++) {
+      offset[l] = next * (inner[l] - here[l]);
+    }
+  }
+
+  /** Adds the flow at the face that the last cells' x drive, still without the face's own part. */
+  static void addOffset(
       int lanes,
       double near,
       double next,
-      double[] here,
-      double[] inner,
-      double[] inverse,
-      double[] inverseBefore,
       double[] carryBefore,
       double[] lastButOne,
       double[] last,
       double[] offset) {
     for (int l = 0; l < lanes; l++) {
-      double x = last[l] * inverse[l];
-      double y = lastButOne[l] * inverseBefore[l] - carryBefore[l] * x;
-      last[l] = x;
-      offset[l] = next * (inner[l] - here[l]) + (near * x + next * y);
+      double x = last[l];
+      offset[l] += near * x + next * (lastButOne[l] - carryBefore[l] * x);
     }
   }
 
@@ -248,6 +258,30 @@ final class Rows {
       correction[l] = change;
       face[l] += change;
     }
+  }
+
+  /**
+   * Lists the lanes whose last correction is too large, or no number, or whose law is too steep to
+   * be trusted beyond it.
+   *
+   * @param list overwritten from its start [lanes]
+   * @return how many they are
+   */
+  static int unsettled(
+      int lanes,
+      double[] correction,
+      double tolerance,
+      double[] slope,
+      double steepest,
+      int[] list) {
+    int count = 0;
+    for (int l = 0; l < lanes; l++) {
+      list[count] = l;
+      boolean settled =
+          slope[l] >= steepest && FaceBalance.isSettled(correction[l], slope[l], tolerance);
+      count += settled ? 0 : 1;
+    }
+    return count;
   }
 
   /** Flow from the face temperature, and the last cell's response. */
@@ -278,6 +312,33 @@ final class Rows {
   static void addProduct(int lanes, double[] a, double[] b, double[] total) {
     for (int l = 0; l < lanes; l++) {
       total[l] += a[l] * b[l];
+    }
+  }
+
+  /** guess = start + c h · rate. */
+  static void tangent(
+      int lanes, double c, double[] start, double[] step, double[] rate, double[] guess) {
+    for (int l = 0; l < lanes; l++) {
+      guess[l] = start[l] + c * step[l] * rate[l];
+    }
+  }
+
+  /** Derivative at the end of a step of the cubic through four stages. */
+  static void endRate(
+      int lanes,
+      double[] w,
+      double[] y0,
+      double[] y1,
+      double[] y2,
+      double[] y3,
+      double[] inverseGammaStep,
+      double[] rate) {
+    double w0 = Esdirk4.GAMMA * w[0];
+    double w1 = Esdirk4.GAMMA * w[1];
+    double w2 = Esdirk4.GAMMA * w[2];
+    double w3 = Esdirk4.GAMMA * w[3];
+    for (int l = 0; l < lanes; l++) {
+      rate[l] = (w0 * y0[l] + w1 * y1[l] + w2 * y2[l] + w3 * y3[l]) * inverseGammaStep[l];
     }
   }
 

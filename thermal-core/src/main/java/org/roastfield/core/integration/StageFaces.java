@@ -47,6 +47,13 @@ final class StageFaces {
         water += Esdirk4.b(s) * evaporation[s][f];
       }
       to.face[f] = temperature[last][f];
+      to.faceRate[f] =
+          Cubic.slopeAtEnd(
+                  temperature[Cubic.STAGE_0][f],
+                  temperature[Cubic.STAGE_1][f],
+                  temperature[Cubic.STAGE_2][f],
+                  temperature[Cubic.STAGE_3][f])
+              / step;
       to.flow[f] = flow[last][f];
       to.evaporation[f] = evaporation[last][f];
       to.heatTaken[f] = from.heatTaken[f] + step * timeScale * heat;

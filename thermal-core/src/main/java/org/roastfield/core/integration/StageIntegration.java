@@ -57,7 +57,7 @@ final class StageIntegration {
   }
 
   private void start(double temperature) {
-    firstStep = StageProgress.FIRST_STEP * cellSquared / stepper.timeScale();
+    firstStep = StageProgress.firstStep(accuracy) * cellSquared / stepper.timeScale();
     state.clear();
     java.util.Arrays.fill(state.temperature, temperature);
     java.util.Arrays.fill(state.face, temperature);

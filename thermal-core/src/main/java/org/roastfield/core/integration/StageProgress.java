@@ -4,8 +4,8 @@ package org.roastfield.core.integration;
  * Where a stage stands: how long the next attempt shall be, and what follows from one. One object a
  * cook, used by the single cook and by each lane.
  *
- * <p>A threshold that a step passes is located by repeating the step with other lengths, by the
- * secant rule inside a bracket.
+ * <p>A threshold that a step passes is located by repeating the step with other lengths: first
+ * where its dense output meets the threshold, then by Newton's rule inside a bracket.
  */
 final class StageProgress {
 
@@ -23,10 +23,8 @@ final class StageProgress {
     GIVE_UP
   }
 
-  /**
-   * First step of a stage in units of the time in which heat crosses the cell at the face, d²/α.
-   */
-  static final double FIRST_STEP = 0.5;
+  /** Accuracy for which the first step of a stage is d²/α [K]. */
+  private static final double ACCURACY_OF_FIRST_STEP = 0.01;
 
   /** Longest step in units of the shortest period of the surroundings. */
   static final double PERIOD_SHARE = 0.25;
@@ -34,7 +32,10 @@ final class StageProgress {
   private static final double SMALLEST_STEP = 1e-9;
   private static final double SHRINK_AFTER_FAILURE = 0.25;
   private static final double EVENT_TIME_TOLERANCE = 1e-4;
+
+  /** Largest distance from a threshold at which it counts as met [K]. */
   private static final double EVENT_TEMPERATURE_TOLERANCE = 1e-9;
+
   private static final int MOST_TRIALS = 40;
 
   private final StepControl control;
@@ -51,6 +52,14 @@ final class StageProgress {
 
   StageProgress(double tolerance) {
     control = new StepControl(tolerance);
+  }
+
+  /**
+   * First step of a stage in units of the time in which heat crosses the cell at the face, d²/α: it
+   * grows with the square root of the accuracy, as the error that a jump leaves does with the step.
+   */
+  static double firstStep(double accuracy) {
+    return Math.sqrt(accuracy / ACCURACY_OF_FIRST_STEP);
   }
 
   /**
@@ -117,7 +126,7 @@ final class StageProgress {
    */
   Verdict keep(double time, double error, double growth, Threshold threshold, StepReading reading) {
     if (locating) {
-      return locate(threshold.missing(reading.end()));
+      return locate(threshold, reading);
     }
     double share = threshold.crossing(reading);
     if (share == Double.POSITIVE_INFINITY) {
@@ -139,7 +148,8 @@ final class StageProgress {
     return Verdict.REPEAT;
   }
 
-  private Verdict locate(double missing) {
+  private Verdict locate(Threshold threshold, StepReading reading) {
+    double missing = threshold.missing(reading.end());
     if (missing > 0) {
       low = step;
       missingLow = missing;
@@ -153,11 +163,22 @@ final class StageProgress {
       locating = false;
       return Verdict.ACCEPT_THRESHOLD;
     }
-    step = nextTrial();
+    step = nextTrial(missing, threshold.approach(reading));
     return Verdict.REPEAT;
   }
 
-  private double nextTrial() {
+  /**
+   * Where the last trial's tangent meets the threshold, if that lies well inside the bracket;
+   * otherwise where the secant does.
+   *
+   * @param missing at the end of the last trial [K]
+   * @param approach decrease of what is missing, there [K/s]
+   */
+  private double nextTrial(double missing, double approach) {
+    double tangent = step + missing / approach;
+    if (tangent > low && tangent < high) {
+      return tangent;
+    }
     if (high == Double.POSITIVE_INFINITY) {
       return step * 1.01 + EVENT_TIME_TOLERANCE;
     }

@@ -31,6 +31,9 @@ final class State {
   /** Face temperatures [K]. */
   final double[] face = new double[2];
 
+  /** dTs/dt at each face as the last step left it, 0 after a jump of the surroundings [K/s]. */
+  final double[] faceRate = new double[2];
+
   /** Inward flow at each face, ∂φ/∂ξ [K]. */
   final double[] flow = new double[2];
 

@@ -6,13 +6,12 @@ package org.roastfield.core.integration;
  */
 final class StepReading {
 
-  private static final int PEAK_BISECTIONS = 30;
-
   private double length;
   private double from;
   private double fromRate;
   private double to;
   private double toRate;
+  private boolean hasFace;
   private double face0;
   private double face1;
   private double face2;
@@ -25,6 +24,7 @@ final class StepReading {
     this.fromRate = fromRate;
     this.to = to;
     this.toRate = toRate;
+    hasFace = false;
     face0 = 0;
     face1 = 0;
     face2 = 0;
@@ -34,6 +34,7 @@ final class StepReading {
 
   /** Adds a face's share: its weight times its temperatures at the four stages of {@link Cubic}. */
   StepReading addFace(double weight, double y0, double y1, double y2, double y3) {
+    hasFace = true;
     face0 += weight * y0;
     face1 += weight * y1;
     face2 += weight * y2;
@@ -49,10 +50,32 @@ final class StepReading {
     return to + face3;
   }
 
+  /** Rate at the end [K/s]. */
+  double endRate() {
+    return hasFace ? toRate + Cubic.slopeAtEnd(face0, face1, face2, face3) / length : toRate;
+  }
+
   /** Value at the share θ in [0, 1] of the step. */
   double at(double theta) {
-    return Cubic.hermite(theta, length, from, fromRate, to, toRate)
-        + Cubic.throughStages(theta, face0, face1, face2, face3);
+    double cells = Cubic.hermite(theta, length, from, fromRate, to, toRate);
+    return hasFace ? cells + Cubic.throughStages(theta, face0, face1, face2, face3) : cells;
+  }
+
+  /**
+   * A bound that no value inside the step is above: the highest control point of the cells' cubic,
+   * infinite if a face has a share.
+   */
+  double upperBound() {
+    double third = length / 3;
+    double inner = Math.max(from + third * fromRate, to - third * toRate);
+    return hasFace ? Double.POSITIVE_INFINITY : Math.max(Math.max(from, to), inner);
+  }
+
+  /** A bound that no value inside the step is below; see {@link #upperBound()}. */
+  double lowerBound() {
+    double third = length / 3;
+    double inner = Math.min(from + third * fromRate, to - third * toRate);
+    return hasFace ? Double.NEGATIVE_INFINITY : Math.min(Math.min(from, to), inner);
   }
 
   /**
@@ -63,16 +86,12 @@ final class StepReading {
     if (!(fromRate > 0 && toRate < 0)) {
       return 0;
     }
-    double low = 0;
-    double high = 1;
-    for (int i = 0; i < PEAK_BISECTIONS; i++) {
-      double middle = 0.5 * (low + high);
-      if (Cubic.hermiteSlope(middle, length, from, fromRate, to, toRate) > 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return 0.5 * (low + high);
+    double rise = to - from;
+    double start = length * fromRate;
+    double end = length * toRate;
+    double square = 3 * (start + end) - 6 * rise;
+    double middle = 3 * rise - 2 * start - end;
+    double root = Math.sqrt(middle * middle - square * start);
+    return middle > 0 ? (middle + root) / -square : start / (root - middle);
   }
 }

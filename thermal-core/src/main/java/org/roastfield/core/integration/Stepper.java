@@ -130,6 +130,7 @@ final class Stepper {
    */
   boolean restart(State state) {
     double[] rate = state.enthalpyRate;
+    java.util.Arrays.fill(state.faceRate, 0);
     for (int i = 0; i < n; i++) {
       phi[i] = material.kirchhoff(state.temperature[i]);
       rate[i] = 0;
@@ -172,7 +173,7 @@ final class Stepper {
     for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
       accumulate(from.enthalpy, stage);
       double time = from.time + Esdirk4.c(stage) * step;
-      if (!solveStage(stage, time, lambda, step)) {
+      if (!solveStage(from, stage, time, lambda, step)) {
         return false;
       }
     }
@@ -217,10 +218,10 @@ final class Stepper {
     }
   }
 
-  private boolean solveStage(int stage, double time, double lambda, double step) {
+  private boolean solveStage(State from, int stage, double time, double lambda, double step) {
     double[] x = increments[stage];
     stageFaces.released[stage] = innerHeat.released(time);
-    predict(stage);
+    predict(from, stage, step);
     for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       solveCells(time, lambda, step, x);
       if (!balanceFaces(stage, time, x)) {
@@ -241,15 +242,18 @@ final class Stepper {
     return false;
   }
 
-  /** Guess of the face temperatures of a stage: the polynomial through the stages before it. */
-  private void predict(int stage) {
+  /**
+   * Guess of the temperatures of a stage: the polynomial through the stages before it, and for the
+   * first implicit stage the faces' tangent at the start.
+   */
+  private void predict(State from, int stage, double step) {
     double[] w = Esdirk4.guessWeights(stage);
     for (int f = 0; f < faces; f++) {
       double sum = 0;
       for (int j = 0; j < stage; j++) {
         sum += w[j] * stageFaces.temperature[j][f];
       }
-      guess[f] = sum;
+      guess[f] = stage == 1 ? sum + Esdirk4.c(1) * step * from.faceRate[f] : sum;
     }
     if (!constant) {
       guessCells(stage, w);

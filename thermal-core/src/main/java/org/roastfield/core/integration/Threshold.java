@@ -5,7 +5,10 @@ import org.roastfield.core.grid.Reading;
 /** A reading that is waited for; owned by one cook or lane and set anew for each stage. */
 final class Threshold {
 
-  private static final int BISECTIONS = 40;
+  private static final int MOST_ROOT_STEPS = 60;
+
+  /** Distance from the threshold at which a root inside a step is near enough [K]. */
+  private static final double ROOT_TOLERANCE = 1e-9;
 
   /** Spacing of the places inside a step where the threshold is looked for besides its end. */
   private static final double LOOK = 0.25;
@@ -48,8 +51,16 @@ final class Threshold {
     return missing(reading.of(state.temperature, state.face[State.UPPER], state.face[State.LOWER]));
   }
 
+  /** Decrease of the distance still to go at the end of a step [K/s]. */
+  double approach(StepReading step) {
+    return rising ? step.endRate() : -step.endRate();
+  }
+
   /** First share θ of a step at which the threshold is passed; infinite if it is not. */
   double crossing(StepReading step) {
+    if (missing(rising ? step.upperBound() : step.lowerBound()) > 0) {
+      return Double.POSITIVE_INFINITY;
+    }
     double before = 0;
     for (double theta = LOOK; theta < 1; theta += LOOK) {
       if (missing(step.at(theta)) <= 0) {
@@ -60,15 +71,29 @@ final class Threshold {
     return missing(step.end()) <= 0 ? root(step, before, 1) : Double.POSITIVE_INFINITY;
   }
 
+  /** Root between two shares by the rule of false position, as Illinois amended it. */
   private double root(StepReading step, double low, double high) {
     double a = low;
     double b = high;
-    for (int i = 0; i < BISECTIONS; i++) {
-      double middle = 0.5 * (a + b);
-      if (missing(step.at(middle)) <= 0) {
-        b = middle;
-      } else {
+    double missingA = missing(step.at(a));
+    double missingB = missing(step.at(b));
+    int kept = 0;
+    for (int i = 0; i < MOST_ROOT_STEPS; i++) {
+      double middle = a + (b - a) * missingA / (missingA - missingB);
+      double missing = missing(step.at(middle));
+      if (Math.abs(missing) <= ROOT_TOLERANCE) {
+        return middle;
+      }
+      if (missing > 0) {
         a = middle;
+        missingA = missing;
+        missingB *= kept < 0 ? 0.5 : 1;
+        kept = -1;
+      } else {
+        b = middle;
+        missingB = missing;
+        missingA *= kept > 0 ? 0.5 : 1;
+        kept = 1;
       }
     }
     return b;

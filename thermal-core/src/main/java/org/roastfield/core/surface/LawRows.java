@@ -26,13 +26,24 @@ public interface LawRows {
   void write(SurfaceLaw law, double[][] numbers, int face);
 
   /**
-   * Evaluates all faces.
+   * Computes what depends on time alone, into rows of scratch memory of its own; nothing for laws
+   * that do not change in time. Called before {@link #evaluate} whenever times or numbers have
+   * changed.
+   *
+   * @param faces how many of each row are in use
+   * @param time [faces] since the start of the cook [s], not modified
+   * @param numbers [numbers][faces], not modified
+   * @param scratch [scratchRows][faces]
+   */
+  default void atTime(int faces, double[] time, double[][] numbers, double[][] scratch) {}
+
+  /**
+   * Evaluates all faces at the times of the last {@link #atTime}.
    *
    * @param faces how many of each row are in use
    * @param surfaceTemperature [faces] [K], not modified
-   * @param time [faces] since the start of the cook [s], not modified
    * @param numbers [numbers][faces], not modified
-   * @param scratch [scratchRows][faces], overwritten
+   * @param scratch [scratchRows][faces]; rows that {@link #atTime} does not use are overwritten
    * @param heatFlux [faces] [W/m²], positive into the food, overwritten
    * @param slope [faces] [W/(m²·K)], overwritten
    * @param evaporation [faces] [kg/(m²·s)], overwritten
@@ -41,7 +52,6 @@ public interface LawRows {
   void evaluate(
       int faces,
       double[] surfaceTemperature,
-      double[] time,
       double[][] numbers,
       double[][] scratch,
       double[] heatFlux,

@@ -115,7 +115,6 @@ final class StandardRows implements LawRows {
   public void evaluate(
       int faces,
       double[] surfaceTemperature,
-      double[] time,
       double[][] numbers,
       double[][] scratch,
       double[] heatFlux,

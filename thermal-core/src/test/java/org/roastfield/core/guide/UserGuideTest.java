@@ -50,7 +50,7 @@ class UserGuideTest {
     double minutesToPeak = (peak.time() - result.stage("rest").start()) / 60;
 
     assertEquals(142.4, minutesToPull, 0.05);
-    assertEquals(celsius(57.17), peak.temperature(), 0.01);
+    assertEquals(celsius(57.16), peak.temperature(), 0.01);
     assertEquals(25, minutesToPeak, 0.5);
     assertTrue(peak.interior());
   }

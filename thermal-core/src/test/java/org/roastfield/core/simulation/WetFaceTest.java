@@ -49,6 +49,7 @@ class WetFaceTest {
     }
   }
 
+  /** A face may rest one number below boiling; reading it from a step's cubic may round it up. */
   @ParameterizedTest
   @ValueSource(doubles = {0.01, 0.12, 1})
   void noStepInTheWetRestEndsAboveBoiling(double wetness) {
@@ -64,7 +65,7 @@ class WetFaceTest {
     Reading face = integration.reading(Probe.SURFACE);
     for (int step = first; step < trajectory.steps(); step++) {
       double value = trajectory.inStep(face, step, trajectory.stepEnd(step));
-      assertTrue(value <= BOILING, () -> "face at " + value);
+      assertTrue(value <= BOILING + 2 * Math.ulp(BOILING), () -> "face at " + value);
     }
   }
 

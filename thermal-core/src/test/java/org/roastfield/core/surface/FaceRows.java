@@ -45,16 +45,9 @@ record FaceRows(List<SurfaceLaw> laws) {
       rows.write(laws.get(i), numbers, i);
     }
     double[][] out = used(4, faces);
-    rows.evaluate(
-        faces,
-        temperatures.clone(),
-        new double[faces],
-        numbers,
-        used(rows.scratchRows(), faces),
-        out[0],
-        out[1],
-        out[2],
-        out[3]);
+    double[][] scratch = used(rows.scratchRows(), faces);
+    rows.atTime(faces, new double[faces], numbers, scratch);
+    rows.evaluate(faces, temperatures.clone(), numbers, scratch, out[0], out[1], out[2], out[3]);
     Face[] result = new Face[faces];
     for (int i = 0; i < faces; i++) {
       result[i] = new Face(out[0][i], out[1][i], out[2][i], out[3][i]);
