@@ -25,8 +25,6 @@ final class Rs1 {
   private static final int LEGS = 8;
   private static final double SPREAD = 0.05;
   private static final double START = Temperatures.celsius(6);
-  private static final Material VARYING =
-      ChoiOkos.material("loin", Composition.ofMeat(0.722, 0.214, 0.057, 0.0105));
 
   private Rs1() {}
 
@@ -42,7 +40,7 @@ final class Rs1 {
    *     lean meat
    */
   static Cook cook(String name, boolean varying) {
-    Material material = varying ? VARYING : constant(0.48);
+    Material material = varying ? lean() : constant(0.48);
     return cook(new Cut(shape(name, 1), material, START), 1, 1, 1);
   }
 
@@ -57,6 +55,10 @@ final class Rs1 {
 
   private static double factor(SplittableRandom random) {
     return 1 + SPREAD * (2 * random.nextDouble() - 1);
+  }
+
+  private static Material lean() {
+    return ChoiOkos.material("loin", Composition.ofMeat(0.722, 0.214, 0.057, 0.0105));
   }
 
   private static Material constant(double conductivity) {

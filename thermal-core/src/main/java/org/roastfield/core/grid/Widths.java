@@ -1,7 +1,5 @@
 package org.roastfield.core.grid;
 
-import java.util.function.DoubleUnaryOperator;
-
 /**
  * Cell widths that are fine at the heated face, grow by a constant ratio and stop growing at a cap,
  * so that the core is uniform.
@@ -37,9 +35,9 @@ final class Widths {
     double ratio = GROWTH;
     double cap = total;
     if (fill(widths, first, ratio, cap) >= total) {
-      cap = bisect(c -> fill(widths, first, GROWTH, c) - total, uniform, total);
+      cap = bisect(widths, first, total, false, uniform, total);
     } else {
-      ratio = bisect(q -> fill(widths, first, q, total) - total, GROWTH, total / first + 1);
+      ratio = bisect(widths, first, total, true, GROWTH, total / first + 1);
     }
     double sum = fill(widths, first, ratio, cap);
     for (int i = 0; i < cells; i++) {
@@ -59,13 +57,16 @@ final class Widths {
     return sum;
   }
 
-  /** Root of an increasing function. */
-  private static double bisect(DoubleUnaryOperator function, double low, double high) {
+  /** The growth, or else the cap, with which widths add up to {@code total}. */
+  private static double bisect(
+      double[] widths, double first, double total, boolean growth, double low, double high) {
     double a = low;
     double b = high;
     for (int i = 0; i < BISECTIONS && b > Math.nextUp(a); i++) {
       double middle = 0.5 * (a + b);
-      if (function.applyAsDouble(middle) < 0) {
+      double sum =
+          growth ? fill(widths, first, middle, total) : fill(widths, first, GROWTH, middle);
+      if (sum < total) {
         a = middle;
       } else {
         b = middle;

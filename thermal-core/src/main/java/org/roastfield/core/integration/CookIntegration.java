@@ -30,8 +30,7 @@ public final class CookIntegration {
   private double initialEnthalpy;
   private final Reading core;
   private final Reading surface;
-  private final StepListener toAll;
-  private StepListener listener = step -> {};
+  private final ToAll toAll;
   private @Nullable TangentIntegration tangents;
 
   private CookIntegration(Cook cook, Accuracy accuracy) {
@@ -47,11 +46,7 @@ public final class CookIntegration {
     this.core = readingAt(0);
     this.surface = Reading.at(grid, 1);
     this.threshold = new Threshold(core, 0, true);
-    this.toAll =
-        step -> {
-          balances.accepted(step);
-          listener.accepted(step);
-        };
+    this.toAll = new ToAll(balances);
     this.initialEnthalpy = enthalpy();
   }
 
@@ -64,6 +59,28 @@ public final class CookIntegration {
    * @param mostSteps bound on accepted and repeated steps
    */
   public record Accuracy(double tolerance, int cells, double surfaceCell, long mostSteps) {}
+
+  /**
+   * Keeps the balances and tells the caller. A class with a name: the first lambda of a JVM costs
+   * as much as the rest of its first cook.
+   */
+  private static final class ToAll implements StepListener {
+
+    private final Balances balances;
+    private @Nullable StepListener listener;
+
+    ToAll(Balances balances) {
+      this.balances = balances;
+    }
+
+    @Override
+    public void accepted(DenseStep step) {
+      balances.accepted(step);
+      if (listener != null) {
+        listener.accepted(step);
+      }
+    }
+  }
 
   /** Integration of a cook. */
   public static CookIntegration of(Cook cook, Accuracy accuracy) {
@@ -119,7 +136,7 @@ public final class CookIntegration {
 
   /** Integrates a stage from where the last one ended. */
   End run(Stage stage, StepListener listener) {
-    this.listener = listener;
+    toAll.listener = listener;
     StageEnd rule = stage.end();
     boolean awaiting = await(rule);
     StageIntegration.End end =

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
@@ -46,7 +47,7 @@ public final class Simulator {
    */
   public Outcome run(Cook cook) {
     CookIntegration integration = CookIntegration.of(cook, settings.integrationAccuracy());
-    return run(cook, integration, integration.newTrajectory(), () -> {});
+    return run(cook, integration, integration.newTrajectory(), null);
   }
 
   /**
@@ -75,12 +76,15 @@ public final class Simulator {
         integration.follow(CookVariations.around(point, cook, cooks), trajectory);
     double half = cook.cut().shape().halfThickness();
     StageSensitivity.Collector stages = new StageSensitivity.Collector(integration, tangents, half);
-    Outcome outcome = run(cook, integration, trajectory, stages::ended);
+    Outcome outcome = run(cook, integration, trajectory, stages);
     return new Sensitivities(point, outcome, integration, tangents, stages.stages());
   }
 
   private Outcome run(
-      Cook cook, CookIntegration integration, Trajectory trajectory, Runnable afterStage) {
+      Cook cook,
+      CookIntegration integration,
+      Trajectory trajectory,
+      StageSensitivity.@Nullable Collector derivatives) {
     List<StageResult> results = new ArrayList<>();
     for (Stage stage : cook.stages()) {
       double start = integration.time();
@@ -89,7 +93,9 @@ public final class Simulator {
         return failed(result(cook, integration, trajectory, results), stage, end);
       }
       results.add(stageResult(cook, integration, stage, start));
-      afterStage.run();
+      if (derivatives != null) {
+        derivatives.ended();
+      }
     }
     return new Outcome.Completed(result(cook, integration, trajectory, results));
   }
