@@ -19,12 +19,6 @@ final class Stepper {
 
   private static final int MOST_ITERATIONS = 12;
 
-  /**
-   * Share of the accuracy that the last change of a stage's temperatures may be; what is left is
-   * that change times the relative change of the properties in the step, a few hundredths.
-   */
-  private static final double ITERATION_SHARE = 1;
-
   private final Grid grid;
   private final int n;
   private final int faces;
@@ -35,7 +29,7 @@ final class Stepper {
   private final Counters counters;
   private final InnerHeat innerHeat;
   private double timeScale;
-  private final double iterationTolerance;
+  private final Linearisation linearisation;
 
   private final double[] volumes;
   private final double[] capacity;
@@ -46,6 +40,7 @@ final class Stepper {
   private final double[] excess;
   private final double[] phi;
   private final double[] iterate;
+  private final double[] zero;
   private final double[][] stageTemperature;
   private final double[] guess = new double[2];
 
@@ -65,7 +60,6 @@ final class Stepper {
             material, problem.length() / material.conductivity(), faces, accuracy, counters);
     this.innerHeat = new InnerHeat(grid, material, problem.source());
     this.timeScale = material.diffusivity() / (problem.length() * problem.length());
-    this.iterationTolerance = ITERATION_SHARE * accuracy;
     volumes = new double[n];
     for (int i = 0; i < n; i++) {
       volumes[i] = grid.volume(i);
@@ -78,6 +72,8 @@ final class Stepper {
     excess = new double[n];
     phi = constant ? base : new double[n];
     iterate = new double[n];
+    linearisation = new Linearisation(constant ? 0 : n, accuracy);
+    zero = new double[constant ? 0 : n];
     stageTemperature = new double[Esdirk4.STAGES][constant ? 0 : n];
     java.util.Arrays.fill(capacity, 1);
     java.util.Arrays.fill(conductivity, 1);
@@ -204,6 +200,7 @@ final class Stepper {
     }
     if (!constant) {
       System.arraycopy(from.temperature, 0, stageTemperature[0], 0, n);
+      linearisation.begin(material, from);
     }
     stageFaces.released[0] = innerHeat.released(from.time);
     stageFaces.begin(from);
@@ -228,6 +225,7 @@ final class Stepper {
     stageFaces.released[stage] = innerHeat.released(time);
     predict(from, stage, step);
     for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
+      evaluateProperties();
       solveCells(time, lambda, step, x);
       if (!balanceFaces(stage, time, x)) {
         return false;
@@ -235,21 +233,30 @@ final class Stepper {
       if (constant) {
         return true;
       }
-      double change = update(x);
-      if (change <= iterationTolerance) {
+      boolean settled =
+          linearisation.settles(from, iterate, excess, base, capacity, phi, conductivity, x);
+      Rows.add(n, 1, x, iterate);
+      if (settled) {
         System.arraycopy(iterate, 0, stageTemperature[stage], 0, n);
-        for (int i = 0; i < n; i++) {
-          x[i] = excess[i] + capacity[i] * x[i];
-        }
+        Linearisation.increment(n, excess, capacity, x);
         return true;
       }
     }
     return false;
   }
 
+  /** φ and u − B of the cells at the iterate. */
+  private void evaluateProperties() {
+    if (!constant) {
+      material.kirchhoffs(iterate, phi);
+      material.enthalpies(iterate, excess);
+      Linearisation.subtract(n, base, excess);
+    }
+  }
+
   /**
    * Guess of the temperatures of a stage: the polynomial through the stages before it, and for the
-   * first implicit stage the faces' tangent at the start.
+   * first implicit stage the tangent at the start.
    */
   private void predict(State from, int stage, double step) {
     double[] w = Esdirk4.guessWeights(stage);
@@ -261,27 +268,25 @@ final class Stepper {
       guess[f] = stage == 1 ? sum + Esdirk4.c(1) * step * from.faceRate[f] : sum;
     }
     if (!constant) {
-      guessCells(stage, w);
+      guessCells(from, stage, step);
     }
   }
 
-  private void guessCells(int stage, double[] w) {
+  private void guessCells(State from, int stage, double step) {
+    double[] w = Esdirk4.guessWeights(stage);
     double[][] t = stageTemperature;
-    java.util.Arrays.fill(iterate, 0);
-    for (int j = 0; j < stage; j++) {
-      Rows.add(n, w[j], t[j], iterate);
+    double[] to = iterate;
+    switch (stage) {
+      case 1 -> Rows.sum(n, to, t[0], Esdirk4.c(1) * step, from.temperatureRate);
+      case 2 -> Rows.sum(n, to, zero, w[0], t[0], w[1], t[1]);
+      case 3 -> Rows.sum(n, to, zero, w[0], t[0], w[1], t[1], w[2], t[2]);
+      case 4 -> Rows.sum(n, to, zero, w[0], t[0], w[1], t[1], w[2], t[2], w[3], t[3]);
+      default -> Rows.sum(n, to, zero, w[0], t[0], w[1], t[1], w[2], t[2], w[3], t[3], w[4], t[4]);
     }
   }
 
   /** Solves for X as if each face had φ of the cell at it. */
   private void solveCells(double time, double lambda, double step, double[] x) {
-    if (!constant) {
-      material.kirchhoffs(iterate, phi);
-      material.enthalpies(iterate, excess);
-      for (int i = 0; i < n; i++) {
-        excess[i] -= base[i];
-      }
-    }
     double top = lambda * linkedFlow(grid.upper(), State.UPPER);
     double bottom = faces == 2 ? lambda * linkedFlow(grid.lower(), State.LOWER) : 0;
     if (innerHeat.isPresent()) {
@@ -348,16 +353,6 @@ final class Stepper {
       gain[State.LOWER][State.LOWER] =
           bottom.face() + (responding ? response(bottom, matrix.lowerResponse) : 0);
     }
-  }
-
-  /** T̂ + X into the iterate; returns the largest |X|, infinite if it is no number. */
-  private double update(double[] x) {
-    double change = 0;
-    for (int i = 0; i < n; i++) {
-      iterate[i] += x[i];
-      change = Math.max(change, Math.abs(x[i]));
-    }
-    return change < Double.POSITIVE_INFINITY ? change : Double.POSITIVE_INFINITY;
   }
 
   private void finish(State from, double step, State to) {

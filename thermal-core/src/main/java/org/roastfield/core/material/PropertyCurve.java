@@ -22,6 +22,8 @@ public final class PropertyCurve {
   private final double[] integralCoefficients;
   private final double lowest;
   private final double highest;
+  private final double atLowest;
+  private final double atHighest;
 
   private PropertyCurve(double lowest, double highest, double[] coefficients) {
     this.lowest = lowest;
@@ -31,6 +33,8 @@ public final class PropertyCurve {
     for (int n = 0; n < coefficients.length; n++) {
       integralCoefficients[n + 1] = coefficients[n] / (n + 1);
     }
+    this.atLowest = horner(coefficients, lowest - Temperatures.ZERO_CELSIUS);
+    this.atHighest = horner(coefficients, highest - Temperatures.ZERO_CELSIUS);
   }
 
   /**
@@ -123,6 +127,10 @@ public final class PropertyCurve {
     if (coefficients.length <= SHORT_COEFFICIENTS) {
       integrals(
           temperatures,
+          lowest,
+          highest,
+          scale * atLowest,
+          scale * atHighest,
           shift,
           scale * integralCoefficient(1),
           scale * integralCoefficient(2),
@@ -131,6 +139,10 @@ public final class PropertyCurve {
     } else {
       integrals(
           temperatures,
+          lowest,
+          highest,
+          scale * atLowest,
+          scale * atHighest,
           shift,
           scale * integralCoefficient(1),
           scale * integralCoefficient(2),
@@ -139,12 +151,6 @@ public final class PropertyCurve {
           scale * integralCoefficient(5),
           scale * integralCoefficient(6),
           values);
-    }
-    for (int i = 0; i < values.length; i++) {
-      double temperature = temperatures[i];
-      if (!(temperature >= lowest && temperature <= highest)) {
-        values[i] = shift + scale * integral(temperature);
-      }
     }
   }
 
@@ -173,16 +179,36 @@ public final class PropertyCurve {
     }
   }
 
+  /** Straight lines with the slopes at the ends beyond the range, without a branch. */
   private static void integrals(
-      double[] temperatures, double shift, double d1, double d2, double d3, double[] values) {
+      double[] temperatures,
+      double lowest,
+      double highest,
+      double slopeBelow,
+      double slopeAbove,
+      double shift,
+      double d1,
+      double d2,
+      double d3,
+      double[] values) {
+    double half = 0.5 * (slopeAbove + slopeBelow);
+    double halfChange = 0.5 * (slopeAbove - slopeBelow);
     for (int i = 0; i < values.length; i++) {
-      double x = temperatures[i] - Temperatures.ZERO_CELSIUS;
-      values[i] = shift + ((d3 * x + d2) * x + d1) * x;
+      double t = temperatures[i];
+      double held = Math.min(Math.max(t, lowest), highest);
+      double x = held - Temperatures.ZERO_CELSIUS;
+      double beyond = t - held;
+      values[i] =
+          shift + ((d3 * x + d2) * x + d1) * x + (half * beyond + halfChange * Math.abs(beyond));
     }
   }
 
   private static void integrals(
       double[] temperatures,
+      double lowest,
+      double highest,
+      double slopeBelow,
+      double slopeAbove,
       double shift,
       double d1,
       double d2,
@@ -191,9 +217,15 @@ public final class PropertyCurve {
       double d5,
       double d6,
       double[] values) {
+    double half = 0.5 * (slopeAbove + slopeBelow);
+    double halfChange = 0.5 * (slopeAbove - slopeBelow);
     for (int i = 0; i < values.length; i++) {
-      double x = temperatures[i] - Temperatures.ZERO_CELSIUS;
-      values[i] = shift + (((((d6 * x + d5) * x + d4) * x + d3) * x + d2) * x + d1) * x;
+      double t = temperatures[i];
+      double held = Math.min(Math.max(t, lowest), highest);
+      double x = held - Temperatures.ZERO_CELSIUS;
+      double beyond = t - held;
+      double inside = (((((d6 * x + d5) * x + d4) * x + d3) * x + d2) * x + d1) * x;
+      values[i] = shift + inside + (half * beyond + halfChange * Math.abs(beyond));
     }
   }
 
