@@ -360,4 +360,16 @@ final class ConductionMatrix {
     }
     result[n - 1] -= inner;
   }
+
+  /** M⁻¹ e: how a change of the flow at the face changes the cells' rates at once. */
+  static double[] faceRates(Grid grid) {
+    double[] ones = new double[grid.cells()];
+    java.util.Arrays.fill(ones, 1);
+    ConductionMatrix matrix = new ConductionMatrix(grid);
+    matrix.factor(0, ones, ones);
+    double[] rates = new double[grid.cells()];
+    rates[grid.upper().cell()] = 1;
+    matrix.solve(rates);
+    return rates;
+  }
 }

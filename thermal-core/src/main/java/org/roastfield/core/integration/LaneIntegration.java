@@ -64,7 +64,7 @@ public final class LaneIntegration {
     ScaledMaterial unit = new ScaledMaterial(Material.constant("unit", 1, 1, 1));
     this.balance = new FaceBalance(unit, 1, 1, accuracy.tolerance(), new Counters());
     this.stepper = new LaneStepper(grid, width, accuracy.tolerance(), core, balance, laws);
-    this.faceRates = faceRates(grid);
+    this.faceRates = ConductionMatrix.faceRates(grid);
     cooks = new Cook[width];
     member = new int[width];
     stage = new int[width];
@@ -83,18 +83,6 @@ public final class LaneIntegration {
       progress[l] = new StageProgress(accuracy.tolerance());
       peak[l] = new RunningPeak();
     }
-  }
-
-  /** M⁻¹ e: how a change of the flow at the face changes the cells' rates at once. */
-  private static double[] faceRates(Grid grid) {
-    double[] ones = new double[grid.cells()];
-    java.util.Arrays.fill(ones, 1);
-    ConductionMatrix matrix = new ConductionMatrix(grid);
-    matrix.factor(0, ones, ones);
-    double[] rates = new double[grid.cells()];
-    rates[grid.upper().cell()] = 1;
-    matrix.solve(rates);
-    return rates;
   }
 
   /** Computes members until there is none left. */
@@ -392,14 +380,14 @@ public final class LaneIntegration {
     evaporated[to] = evaporated[from];
     accepted[to] = accepted[from];
     rejected[to] = rejected[from];
-    Threshold spareThreshold = threshold[to];
-    threshold[to] = threshold[from];
-    threshold[from] = spareThreshold;
-    StageProgress spareProgress = progress[to];
-    progress[to] = progress[from];
-    progress[from] = spareProgress;
-    RunningPeak sparePeak = peak[to];
-    peak[to] = peak[from];
-    peak[from] = sparePeak;
+    swap(threshold, from, to);
+    swap(progress, from, to);
+    swap(peak, from, to);
+  }
+
+  private static <T> void swap(T[] array, int from, int to) {
+    T spare = array[to];
+    array[to] = array[from];
+    array[from] = spare;
   }
 }

@@ -284,17 +284,11 @@ final class LaneStepper {
   }
 
   private void base(int lanes, int stage, int i) {
-    double[] w = Esdirk4.baseWeights(stage);
-    double[] u = value[i];
-    switch (stage) {
-      case 1 -> Rows.begin(lanes, gammaStep, rate[i], z[0][i], u, w[0], base[i]);
-      case 2 -> Rows.sum(lanes, base[i], u, w[0], z[0][i], w[1], z[1][i]);
-      case 3 -> Rows.sum(lanes, base[i], u, w[0], z[0][i], w[1], z[1][i], w[2], z[2][i]);
-      case 4 ->
-          Rows.sum(lanes, base[i], u, w[0], z[0][i], w[1], z[1][i], w[2], z[2][i], w[3], z[3][i]);
-      case 5 ->
-          Rows.sum(lanes, base[i], u, w[0], z[0][i], w[2], z[2][i], w[3], z[3][i], w[4], z[4][i]);
-      default -> throw new IllegalArgumentException("stage must be in [1, 5], was " + stage);
+    if (stage == 1) {
+      double w = Esdirk4.baseWeights(1)[0];
+      StageRows.begin(lanes, gammaStep, rate[i], z[0][i], value[i], w, base[i]);
+    } else {
+      StageRows.base(stage, lanes, base[i], value[i], z[0][i], z[1][i], z[2][i], z[3][i], z[4][i]);
     }
   }
 
@@ -322,15 +316,10 @@ final class LaneStepper {
   }
 
   private void predict(int lanes, int stage, double[] guess) {
-    double[] w = Esdirk4.guessWeights(stage);
-    double[][] f = stageFace;
-    switch (stage) {
-      case 1 -> Rows.tangent(lanes, Esdirk4.c(1), f[0], step, faceRate, guess);
-      case 2 -> Rows.sum(lanes, guess, zero, w[0], f[0], w[1], f[1]);
-      case 3 -> Rows.sum(lanes, guess, zero, w[0], f[0], w[1], f[1], w[2], f[2]);
-      case 4 -> Rows.sum(lanes, guess, zero, w[0], f[0], w[1], f[1], w[2], f[2], w[3], f[3]);
-      default ->
-          Rows.sum(lanes, guess, zero, w[0], f[0], w[1], f[1], w[2], f[2], w[3], f[3], w[4], f[4]);
+    if (stage == 1) {
+      Rows.tangent(lanes, Esdirk4.c(1), stageFace[0], step, faceRate, guess);
+    } else {
+      StageRows.guess(stage, lanes, guess, zero, stageFace);
     }
   }
 

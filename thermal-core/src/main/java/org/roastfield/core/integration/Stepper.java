@@ -172,7 +172,7 @@ final class Stepper {
     prepare(from, lambda);
     firstStage(from, step);
     for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
-      accumulate(from.enthalpy, stage);
+      StageRows.base(stage, n, base, from.enthalpy, increments);
       double time = from.time + Esdirk4.c(stage) * step;
       if (!solveStage(from, stage, time, lambda, step)) {
         return false;
@@ -204,20 +204,6 @@ final class Stepper {
     }
     stageFaces.released[0] = innerHeat.released(from.time);
     stageFaces.begin(from);
-  }
-
-  /** base = u_n + Σ_{j<stage} (a_j/γ) Z_j. */
-  private void accumulate(double[] u, int stage) {
-    double[] w = Esdirk4.baseWeights(stage);
-    double[][] z = increments;
-    switch (stage) {
-      case 1 -> Rows.sum(base.length, base, u, w[0], z[0]);
-      case 2 -> Rows.sum(base.length, base, u, w[0], z[0], w[1], z[1]);
-      case 3 -> Rows.sum(base.length, base, u, w[0], z[0], w[1], z[1], w[2], z[2]);
-      case 4 -> Rows.sum(base.length, base, u, w[0], z[0], w[1], z[1], w[2], z[2], w[3], z[3]);
-      case 5 -> Rows.sum(base.length, base, u, w[0], z[0], w[2], z[2], w[3], z[3], w[4], z[4]);
-      default -> throw new IllegalArgumentException("stage must be in [1, 5], was " + stage);
-    }
   }
 
   private boolean solveStage(State from, int stage, double time, double lambda, double step) {
@@ -273,15 +259,11 @@ final class Stepper {
   }
 
   private void guessCells(State from, int stage, double step) {
-    double[] w = Esdirk4.guessWeights(stage);
     double[][] t = stageTemperature;
-    double[] to = iterate;
-    switch (stage) {
-      case 1 -> Rows.sum(n, to, t[0], Esdirk4.c(1) * step, from.temperatureRate);
-      case 2 -> Rows.sum(n, to, zero, w[0], t[0], w[1], t[1]);
-      case 3 -> Rows.sum(n, to, zero, w[0], t[0], w[1], t[1], w[2], t[2]);
-      case 4 -> Rows.sum(n, to, zero, w[0], t[0], w[1], t[1], w[2], t[2], w[3], t[3]);
-      default -> Rows.sum(n, to, zero, w[0], t[0], w[1], t[1], w[2], t[2], w[3], t[3], w[4], t[4]);
+    if (stage == 1) {
+      StageRows.tangent(n, Esdirk4.c(1) * step, t[0], from.temperatureRate, iterate);
+    } else {
+      StageRows.guess(stage, n, iterate, zero, t);
     }
   }
 

@@ -132,22 +132,24 @@ final class TangentStepper {
     if (mu != 0) {
       double[] own = stepper.increment(stage);
       switch (stage) {
-        case 1 -> Rows.sum(base.length, base, u, w0, rate, mu, own);
-        case 2 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1], mu, own);
-        case 3 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], mu, own);
+        case 1 -> StageRows.sum(base.length, base, u, w0, rate, mu, own);
+        case 2 -> StageRows.sum(base.length, base, u, w0, rate, w[1], z[1], mu, own);
+        case 3 -> StageRows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], mu, own);
         case 4 ->
-            Rows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], w[3], z[3], mu, own);
+            StageRows.sum(
+                base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], w[3], z[3], mu, own);
         default ->
-            Rows.sum(base.length, base, u, w0, rate, w[2], z[2], w[3], z[3], w[4], z[4], mu, own);
+            StageRows.sum(
+                base.length, base, u, w0, rate, w[2], z[2], w[3], z[3], w[4], z[4], mu, own);
       }
       return;
     }
     switch (stage) {
-      case 1 -> Rows.sum(base.length, base, u, w0, rate);
-      case 2 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1]);
-      case 3 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2]);
-      case 4 -> Rows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], w[3], z[3]);
-      default -> Rows.sum(base.length, base, u, w0, rate, w[2], z[2], w[3], z[3], w[4], z[4]);
+      case 1 -> StageRows.sum(base.length, base, u, w0, rate);
+      case 2 -> StageRows.sum(base.length, base, u, w0, rate, w[1], z[1]);
+      case 3 -> StageRows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2]);
+      case 4 -> StageRows.sum(base.length, base, u, w0, rate, w[1], z[1], w[2], z[2], w[3], z[3]);
+      default -> StageRows.sum(base.length, base, u, w0, rate, w[2], z[2], w[3], z[3], w[4], z[4]);
     }
   }
 
@@ -202,7 +204,8 @@ final class TangentStepper {
       Rows.add(x.length, excesses[1][p], matrix.lowerResponse, x);
     }
     if (mu != 0) {
-      Rows.sum(x.length, x, x, excesses[0][p], matrix.upperResponse, mu, stepper.increment(stage));
+      StageRows.sum(
+          x.length, x, x, excesses[0][p], matrix.upperResponse, mu, stepper.increment(stage));
     } else {
       Rows.add(x.length, excesses[0][p], matrix.upperResponse, x);
     }
