@@ -12,6 +12,21 @@ public final class MoistAir {
   /** Molar mass of water over that of dry air, 18.015/28.964. */
   public static final double MOLAR_MASS_RATIO = 0.62198;
 
+  /**
+   * Specific heat capacity of dry air near room temperature [J/(kg·K)]; 0.8 % more at 400 K, 2.4 %
+   * at 500 K [Incropera2007].
+   */
+  public static final double AIR_HEAT_CAPACITY = 1006;
+
+  /**
+   * Specific heat capacity of water vapour at low pressure [J/(kg·K)]: 1864 at 300 K, 1901 at 400
+   * K, 1926 at 450 K (ideal gas), from memory of steam tables.
+   */
+  public static final double VAPOUR_HEAT_CAPACITY = 1880;
+
+  /** Hottest air that {@link #wetBulb} is for [K]. */
+  public static final double HOTTEST_WET_BULB_AIR = 573.15;
+
   private MoistAir() {}
 
   /**
@@ -35,6 +50,105 @@ public final class MoistAir {
     Check.notNegative("humidityRatio", humidityRatio);
     Check.positive("pressure", pressure);
     return humidityRatio * pressure / (MOLAR_MASS_RATIO + humidityRatio);
+  }
+
+  /**
+   * Humidity ratio [kg water / kg dry air] of air with a vapour pressure, eq. (20).
+   *
+   * @param vapourPressure p_v [Pa], at least 0 and below the pressure
+   * @param pressure p [Pa], greater than 0
+   */
+  public static double humidityRatio(double vapourPressure, double pressure) {
+    Check.positive("pressure", pressure);
+    Check.notNegative("vapourPressure", vapourPressure);
+    if (!(vapourPressure < pressure)) {
+      throw new IllegalArgumentException(
+          "vapourPressure must be below the pressure " + pressure + ", was " + vapourPressure);
+    }
+    return MOLAR_MASS_RATIO * vapourPressure / (pressure - vapourPressure);
+  }
+
+  /**
+   * Relative humidity p_v/p_sat(T), eq. (20); above 1 in air that is supersaturated.
+   *
+   * @param vapourPressure p_v [Pa], at least 0
+   * @param temperature of the air [K], in the range of {@link SaturationPressure}
+   */
+  public static double relativeHumidity(double vapourPressure, double temperature) {
+    return Check.notNegative("vapourPressure", vapourPressure) / SaturationPressure.at(temperature);
+  }
+
+  /**
+   * Vapour pressure [Pa] of air with a relative humidity, eq. (20).
+   *
+   * @param relativeHumidity in [0, 1]
+   * @param temperature of the air [K], in the range of {@link SaturationPressure}
+   */
+  public static double vapourPressureAtHumidity(double relativeHumidity, double temperature) {
+    Check.inRange("relativeHumidity", relativeHumidity, 0, 1);
+    return relativeHumidity * SaturationPressure.at(temperature);
+  }
+
+  /**
+   * Dew point [K]: the temperature at which the vapour of the air begins to condense.
+   *
+   * @param vapourPressure p_v [Pa], from 425 Pa (−5 °C) to 3 MPa
+   */
+  public static double dewPoint(double vapourPressure) {
+    return SaturationPressure.temperatureAt("vapourPressure", vapourPressure);
+  }
+
+  /**
+   * Wet-bulb temperature [K], that of adiabatic saturation, eq. (21): to it air cools that takes up
+   * water of that temperature until it is saturated. Heat capacities are constant: the wet bulb is
+   * 0.03 K too low in air of 110 °C and 0.25 K in air of 300 °C.
+   *
+   * @param temperature of the air [K], from −5 °C to {@link #HOTTEST_WET_BULB_AIR}
+   * @param humidityRatio w [kg/kg], at least 0 and at most saturated
+   * @param pressure [Pa], from 20 to 200 kPa
+   * @throws IllegalArgumentException also where the wet bulb is below −5 °C
+   */
+  public static double wetBulb(double temperature, double humidityRatio, double pressure) {
+    Check.inRange("temperature", temperature, SaturationPressure.LOWEST, HOTTEST_WET_BULB_AIR);
+    Check.notNegative("humidityRatio", humidityRatio);
+    Check.inRange("pressure", pressure, 2e4, 2e5);
+    double high = Math.min(temperature, SaturationPressure.boilingPoint(pressure));
+    double low = SaturationPressure.LOWEST;
+    checkWetBulb(temperature, humidityRatio, pressure, high);
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (low + high);
+      if (dryness(middle, temperature, humidityRatio, pressure) > 0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return 0.5 * (low + high);
+  }
+
+  private static void checkWetBulb(
+      double temperature, double humidityRatio, double pressure, double high) {
+    double vapour = vapourPressure(humidityRatio, pressure);
+    if (high == temperature && vapour > SaturationPressure.at(temperature) * (1 + 1e-9)) {
+      throw new IllegalArgumentException(
+          "humidityRatio must be at most that of saturated air, was " + humidityRatio);
+    }
+    if (dryness(SaturationPressure.LOWEST, temperature, humidityRatio, pressure) < 0) {
+      throw new IllegalArgumentException(
+          "humidityRatio must be one with a wet bulb of at least −5 °C, was " + humidityRatio);
+    }
+  }
+
+  /** Heat that air has to give above a wet bulb less what would saturate it [J/kg dry air]. */
+  private static double dryness(
+      double wetBulb, double temperature, double humidityRatio, double pressure) {
+    double saturation = SaturationPressure.at(wetBulb);
+    if (!(saturation < pressure)) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    double capacity = AIR_HEAT_CAPACITY + humidityRatio * VAPOUR_HEAT_CAPACITY;
+    double missing = humidityRatio(saturation, pressure) - humidityRatio;
+    return capacity * (temperature - wetBulb) - latentHeat(wetBulb) * missing;
   }
 
   /**

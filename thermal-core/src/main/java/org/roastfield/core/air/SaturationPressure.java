@@ -60,10 +60,15 @@ public final class SaturationPressure {
   /**
    * Temperature at which water boils under a pressure [K].
    *
-   * @param pressure [Pa], from 500 Pa to 2 MPa
+   * @param pressure [Pa], from 425 Pa to 3 MPa
    */
   public static double boilingPoint(double pressure) {
-    Check.inRange("pressure", pressure, 500, 2e6);
+    return temperatureAt("pressure", pressure);
+  }
+
+  /** Temperature [K] at which the saturation pressure is the given one, named so in complaints. */
+  static double temperatureAt(String name, double pressure) {
+    Check.inRange(name, pressure, 425, 3e6);
     double temperature = 373.15;
     for (int i = 0; i < 50; i++) {
       double step = StrictMath.log(pressure / unchecked(temperature)) / logSlope(temperature);

@@ -2,8 +2,10 @@ package org.roastfield.core.chamber;
 
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.internal.Check;
+import org.roastfield.core.surface.AirExchange;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.Evaporation;
+import org.roastfield.core.surface.FilmCoefficient;
 import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -65,5 +67,25 @@ public record Chamber(
         new Convection(heatTransferCoefficient, airTemperature),
         new Radiation(emissivity, wallTemperature),
         Evaporation.of(wetness, heatTransferCoefficient, waterActivity, vapourPressure, pressure));
+  }
+
+  /**
+   * The same with a coefficient that depends on the temperatures of face and air.
+   *
+   * @param film convective coefficient, at this chamber's pressure
+   * @param emissivity of the face in [0, 1]
+   * @param wetness of the face in [0, 1]
+   * @param waterActivity of the face in (0, 1]
+   * @throws IllegalArgumentException if the film has another pressure
+   */
+  public SurfaceLaw around(
+      FilmCoefficient film, double emissivity, double wetness, double waterActivity) {
+    if (film.pressure() != pressure) {
+      throw new IllegalArgumentException(
+          "film must be at the chamber's pressure " + pressure + ", was " + film.pressure());
+    }
+    return SurfaceLaw.sum(
+        AirExchange.of(film, airTemperature, wetness, waterActivity, vapourPressure),
+        new Radiation(emissivity, wallTemperature));
   }
 }

@@ -37,11 +37,6 @@ public record Evaporation(
   private static final double USUAL_LEWIS_FACTOR = StrictMath.cbrt(LEWIS_NUMBER * LEWIS_NUMBER);
 
   /**
-   * Specific heat capacity of dry air near room temperature [J/(kg·K)]; about 2 % more at 200 °C.
-   */
-  private static final double AIR_HEAT_CAPACITY = 1006;
-
-  /**
    * @throws IllegalArgumentException if an argument is outside its range
    */
   public Evaporation {
@@ -86,14 +81,21 @@ public record Evaporation(
 
   /** Vapour flux per unit of the logarithm [kg/(m²·s)]. */
   double massTransferStrength() {
-    double lewisFactor =
-        lewisNumber == LEWIS_NUMBER
-            ? USUAL_LEWIS_FACTOR
-            : StrictMath.cbrt(lewisNumber * lewisNumber);
     return wetness
         * heatTransferCoefficient
         * MoistAir.MOLAR_MASS_RATIO
-        / (AIR_HEAT_CAPACITY * lewisFactor);
+        / (MoistAir.AIR_HEAT_CAPACITY * lewisFactor(lewisNumber));
+  }
+
+  /** Vapour flux of a wet face per unit of the logarithm and of h_c, 0.622/(c_a Le^⅔) [kg·K/J]. */
+  static double vapourPerHeat(double lewisNumber) {
+    return MoistAir.MOLAR_MASS_RATIO / (MoistAir.AIR_HEAT_CAPACITY * lewisFactor(lewisNumber));
+  }
+
+  private static double lewisFactor(double lewisNumber) {
+    return lewisNumber == LEWIS_NUMBER
+        ? USUAL_LEWIS_FACTOR
+        : StrictMath.cbrt(lewisNumber * lewisNumber);
   }
 
   @Override

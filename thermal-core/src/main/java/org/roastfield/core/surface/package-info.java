@@ -3,9 +3,10 @@
  *
  * <p>A {@link org.roastfield.core.surface.SurfaceLaw} gives the flux [W/m²], positive into the
  * food, and its slope with surface temperature. Convection, radiation, evaporation and contact are
- * provided; a caller's own law is one method. Surroundings that change in time enter as {@link
- * org.roastfield.core.surface.Signal}s. Wetness is constant in a stage: a surface that dries or is
- * fed with juice is not represented yet.
+ * provided; a caller's own law is one method. A coefficient of convection is stated, or follows
+ * from form, size and air ({@link org.roastfield.core.surface.FilmCoefficient}). Surroundings that
+ * change in time enter as {@link org.roastfield.core.surface.Signal}s. Wetness is constant in a
+ * stage: a surface that dries or is fed with juice is not represented yet.
  */
 @NullMarked
 package org.roastfield.core.surface;

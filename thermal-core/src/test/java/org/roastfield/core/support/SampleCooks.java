@@ -14,9 +14,12 @@ import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.shape.Sphere;
+import org.roastfield.core.surface.CoalBed;
 import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.Evaporation;
+import org.roastfield.core.surface.FaceForm;
+import org.roastfield.core.surface.FilmCoefficient;
 import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -84,7 +87,25 @@ public final class SampleCooks {
                 new Contact(60, Signal.constant(Temperatures.celsius(140))),
                 Evaporation.of(0.5, 10, 0.98, Signal.constant(1200), PRESSURE))),
         new NamedLaw(
-            "evaporation alone", Evaporation.of(0.7, 12, 0.98, Signal.constant(900), PRESSURE)));
+            "evaporation alone", Evaporation.of(0.7, 12, 0.98, Signal.constant(900), PRESSURE)),
+        new NamedLaw(
+            "air by correlation",
+            PIT.around(
+                FilmCoefficient.windyAir(FaceForm.HORIZONTAL_CYLINDER, 0.06, 0.1, PRESSURE),
+                0.9,
+                0.35,
+                0.99)),
+        new NamedLaw(
+            "humid smoke over coals",
+            SurfaceLaw.sum(
+                Chamber.of(SWINGING, 0.12, PRESSURE)
+                    .around(
+                        FilmCoefficient.stillAir(FaceForm.LOWER_FACE, 0.04, PRESSURE),
+                        0,
+                        0.5,
+                        0.98),
+                new CoalBed(0.1, Signal.constant(Temperatures.celsius(500)))
+                    .withWalls(0.9, SWINGING))));
   }
 
   /** Slab, cylinder and sphere with the same half thickness. */
