@@ -62,7 +62,8 @@ final class CutReader {
     double emissivity = stated("emissivity", EMISSIVITY);
     double waterActivity = stated("water-activity", WATER_ACTIVITY);
     Optional<Extent> extent = extent(shape, material.density());
-    return new CutSetup(cut, food, emissivity, waterActivity, extent, facts);
+    return new CutSetup(
+        cut, food, emissivity, waterActivity, extent, areaPerPerimeter(shape), facts);
   }
 
   private Food food() {
@@ -129,14 +130,24 @@ final class CutReader {
     return length.flatMap(l -> width.map(w -> l * w));
   }
 
+  private Optional<Double> areaPerPerimeter(Shape shape) {
+    return shape instanceof Slab && section.has("length") && section.has("width")
+        ? Optional.of(0.5 / (1 / side("length") + 1 / side("width")))
+        : Optional.empty();
+  }
+
   private Optional<Double> sideLength(String key) {
     return section
         .optional(key)
         .map(
             entry -> {
               facts.add(new Fact(key, entry.text()));
-              return entry.quantity(Dimension.LENGTH, 0.001, 5);
+              return side(key);
             });
+  }
+
+  private double side(String key) {
+    return section.quantity(key, Dimension.LENGTH, 0.001, 5);
   }
 
   private double stated(String key, double otherwise) {

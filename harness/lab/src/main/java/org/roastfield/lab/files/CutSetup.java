@@ -12,6 +12,7 @@ import org.roastfield.core.cook.Cut;
  * @param emissivity of the surface where a stage states no other
  * @param waterActivity of the surface
  * @param extent size of the whole cut, if stated
+ * @param areaPerPerimeter of a slab's face [m], if its length and width are stated
  * @param facts statements for display
  */
 record CutSetup(
@@ -20,6 +21,7 @@ record CutSetup(
     double emissivity,
     double waterActivity,
     Optional<Extent> extent,
+    Optional<Double> areaPerPerimeter,
     List<Fact> facts) {
 
   CutSetup {

@@ -23,6 +23,7 @@ enum Dimension {
       "a humidity ratio in kg water per kg dry air, such as 0.035 (kg/kg, g/kg)",
       Map.of("", 1.0, "kg/kg", 1.0, "g/kg", 1e-3)),
   HEAT_TRANSFER("a coefficient, such as 7 W/(m²·K)", Map.of("W/m2K", 1.0)),
+  SPEED("a speed, such as 0.3 m/s (m/s, km/h)", Map.of("m/s", 1.0, "km/h", 1 / 3.6)),
   CONDUCTIVITY("a conductivity, such as 0.48 W/(m·K)", Map.of("W/mK", 1.0)),
   DENSITY("a density, such as 1060 kg/m³ (kg/m³, g/cm³)", Map.of("kg/m3", 1.0, "g/cm3", 1000.0)),
   HEAT_CAPACITY(
@@ -77,6 +78,7 @@ enum Dimension {
       case TIME -> number(si) + " s";
       case SHARE, HUMIDITY_RATIO -> number(si);
       case HEAT_TRANSFER -> number(si) + " W/(m²·K)";
+      case SPEED -> number(si) + " m/s";
       case CONDUCTIVITY -> number(si) + " W/(m·K)";
       case DENSITY -> number(si) + " kg/m³";
       case HEAT_CAPACITY -> number(si) + " J/(kg·K)";

@@ -64,6 +64,11 @@ record Entry(String file, Node node) {
     throw error("a whole number from " + low + " to " + high);
   }
 
+  /** Whether the value has keys of its own. */
+  boolean isSection() {
+    return node instanceof MappingNode;
+  }
+
   /** Value as a section with the given keys and no others. */
   Section section(String... keys) {
     if (node instanceof MappingNode mapping) {

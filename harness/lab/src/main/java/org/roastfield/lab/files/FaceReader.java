@@ -1,30 +1,41 @@
 package org.roastfield.lab.files;
 
+import java.util.Optional;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.air.SaturationPressure;
+import org.roastfield.core.surface.CoalBed;
 
 /** Reads the surroundings of a face. What a face does not state, its stage does. */
 final class FaceReader {
 
   private final CutSetup cut;
   private final double pressure;
+  private final HeatTransferReader heatTransfers;
 
   FaceReader(CutSetup cut, double pressure) {
     this.cut = cut;
     this.pressure = pressure;
+    this.heatTransfers = new HeatTransferReader(cut, pressure);
   }
 
-  /** Surroundings that a stage states for all of the surface. */
-  FaceSetup ofStage(Section stage) {
-    return of(stage, stage);
+  /** Surroundings of one side by what a stage states for all of the surface. */
+  FaceSetup ofStage(Section stage, Side side) {
+    return of(stage, stage, side);
   }
 
-  /** Surroundings of one face, which may state its own chamber, contact, wetness and emissivity. */
-  FaceSetup ofFace(Entry face, Section stage) {
-    return of(face.section("chamber", "wetness", "emissivity", "contact"), stage);
+  /**
+   * Surroundings of one face, which may state its own chamber, contact, wetness and emissivity, and
+   * coals below if it is the lower one.
+   */
+  FaceSetup ofFace(Entry face, Section stage, Side side) {
+    Section section =
+        side == Side.UPPER
+            ? face.section("chamber", "wetness", "emissivity", "contact")
+            : face.section("chamber", "wetness", "emissivity", "contact", "coal-bed");
+    return of(section, stage, side);
   }
 
-  private FaceSetup of(Section face, Section stage) {
+  private FaceSetup of(Section face, Section stage, Side side) {
     Entry wetnessEntry = inherited("wetness", face, stage);
     double wetness = wetnessEntry.quantity(Dimension.SHARE, 0, 1);
     double emissivity =
@@ -45,11 +56,14 @@ final class FaceReader {
         air,
         walls,
         humidityRatio(chamber, air, wetness),
-        chamber.quantity("heat-transfer", Dimension.HEAT_TRANSFER, 0, 500),
+        heatTransfers.read(chamber, side, air),
         emissivity,
         wetness,
         cut.waterActivity(),
-        face.optional("contact").or(() -> stage.optional("contact")).map(this::contact));
+        face.optional("contact").or(() -> stage.optional("contact")).map(this::contact),
+        side == Side.UPPER
+            ? Optional.empty()
+            : face.optional("coal-bed").or(() -> stage.optional("coal-bed")).map(this::bed));
   }
 
   private static Entry inherited(String key, Section face, Section stage) {
@@ -88,5 +102,40 @@ final class FaceReader {
             .optional("share")
             .map(share -> share.quantity(Dimension.SHARE, 0.001, 1))
             .orElse(1.0));
+  }
+
+  private BedSetup bed(Entry entry) {
+    Section section = entry.section("temperature", "view-factor", "diameter", "distance");
+    return new BedSetup(
+        section.quantity("temperature", Dimension.TEMPERATURE, 273.15, 1573.15),
+        viewFactor(section));
+  }
+
+  /** As stated, or that of a round bed under the middle of a slab of known size. */
+  private double viewFactor(Section bed) {
+    Optional<Entry> diameter = bed.optional("diameter");
+    if (diameter.isEmpty()) {
+      bed.optional("distance")
+          .ifPresent(
+              unwanted -> {
+                throw unwanted.error("no distance without the diameter of the bed");
+              });
+      return bed.quantity("view-factor", Dimension.SHARE, 0, 1);
+    }
+    bed.optional("view-factor")
+        .ifPresent(
+            unwanted -> {
+              throw unwanted.error("no view-factor beside a diameter, which gives it");
+            });
+    Optional<Extent> extent = cut.extent();
+    if (cut.areaPerPerimeter().isEmpty() || extent.isEmpty()) {
+      throw diameter
+          .get()
+          .error("a view-factor instead, for a cut that is no slab of stated length and width");
+    }
+    return CoalBed.viewFactorOfDiscs(
+        Math.sqrt(extent.get().area() / Math.PI),
+        0.5 * diameter.get().quantity(Dimension.LENGTH, 0.01, 5),
+        bed.quantity("distance", Dimension.LENGTH, 0.01, 5));
   }
 }

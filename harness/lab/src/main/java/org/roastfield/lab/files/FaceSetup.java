@@ -3,6 +3,7 @@ package org.roastfield.lab.files;
 import java.util.Optional;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
+import org.roastfield.core.surface.CoalBed;
 import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -13,21 +14,23 @@ import org.roastfield.core.surface.SurfaceLaw;
  * @param air temperature of the air [K]
  * @param walls temperature that the face sees by radiation [K]
  * @param humidityRatio [kg water / kg dry air]
- * @param heatTransferCoefficient convection only [W/(m²·K)]
+ * @param heatTransfer by convection
  * @param emissivity of the face in [0, 1]
  * @param wetness of the face in [0, 1]
  * @param waterActivity of the face in (0, 1]
  * @param contact hot metal against the face
+ * @param bed glowing coals that the face sees
  */
 public record FaceSetup(
     double air,
     double walls,
     double humidityRatio,
-    double heatTransferCoefficient,
+    HeatTransfer heatTransfer,
     double emissivity,
     double wetness,
     double waterActivity,
-    Optional<ContactSetup> contact) {
+    Optional<ContactSetup> contact,
+    Optional<BedSetup> bed) {
 
   /** Surface law of these surroundings under a pressure [Pa]. */
   public SurfaceLaw law(double pressure) {
@@ -45,21 +48,32 @@ public record FaceSetup(
     Signal wallTemperature = walls == air ? airTemperature : airTemperature.plus(walls - air);
     Chamber chamber = new Chamber(airTemperature, wallTemperature, vapour, pressure);
     double open = 1 - contact.map(ContactSetup::share).orElse(0.0);
-    SurfaceLaw around =
-        chamber.around(heatTransferCoefficient * open, emissivity * open, wetness, waterActivity);
+    SurfaceLaw around = around(chamber, open);
     return contact.map(metal -> SurfaceLaw.sum(around, law(metal))).orElse(around);
   }
 
-  /** The same without hot metal. */
-  public FaceSetup withoutContact() {
+  private SurfaceLaw around(Chamber chamber, double open) {
+    HeatTransfer air = heatTransfer.times(open);
+    if (bed.isEmpty()) {
+      return air.around(chamber, emissivity * open, wetness, waterActivity);
+    }
+    CoalBed coals = new CoalBed(bed.get().viewFactor(), Signal.constant(bed.get().temperature()));
+    return SurfaceLaw.sum(
+        air.around(chamber, 0, wetness, waterActivity),
+        coals.withWalls(emissivity * open, chamber.wallTemperature()));
+  }
+
+  /** The same turned away from hot metal and coals. */
+  public FaceSetup turnedAway() {
     return new FaceSetup(
         air,
         walls,
         humidityRatio,
-        heatTransferCoefficient,
+        heatTransfer,
         emissivity,
         wetness,
         waterActivity,
+        Optional.empty(),
         Optional.empty());
   }
 

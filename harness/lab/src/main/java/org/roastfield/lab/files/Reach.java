@@ -1,7 +1,6 @@
 package org.roastfield.lab.files;
 
 import org.roastfield.core.air.MoistAir;
-import org.roastfield.core.air.SaturationPressure;
 
 /**
  * Temperatures that no part of a cut can leave: those of its start and of all surroundings so far.
@@ -13,6 +12,11 @@ import org.roastfield.core.air.SaturationPressure;
  */
 record Reach(double coldest, double hottest) {
 
+  /** Dew points of −5 °C and 234 °C [Pa]. */
+  private static final double LOWEST_VAPOUR = 425;
+
+  private static final double HIGHEST_VAPOUR = 3e6;
+
   static Reach of(double startTemperature) {
     return new Reach(startTemperature, startTemperature);
   }
@@ -21,6 +25,9 @@ record Reach(double coldest, double hottest) {
     Reach reach = with(face.air()).with(face.walls());
     if (face.contact().isPresent()) {
       reach = reach.with(face.contact().get().plateTemperature());
+    }
+    if (face.bed().isPresent()) {
+      reach = reach.with(face.bed().get().temperature());
     }
     if (face.wetness() > 0) {
       double vapour = MoistAir.vapourPressure(face.humidityRatio(), pressure);
@@ -33,21 +40,8 @@ record Reach(double coldest, double hottest) {
     return new Reach(Math.min(coldest, temperature), Math.max(hottest, temperature));
   }
 
-  /**
-   * Temperature [K] at which the saturation pressure is the given one, held to the range of its
-   * formula.
-   */
+  /** Dew point [K], or the end of its range that a pressure lies beyond. */
   private static double dewPoint(double vapourPressure) {
-    double low = SaturationPressure.LOWEST;
-    double high = SaturationPressure.HIGHEST;
-    for (int i = 0; i < 60; i++) {
-      double middle = 0.5 * (low + high);
-      if (SaturationPressure.at(middle) < vapourPressure) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return 0.5 * (low + high);
+    return MoistAir.dewPoint(Math.max(LOWEST_VAPOUR, Math.min(HIGHEST_VAPOUR, vapourPressure)));
   }
 }

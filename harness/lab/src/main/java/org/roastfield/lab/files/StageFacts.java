@@ -13,7 +13,7 @@ final class StageFacts {
 
   static List<Fact> of(FaceSetup upper, FaceSetup lower, Section stage) {
     List<Fact> facts = new ArrayList<>();
-    for (String key : List.of("chamber", "wetness", "emissivity", "contact", "faces")) {
+    for (String key : List.of("chamber", "wetness", "emissivity", "contact", "coal-bed", "faces")) {
       stage.optional(key).ifPresent(entry -> entry.collect(key, facts));
     }
     if (upper.walls() == upper.air() && lower.walls() == lower.air()) {

@@ -40,7 +40,15 @@ final class StageReader {
   void read(Entry entry) {
     Section section =
         entry.section(
-            "name", "chamber", "wetness", "emissivity", "contact", "faces", "turns", "end");
+            "name",
+            "chamber",
+            "wetness",
+            "emissivity",
+            "contact",
+            "coal-bed",
+            "faces",
+            "turns",
+            "end");
     Entry nameEntry = section.required("name");
     String name = nameEntry.name();
     if (setups.stream().anyMatch(setup -> setup.name().equals(name))) {
@@ -56,7 +64,7 @@ final class StageReader {
 
   private void readStill(String name, Section section) {
     FaceSetup upper = upper(section);
-    FaceSetup lower = lower(section, upper);
+    FaceSetup lower = lower(section);
     widen(upper);
     widen(lower);
     EndReader.Rule rule = ends.read(section.required("end"), reach);
@@ -76,11 +84,12 @@ final class StageReader {
               throw unwanted.error("neither faces nor end beside turns, which say both");
             });
     section.required("contact");
-    FaceSetup touched = faces.ofStage(section);
+    FaceSetup touched = faces.ofStage(section, Side.lowerOf(cut.cut().shape()));
+    FaceSetup free = faces.ofStage(section, Side.upperOf(cut.cut().shape())).turnedAway();
     widen(touched);
     Turns turns = Turns.read(entry, cut.cut().shape() instanceof Slab);
     int first = stages.size();
-    turns.addTo(this, name, touched);
+    turns.addTo(this, name, touched, free);
     List<Fact> facts = new ArrayList<>(StageFacts.of(touched, touched, section));
     facts.add(new Fact("turns", turns.words()));
     setups.add(
@@ -97,20 +106,21 @@ final class StageReader {
   private FaceSetup upper(Section section) {
     Optional<Entry> entry = section.optional("faces");
     if (entry.isEmpty()) {
-      return faces.ofStage(section);
+      return faces.ofStage(section, Side.upperOf(cut.cut().shape()));
     }
     if (!(cut.cut().shape() instanceof Slab)) {
       throw entry.get().error("no faces, which only a slab has");
     }
-    return faces.ofFace(entry.get().section("upper", "lower").required("upper"), section);
+    return faces.ofFace(
+        entry.get().section("upper", "lower").required("upper"), section, Side.UPPER);
   }
 
-  private FaceSetup lower(Section section, FaceSetup upper) {
+  private FaceSetup lower(Section section) {
     return section
         .optional("faces")
         .map(entry -> entry.section("upper", "lower").required("lower"))
-        .map(face -> faces.ofFace(face, section))
-        .orElse(upper);
+        .map(face -> faces.ofFace(face, section, Side.LOWER))
+        .orElseGet(() -> faces.ofStage(section, Side.lowerOf(cut.cut().shape())));
   }
 
   private void widen(FaceSetup face) {

@@ -33,9 +33,13 @@ record Turns(int count, double every, int sides, boolean slab, String everyText)
     return count + " turns of " + everyText + (slab ? "" : " over " + sides + " sides");
   }
 
-  /** Adds one stage for each time that a face is put on or taken off. */
-  void addTo(StageReader reader, String name, FaceSetup touched) {
-    FaceSetup free = touched.withoutContact();
+  /**
+   * Adds one stage for each time that a face is put on or taken off.
+   *
+   * @param touched surroundings of what lies on the grate
+   * @param free surroundings of what does not
+   */
+  void addTo(StageReader reader, String name, FaceSetup touched, FaceSetup free) {
     if (slab) {
       for (int i = 0; i < count; i++) {
         boolean lowerDown = i % 2 == 0;

@@ -15,10 +15,14 @@
  *       water-activity}
  *   <li>{@code probes}: a list of {@code name} and {@code depth} below the surface
  *   <li>{@code stages}: a list of {@code name}, {@code chamber} ({@code air}, {@code walls}, {@code
- *       humidity-ratio}, {@code heat-transfer} by convection), {@code wetness}, {@code emissivity},
- *       {@code contact} ({@code plate}, {@code conductance}, {@code share} of the face), {@code
- *       faces} ({@code upper} and {@code lower} of a slab, where they differ), and either {@code
- *       turns} ({@code count}, {@code every}, {@code sides}) or {@code end}
+ *       humidity-ratio}, {@code heat-transfer} by convection: a coefficient, {@code still air}, or
+ *       {@code wind} and {@code factor}, for which a slab states its length and width), {@code
+ *       wetness}, {@code emissivity}, {@code contact} ({@code plate}, {@code conductance}, {@code
+ *       share} of the face), {@code coal-bed} below a lower face or a round cut ({@code
+ *       temperature} and {@code view-factor}, or {@code diameter} and {@code distance} under a slab
+ *       of stated length and width), {@code faces} ({@code upper} and {@code lower} of a slab,
+ *       where they differ), and either {@code turns} ({@code count}, {@code every}, {@code sides})
+ *       or {@code end}
  *   <li>{@code end}: {@code after} a time; {@code at} a clock time; {@code core} at a temperature;
  *       or {@code probe} with {@code reaches} or {@code falls-to}; the last two with {@code
  *       at-latest}

@@ -62,10 +62,10 @@ final class Assumptions {
     FaceSetup face = stage.upper();
     return String.format(
         Locale.ROOT,
-        "surface: that of stage \"%s\", convection %s W/(m²·K), emissivity %s, wetness %s, humidity"
+        "surface: that of stage \"%s\", convection %s, emissivity %s, wetness %s, humidity"
             + " ratio %s",
         stage.name(),
-        number(face.heatTransferCoefficient()),
+        face.heatTransfer().words(),
         number(face.emissivity()),
         number(face.wetness()),
         number(face.humidityRatio()));

@@ -93,13 +93,12 @@ final class ReportParts {
     rows.put("air", face -> Numbers.celsiusText(face.air()));
     rows.put("walls", face -> Numbers.celsiusText(face.walls()));
     rows.put("humidity ratio", face -> Numbers.decimal(face.humidityRatio(), 4));
-    rows.put(
-        "heat transfer by convection",
-        face -> Numbers.decimal(face.heatTransferCoefficient(), 1) + " W/(m²·K)");
+    rows.put("heat transfer by convection", face -> face.heatTransfer().words());
     rows.put("emissivity", face -> Numbers.decimal(face.emissivity(), 2));
     rows.put("wetness", face -> Numbers.decimal(face.wetness(), 2));
     rows.put("water activity", face -> Numbers.decimal(face.waterActivity(), 3));
     rows.put("hot metal", ReportParts::contact);
+    rows.put("coal bed", ReportParts::bed);
     return rows;
   }
 
@@ -113,6 +112,17 @@ final class ReportParts {
                     + " W/(m²·K), on "
                     + Numbers.decimal(100 * contact.share(), 0)
                     + " % of the face")
+        .orElse("none");
+  }
+
+  private static String bed(FaceSetup face) {
+    return face.bed()
+        .map(
+            bed ->
+                Numbers.celsiusText(bed.temperature())
+                    + ", "
+                    + Numbers.decimal(100 * bed.viewFactor(), 0)
+                    + " % of what the face sees")
         .orElse("none");
   }
 }

@@ -51,8 +51,8 @@ public final class Cautions {
   private static final Caution HOT_METAL =
       new Caution(
           "Hot grate",
-          "Fat on a hot grate flares up, and the grate stays hot long after the fire: heatproof gloves,"
-              + " long tongs, and the lid within reach.",
+          "Fat on a hot grate or over coals flares up, and the grate stays hot long after the fire:"
+              + " heatproof gloves, long tongs, and the lid within reach.",
           "");
 
   private Cautions() {}
@@ -75,7 +75,7 @@ public final class Cautions {
       cautions.add(OPENED_MEAT);
     }
     cautions.add(CHARCOAL);
-    if (touchesMetal(file)) {
+    if (isOverHeat(file)) {
       cautions.add(HOT_METAL);
     }
     return List.copyOf(cautions);
@@ -136,12 +136,12 @@ public final class Cautions {
     return Optional.of(new Caution("Slow rise", text, SLOW_RISE_SOURCE));
   }
 
-  private static boolean touchesMetal(CookFile file) {
+  private static boolean isOverHeat(CookFile file) {
     return file.stages().stream()
-        .anyMatch(stage -> touchesMetal(stage.upper()) || touchesMetal(stage.lower()));
+        .anyMatch(stage -> isOverHeat(stage.upper()) || isOverHeat(stage.lower()));
   }
 
-  private static boolean touchesMetal(FaceSetup face) {
-    return face.contact().isPresent();
+  private static boolean isOverHeat(FaceSetup face) {
+    return face.contact().isPresent() || face.bed().isPresent();
   }
 }

@@ -176,7 +176,7 @@ class CommandTest {
     assertEquals("", run.out());
     assertEquals(
         "roastfield: bad.yaml:16:5: found \"wetnes\", expected one of name, chamber, wetness,"
-            + " emissivity, contact, faces, turns, end; nearest known key: wetness\n",
+            + " emissivity, contact, coal-bed, faces, turns, end; nearest known key: wetness\n",
         run.err());
   }
 

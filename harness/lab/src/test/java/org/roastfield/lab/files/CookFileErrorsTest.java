@@ -18,7 +18,7 @@ class CookFileErrorsTest {
       "conductivity: 0.48 W/(m·K), density: 1060 kg/m³, heat-capacity: 3500 J/(kg·K)";
 
   private static final String STAGE_KEYS =
-      "one of name, chamber, wetness, emissivity, contact, faces, turns, end";
+      "one of name, chamber, wetness, emissivity, contact, coal-bed, faces, turns, end";
 
   private static final String TOP_KEYS =
       "roastfield, name, made-up, starts, altitude, cut, probes, stages";

@@ -33,6 +33,15 @@ class ReachTest {
 
   private static FaceSetup face(
       double air, double walls, double wetness, Optional<ContactSetup> contact) {
-    return new FaceSetup(air, walls, 0.00755, 6, 0.92, wetness, 0.98, contact);
+    return new FaceSetup(
+        air,
+        walls,
+        0.00755,
+        new HeatTransfer.Stated(6),
+        0.92,
+        wetness,
+        0.98,
+        contact,
+        Optional.empty());
   }
 }

@@ -26,6 +26,7 @@ import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.FaceSetup;
 import org.roastfield.lab.files.Fact;
 import org.roastfield.lab.files.Food;
+import org.roastfield.lab.files.HeatTransfer;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.StageSetup;
 import org.roastfield.lab.replay.Comparison;
@@ -238,6 +239,7 @@ final class ReportFixtures {
 
   private static FaceSetup face(double celsius, Optional<ContactSetup> contact) {
     double air = Temperatures.celsius(celsius);
-    return new FaceSetup(air, air, 0.035, 7, 0.92, 0.3, 0.98, contact);
+    return new FaceSetup(
+        air, air, 0.035, new HeatTransfer.Stated(7), 0.92, 0.3, 0.98, contact, Optional.empty());
   }
 }

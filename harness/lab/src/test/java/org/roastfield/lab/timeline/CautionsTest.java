@@ -69,6 +69,10 @@ class CautionsTest {
   void hotGrate_isWarnedOfWhereThereIsOne() {
     assertFalse(subjects(CookTexts.read(CookTexts.SLAB)).contains("Hot grate"));
     assertTrue(subjects(Published.porkLoin()).contains("Hot grate"));
+    String coals =
+        CookTexts.SLAB.replace(
+            "wetness: 0.3", "wetness: 0.3\n    coal-bed: {temperature: 700 °C, view-factor: 2 %}");
+    assertTrue(subjects(CookTexts.read(coals)).contains("Hot grate"));
   }
 
   @Test
