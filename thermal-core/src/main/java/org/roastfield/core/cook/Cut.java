@@ -1,5 +1,6 @@
 package org.roastfield.core.cook;
 
+import java.util.Locale;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.material.Material;
 import org.roastfield.core.shape.Shape;
@@ -15,11 +16,22 @@ import org.roastfield.core.units.Temperatures;
 public record Cut(Shape shape, Material material, double startTemperature) {
 
   /**
-   * @throws IllegalArgumentException if the start temperature is not positive, or outside the range
-   *     of the material's property curves (a frozen cut)
+   * @throws IllegalArgumentException if the start temperature is not positive, at or below the
+   *     initial freezing point of the material, or outside the range of its property curves
    */
   public Cut {
     Check.positive("startTemperature", startTemperature);
+    if (startTemperature <= material.freezingPoint()) {
+      throw new IllegalArgumentException(
+          "startTemperature must be above "
+              + kelvinAndCelsius(material.freezingPoint())
+              + ", where "
+              + material.name()
+              + " begins to freeze, was "
+              + kelvinAndCelsius(startTemperature)
+              + "; freezing and thawing are not represented: thaw the cut fully, in the cold, and"
+              + " state the temperature in its middle");
+    }
     if (!(startTemperature >= material.lowest() && startTemperature <= material.highest())) {
       throw new IllegalArgumentException(
           "startTemperature must be in ["
@@ -34,5 +46,10 @@ public record Cut(Shape shape, Material material, double startTemperature) {
               + Temperatures.toCelsius(startTemperature)
               + " °C); freezing and thawing are not represented: thaw the cut first");
     }
+  }
+
+  private static String kelvinAndCelsius(double temperature) {
+    return String.format(
+        Locale.ROOT, "%.2f K (%.2f °C)", temperature, Temperatures.toCelsius(temperature));
   }
 }

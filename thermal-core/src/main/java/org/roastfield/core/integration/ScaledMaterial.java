@@ -1,5 +1,7 @@
 package org.roastfield.core.integration;
 
+import java.util.List;
+import org.roastfield.core.material.LatentHeat;
 import org.roastfield.core.material.Material;
 import org.roastfield.core.material.PropertyCurve;
 import org.roastfield.core.units.Temperatures;
@@ -8,9 +10,9 @@ import org.roastfield.core.units.Temperatures;
  * Enthalpy and Kirchhoff temperature in kelvin, so that both equal temperature when properties are
  * constant, eqs. (2)-(3).
  *
- * <p>u(T) = 273.15 K + ∫ c/c₀ dT and φ(T) = 273.15 K + ∫ k/k₀ dT from 273.15 K, with c₀, k₀ the
- * values at a reference temperature. Then ∂u/∂t = α₀ ∇²φ with α₀ = k₀/(ρ c₀). Owned by one
- * integration.
+ * <p>u(T) = 273.15 K + ∫ c/c₀ dT and φ(T) = 273.15 K + ∫ k/k₀ dT from 273.15 K, with c the apparent
+ * heat capacity, latent heats included, and c₀, k₀ the values without them at a reference
+ * temperature. Then ∂u/∂t = α₀ ∇²φ with α₀ = k₀/(ρ c₀). Owned by one integration.
  */
 final class ScaledMaterial {
 
@@ -19,6 +21,7 @@ final class ScaledMaterial {
   private Material material;
   private PropertyCurve conductivityCurve;
   private PropertyCurve heatCapacityCurve;
+  private List<LatentHeat> latentHeats;
   private boolean constant;
   private double density;
   private double conductivity;
@@ -30,6 +33,7 @@ final class ScaledMaterial {
     this.material = material;
     this.conductivityCurve = material.conductivity();
     this.heatCapacityCurve = material.heatCapacity();
+    this.latentHeats = material.latentHeats();
     set(material);
   }
 
@@ -38,6 +42,7 @@ final class ScaledMaterial {
     this.material = material;
     this.conductivityCurve = material.conductivity();
     this.heatCapacityCurve = material.heatCapacity();
+    this.latentHeats = material.latentHeats();
     this.constant = material.isConstant();
     this.density = material.density();
     this.conductivity = conductivityCurve.at(REFERENCE);
@@ -72,12 +77,13 @@ final class ScaledMaterial {
     if (constant) {
       return temperature;
     }
-    return Temperatures.ZERO_CELSIUS + heatCapacityCurve.integral(temperature) / heatCapacity;
+    return Temperatures.ZERO_CELSIUS
+        + material.heatBetween(Temperatures.ZERO_CELSIUS, temperature) / heatCapacity;
   }
 
   /** du/dT. */
   double enthalpySlope(double temperature) {
-    return constant ? 1 : heatCapacityCurve.at(temperature) / heatCapacity;
+    return constant ? 1 : material.apparentHeatCapacity(temperature) / heatCapacity;
   }
 
   /** φ(T) [K]. */
@@ -121,11 +127,17 @@ final class ScaledMaterial {
   void enthalpies(double[] temperatures, double[] enthalpies) {
     heatCapacityCurve.integrals(
         temperatures, Temperatures.ZERO_CELSIUS, 1 / heatCapacity, enthalpies);
+    for (int i = 0; i < latentHeats.size(); i++) {
+      latentHeats.get(i).addTakenUp(temperatures, 1 / heatCapacity, enthalpies);
+    }
   }
 
   /** du/dT of many temperatures. */
   void enthalpySlopes(double[] temperatures, double[] slopes) {
     heatCapacityCurve.at(temperatures, 1 / heatCapacity, slopes);
+    for (int i = 0; i < latentHeats.size(); i++) {
+      latentHeats.get(i).addHeatCapacities(temperatures, 1 / heatCapacity, slopes);
+    }
   }
 
   /** φ of many temperatures [K]. */

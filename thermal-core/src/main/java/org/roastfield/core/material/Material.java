@@ -1,26 +1,43 @@
 package org.roastfield.core.material;
 
+import java.util.List;
 import org.roastfield.core.internal.Check;
 
 /**
- * What conducts and stores heat: density, thermal conductivity k(T) and specific heat capacity
- * c(T).
+ * What conducts and stores heat: density, thermal conductivity k(T), specific heat capacity c(T)
+ * and latent heats.
  *
  * @param name shown in messages and reports
  * @param density ρ [kg/m³], constant
  * @param conductivity k [W/(m·K)]
- * @param heatCapacity c [J/(kg·K)]
+ * @param heatCapacity c [J/(kg·K)], sensible: without the latent heats
+ * @param latentHeats taken up beside the sensible heat, in any order
+ * @param freezingPoint initial freezing point [K], at or below which a cut holds ice; 0 if there is
+ *     none
  */
 public record Material(
-    String name, double density, PropertyCurve conductivity, PropertyCurve heatCapacity) {
+    String name,
+    double density,
+    PropertyCurve conductivity,
+    PropertyCurve heatCapacity,
+    List<LatentHeat> latentHeats,
+    double freezingPoint) {
 
   /**
-   * @throws IllegalArgumentException if {@code name} is blank or {@code density} is not finite and
-   *     positive
+   * @throws IllegalArgumentException if {@code name} is blank, {@code density} is not finite and
+   *     positive, or {@code freezingPoint} is negative or not finite
    */
   public Material {
     Check.notBlank("name", name);
     Check.positive("density", density);
+    latentHeats = List.copyOf(latentHeats);
+    Check.notNegative("freezingPoint", freezingPoint);
+  }
+
+  /** A material without latent heats and without a freezing point. */
+  public Material(
+      String name, double density, PropertyCurve conductivity, PropertyCurve heatCapacity) {
+    this(name, density, conductivity, heatCapacity, List.of(), 0);
   }
 
   /**
@@ -38,10 +55,29 @@ public record Material(
 
   /** Whether neither conductivity nor heat capacity depends on temperature. */
   public boolean isConstant() {
-    return conductivity.isConstant() && heatCapacity.isConstant();
+    return conductivity.isConstant() && heatCapacity.isConstant() && latentHeats.isEmpty();
   }
 
-  /** Thermal diffusivity k/(ρ c) [m²/s] at a temperature [K]. */
+  /** Apparent heat capacity at a temperature [K], with the latent heats [J/(kg·K)]. */
+  public double apparentHeatCapacity(double temperature) {
+    double sum = heatCapacity.at(temperature);
+    for (int i = 0; i < latentHeats.size(); i++) {
+      sum += latentHeats.get(i).heatCapacity(temperature);
+    }
+    return sum;
+  }
+
+  /** Heat that 1 kg takes up between two temperatures [K], latent heats included [J/kg]. */
+  public double heatBetween(double from, double to) {
+    double sum = heatCapacity.integral(to) - heatCapacity.integral(from);
+    for (int i = 0; i < latentHeats.size(); i++) {
+      LatentHeat latent = latentHeats.get(i);
+      sum += latent.takenUp(to) - latent.takenUp(from);
+    }
+    return sum;
+  }
+
+  /** Thermal diffusivity k/(ρ c) of sensible heat [m²/s] at a temperature [K]. */
   public double diffusivity(double temperature) {
     return conductivity.at(temperature) / (density * heatCapacity.at(temperature));
   }

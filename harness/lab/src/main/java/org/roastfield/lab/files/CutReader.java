@@ -47,11 +47,19 @@ final class CutReader {
   private CutSetup setup() {
     Food food = food();
     Shape shape = shape();
-    Material material = MaterialReader.read(section.required("material"));
-    facts.add(new Fact("material", material.name()));
+    Material material = new MaterialReader(food, facts).read(section.required("material"));
     Entry start = section.required("start-temperature");
     facts.add(new Fact("start temperature", start.text()));
     double startTemperature = start.quantity(Dimension.TEMPERATURE, 173.15, 373.15);
+    if (startTemperature <= material.freezingPoint()) {
+      throw start.error(
+          "above "
+              + Dimension.TEMPERATURE.text(material.freezingPoint())
+              + ", where "
+              + material.name()
+              + " begins to freeze: freezing and thawing are not represented, so thaw the cut fully,"
+              + " in the cold, and state the temperature in its middle");
+    }
     if (!(startTemperature >= ChoiOkos.LOWEST)) {
       throw start.error(
           "at least "
@@ -69,8 +77,7 @@ final class CutReader {
   private Food food() {
     Optional<Entry> entry = section.optional("food");
     if (entry.isEmpty()) {
-      facts.add(new Fact("food", "not stated"));
-      return Food.UNSTATED;
+      return foodOfMaterial();
     }
     String word = entry.get().text();
     facts.add(new Fact("food", word));
@@ -80,6 +87,17 @@ final class CutReader {
         .filter(food -> food != Food.UNSTATED && food.word().equals(word))
         .findFirst()
         .orElseThrow(() -> entry.get().error(oneOf(words, word)));
+  }
+
+  private Food foodOfMaterial() {
+    Food food =
+        MaterialReader.inCatalogue(section.required("material"))
+            .map(foodstuff -> Food.of(foodstuff.kind()))
+            .orElse(Food.UNSTATED);
+    facts.add(
+        new Fact(
+            "food", food == Food.UNSTATED ? "not stated" : food.word() + " (by the material)"));
+    return food;
   }
 
   private Shape shape() {

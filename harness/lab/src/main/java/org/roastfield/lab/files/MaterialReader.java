@@ -3,23 +3,52 @@ package org.roastfield.lab.files;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.roastfield.core.material.ChoiOkos;
 import org.roastfield.core.material.Composition;
+import org.roastfield.core.material.FoodKind;
+import org.roastfield.core.material.Foodstuff;
 import org.roastfield.core.material.Material;
+import org.roastfield.core.material.Materials;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
-/** Reads what a cut is made of: a composition, or three constant properties. */
+/**
+ * Reads what a cut is made of: a name of the catalogue, a composition, or three constant
+ * properties.
+ */
 final class MaterialReader {
 
   /** In the order of {@link Composition}. */
   private static final List<String> PARTS =
       List.of("water", "protein", "fat", "carbohydrate", "fibre", "ash");
 
-  private MaterialReader() {}
+  private final Food food;
+  private final List<Fact> facts;
 
-  static Material read(Entry entry) {
+  /**
+   * @param food stated for the cut
+   * @param facts receives what was read and assumed
+   */
+  MaterialReader(Food food, List<Fact> facts) {
+    this.food = food;
+    this.facts = facts;
+  }
+
+  /** The foodstuff, if {@code entry} is a name of the catalogue. */
+  static Optional<Foodstuff> inCatalogue(Entry entry) {
+    return isName(entry) ? Materials.find(entry.text()) : Optional.empty();
+  }
+
+  private static boolean isName(Entry entry) {
+    return entry.node() instanceof ScalarNode;
+  }
+
+  Material read(Entry entry) {
+    if (isName(entry)) {
+      return ofCatalogue(entry);
+    }
     Section section =
         entry.section("name", "composition", "conductivity", "density", "heat-capacity");
     String name = section.required("name").name();
+    facts.add(new Fact("material", name));
     Optional<Entry> composition = section.optional("composition");
     if (composition.isEmpty()) {
       return constant(name, section);
@@ -35,6 +64,34 @@ final class MaterialReader {
     return composed(name, composition.get());
   }
 
+  private Material ofCatalogue(Entry entry) {
+    String name = entry.text();
+    Foodstuff foodstuff = inCatalogue(entry).orElseThrow(() -> entry.error(knownNames(name)));
+    food.kind()
+        .filter(kind -> kind != foodstuff.kind())
+        .ifPresent(
+            kind -> {
+              throw entry.error(
+                  kind.word() + ", which the food of this cut is said to be: " + food.word());
+            });
+    facts.add(new Fact("material", name + " (catalogue; " + foodstuff.source() + ")"));
+    return foodstuff.material();
+  }
+
+  private static String knownNames(String name) {
+    List<String> names = Materials.all().stream().map(Foodstuff::name).toList();
+    String hint = Spelling.nearest(name, names).map(near -> "; nearest known: " + near).orElse("");
+    return "one of " + String.join(", ", names) + ", or keys and values (name, composition)" + hint;
+  }
+
+  /** Kind of a stated composition: that of the food, else meat. */
+  private FoodKind kind() {
+    if (food.kind().isEmpty()) {
+      facts.add(new Fact("melting and denaturation", "as of meat (food not stated, so assumed)"));
+    }
+    return food.kind().orElse(FoodKind.MEAT);
+  }
+
   private static Material constant(String name, Section section) {
     return Material.constant(
         name,
@@ -43,7 +100,7 @@ final class MaterialReader {
         section.quantity("heat-capacity", Dimension.HEAT_CAPACITY, 100, 10_000));
   }
 
-  private static Material composed(String name, Entry entry) {
+  private Material composed(String name, Entry entry) {
     Section parts = entry.section(PARTS.toArray(String[]::new));
     List<Double> shares = PARTS.stream().map(key -> share(parts, key)).toList();
     double sum = shares.stream().mapToDouble(Double::doubleValue).sum();
@@ -52,17 +109,17 @@ final class MaterialReader {
           String.format(
               Locale.ROOT, "shares that sum to 95 %% … 105 %%; these sum to %.1f %%", 100 * sum));
     }
-    return entry.guard(
-        () ->
-            ChoiOkos.material(
-                name,
+    Composition composition =
+        entry.guard(
+            () ->
                 Composition.of(
                     shares.get(0),
                     shares.get(1),
                     shares.get(2),
                     shares.get(3),
                     shares.get(4),
-                    shares.get(5))));
+                    shares.get(5)));
+    return Foodstuff.of(name, kind(), composition).material();
   }
 
   private static double share(Section parts, String key) {

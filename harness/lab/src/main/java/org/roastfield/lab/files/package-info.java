@@ -10,7 +10,8 @@
  *       on), {@code made-up} (true or false), {@code altitude}
  *   <li>{@code cut}: {@code food}, {@code shape} (slab, cylinder, sphere), {@code thickness} of a
  *       slab or {@code diameter}, {@code length} and {@code width} for sums over the whole cut,
- *       {@code start-temperature}, {@code material} ({@code name} and either {@code composition} or
+ *       {@code start-temperature}, {@code material} (a name of the catalogue {@link
+ *       org.roastfield.core.material.Materials}, or {@code name} and either {@code composition} or
  *       {@code conductivity}, {@code density}, {@code heat-capacity}), {@code emissivity}, {@code
  *       water-activity}
  *   <li>{@code probes}: a list of {@code name} and {@code depth} below the surface
