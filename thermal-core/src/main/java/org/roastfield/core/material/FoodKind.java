@@ -6,7 +6,7 @@ import org.roastfield.core.units.Temperatures;
 
 /**
  * Kind of food, which decides at which temperatures its water freezes, its fat melts and its
- * proteins denature, eq. (21).
+ * proteins denature, eq. (40).
  */
 public enum FoodKind {
   /** Mammals, game included. */

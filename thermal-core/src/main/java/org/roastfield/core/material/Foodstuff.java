@@ -29,7 +29,7 @@ public record Foodstuff(String name, FoodKind kind, Composition composition, Str
     return new Foodstuff(name, kind, composition, "stated by the caller");
   }
 
-  /** Heats of melting and denaturation, eqs. (20)-(21). */
+  /** Heats of melting and denaturation, eqs. (39)-(40). */
   public List<LatentHeat> latentHeats() {
     return kind.latentHeats(composition);
   }

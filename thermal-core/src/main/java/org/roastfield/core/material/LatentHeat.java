@@ -8,7 +8,7 @@ import org.roastfield.core.units.Temperatures;
  * melting fat; given back on the way down.
  *
  * <p>By temperature T the share S = s⁴ (35 − 84 s + 70 s² − 20 s³) of it is taken up, with s = (T −
- * lowest)/(highest − lowest) held to [0, 1], eq. (20). The apparent heat capacity that follows, 140
+ * lowest)/(highest − lowest) held to [0, 1], eq. (39). The apparent heat capacity that follows, 140
  * s³ (1 − s)³ heat/(highest − lowest), begins and ends with zero slope and curvature, so that time
  * steps keep their order, and sums exactly to the heat.
  *

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 /**
  * Catalogue of raw cuts and foods.
  *
- * <p>Compositions are those of [USDASR28] under the stated number, read in a copy of its
+ * <p>Compositions are those of [USDA2016] under the stated number, read in a copy of its
  * abbreviated table; brisket with its fat is quoted from memory of [ASHRAERefrigeration]. Status:
  * literature. Single pieces differ, by {@link Foodstuff#spread()}. Skinless and boneless; a layer
  * of skin or fat on a cut is not in it. Carbohydrate is without fibre. The florets of a cauliflower

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.roastfield.core.units.Temperatures;
 
 /**
- * A transition of fat or protein and the heat it takes up, eq. (21).
+ * A transition of fat or protein and the heat it takes up, eq. (40).
  *
  * <p><b>Fat of mammals</b>: 120 kJ/kg of fat from 10 to 50 °C. Of it 111 between 20 and 50 °C,
  * where 100 to 140 is quoted from memory without a source. From 5 to 25 °C it adds 1.5 kJ/(kg·K) to

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.function.Executable;
 import org.roastfield.core.material.ChoiOkos;
 import org.roastfield.core.material.Composition;
 import org.roastfield.core.material.Material;
+import org.roastfield.core.material.Materials;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.surface.Contact;
@@ -97,6 +98,18 @@ class CookTest {
         "startTemperature must be in [272.15, 423.15] K for loin, was 255.14999999999998 K"
             + " (-18.0 °C); freezing and thawing are not represented: thaw the cut first",
         () -> new Cut(Slab.ofThickness(0.05), loin, Temperatures.celsius(-18)));
+  }
+
+  @Test
+  void cutAtItsFreezingPoint_isRefusedWithAdvice() {
+    Material cauliflower = Materials.named("cauliflower").material();
+    assertRefused(
+        "startTemperature must be above 272.35 K (-0.80 °C), where cauliflower begins to freeze,"
+            + " was 272.35 K (-0.80 °C); freezing and thawing are not represented: thaw the cut"
+            + " fully, in the cold, and state the temperature in its middle",
+        () -> new Cut(Slab.ofThickness(0.05), cauliflower, cauliflower.freezingPoint()));
+    Cut chilled = new Cut(Slab.ofThickness(0.05), cauliflower, cauliflower.freezingPoint() + 0.01);
+    assertEquals(cauliflower, chilled.material());
   }
 
   @Test

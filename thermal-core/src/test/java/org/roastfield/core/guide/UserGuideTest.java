@@ -15,9 +15,8 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
-import org.roastfield.core.material.ChoiOkos;
-import org.roastfield.core.material.Composition;
 import org.roastfield.core.material.Material;
+import org.roastfield.core.material.Materials;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.simulation.Peak;
 import org.roastfield.core.simulation.SimulationResult;
@@ -35,7 +34,7 @@ class UserGuideTest {
 
   @Test
   void exampleOfTheReadme_givesTheStatedNumbers() {
-    Material pork = ChoiOkos.material("pork loin", Composition.ofMeat(0.722, 0.214, 0.057, 0.0105));
+    Material pork = Materials.named("pork loin").material();
     Cut loin = new Cut(Cylinder.ofDiameter(0.096), pork, celsius(8));
     Chamber pit = Chamber.steady(celsius(115), 0.035, MoistAir.STANDARD_PRESSURE);
     Chamber room = Chamber.steady(celsius(22), 0.008, MoistAir.STANDARD_PRESSURE);
@@ -49,9 +48,9 @@ class UserGuideTest {
     Peak peak = result.corePeak(result.stage("rest"));
     double minutesToPeak = (peak.time() - result.stage("rest").start()) / 60;
 
-    assertEquals(142.4, minutesToPull, 0.05);
-    assertEquals(celsius(57.16), peak.temperature(), 0.01);
-    assertEquals(25, minutesToPeak, 0.5);
+    assertEquals(147.4, minutesToPull, 0.05);
+    assertEquals(celsius(57.13), peak.temperature(), 0.01);
+    assertEquals(26, minutesToPeak, 0.5);
     assertTrue(peak.interior());
   }
 
@@ -64,7 +63,7 @@ class UserGuideTest {
   }
 
   private static double secondsToPull(double diameter, double wetness) {
-    Material pork = ChoiOkos.material("pork loin", Composition.ofMeat(0.722, 0.214, 0.057, 0.0105));
+    Material pork = Materials.named("pork loin").material();
     Cut loin = new Cut(Cylinder.ofDiameter(diameter), pork, celsius(8));
     Chamber pit = Chamber.steady(celsius(115), 0.035, MoistAir.STANDARD_PRESSURE);
     StageEnd pull = StageEnd.coreRisesTo(celsius(54), 12 * 3600);

@@ -58,6 +58,7 @@ class ConservationTest {
   void heat_isConservedAtEveryAccuracy(double accuracy) {
     Shape shape = SampleCooks.shapes().get(2);
     assertConserved(SampleCooks.roast(shape, SampleCooks.LOIN), Bodies.accuracy(accuracy));
+    assertConserved(SampleCooks.roast(shape, SampleCooks.BRISKET), Bodies.accuracy(accuracy));
   }
 
   @ParameterizedTest
@@ -66,6 +67,7 @@ class ConservationTest {
     Settings settings = Settings.withDefaults().withCells(cells);
     assertConserved(SampleCooks.roast(SampleCooks.shapes().get(1), SampleCooks.LOIN), settings);
     assertConserved(SampleCooks.turned(SampleCooks.LOIN), settings);
+    assertConserved(SampleCooks.turned(SampleCooks.BRISKET), settings);
   }
 
   @Test

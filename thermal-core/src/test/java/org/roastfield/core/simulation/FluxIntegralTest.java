@@ -32,7 +32,7 @@ class FluxIntegralTest {
   static final int CELLS = 40;
 
   static Stream<Arguments> plainCooks() {
-    return Stream.of(SampleCooks.CONSTANT, SampleCooks.LOIN)
+    return Stream.of(SampleCooks.CONSTANT, SampleCooks.LOIN, SampleCooks.BRISKET)
         .flatMap(
             material ->
                 SampleCooks.shapes().stream()
@@ -50,9 +50,13 @@ class FluxIntegralTest {
                 shape ->
                     Stream.of(
                         SampleCooks.roast(shape, SampleCooks.CONSTANT),
-                        SampleCooks.roast(shape, SampleCooks.LOIN)));
+                        SampleCooks.roast(shape, SampleCooks.LOIN),
+                        SampleCooks.roast(shape, SampleCooks.BRISKET)));
     Stream<Cook> turned =
-        Stream.of(SampleCooks.turned(SampleCooks.CONSTANT), SampleCooks.turned(SampleCooks.LOIN));
+        Stream.of(
+            SampleCooks.turned(SampleCooks.CONSTANT),
+            SampleCooks.turned(SampleCooks.LOIN),
+            SampleCooks.turned(SampleCooks.BRISKET));
     return Stream.concat(models, Stream.concat(roasts, turned)).toList();
   }
 

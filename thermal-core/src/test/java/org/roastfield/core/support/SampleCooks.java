@@ -10,6 +10,7 @@ import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.material.ChoiOkos;
 import org.roastfield.core.material.Composition;
 import org.roastfield.core.material.Material;
+import org.roastfield.core.material.Materials;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
@@ -39,6 +40,9 @@ public final class SampleCooks {
   /** Properties that depend on temperature. */
   public static final Material LOIN =
       ChoiOkos.material("pork loin", Composition.ofMeat(0.722, 0.214, 0.057, 0.0105));
+
+  /** Properties that depend on temperature, with melting fat and proteins that denature. */
+  public static final Material BRISKET = Materials.named("beef brisket").material();
 
   private SampleCooks() {}
 

@@ -150,6 +150,36 @@ class CookFileErrorsTest {
             "18:11: found \"gentle heat\", expected a name that no earlier stage has"));
   }
 
+  static Stream<Arguments> foods() {
+    String material = "{name: beef, " + CONSTANT + "}";
+    String names =
+        "expected one of beef loin, beef brisket, pork loin, pork shoulder, lamb leg, venison,"
+            + " bison, chicken breast, chicken thigh, turkey breast, turkey thigh, duck breast,"
+            + " salmon, tuna, beetroot, cauliflower, or keys and values (name, composition)";
+    return Stream.of(
+        arguments(
+            material,
+            "beef lion",
+            "10:13: found \"beef lion\", " + names + "; nearest known: beef loin"),
+        arguments(material, "xyz", "10:13: found \"xyz\", " + names),
+        arguments(
+            material,
+            "chicken breast",
+            "10:13: found \"chicken breast\", expected meat, which the food of this cut is said to"
+                + " be: beef"),
+        arguments(
+            "start-temperature: 5 °C\n  material: " + material,
+            "start-temperature: -18 °C\n  material: beef loin",
+            "9:22: found \"-18 °C\", expected above -1.7 °C, where beef loin begins to freeze:"
+                + " freezing and thawing are not represented, so thaw the cut fully, in the cold,"
+                + " and state the temperature in its middle"),
+        arguments(
+            "start-temperature: 5 °C\n  material: " + material,
+            "start-temperature: -1.5 °C\n  material: beef loin",
+            "9:22: found \"-1.5 °C\", expected at least -1 °C, since freezing and thawing are not"
+                + " represented: thaw the cut first"));
+  }
+
   static Stream<Arguments> ends() {
     String end = "{core: 46 °C, at-latest: 3 h}";
     return Stream.of(
@@ -233,7 +263,7 @@ class CookFileErrorsTest {
   }
 
   @ParameterizedTest
-  @MethodSource({"keys", "quantities", "words", "ends", "turnsAndFaces", "yaml"})
+  @MethodSource({"keys", "quantities", "words", "foods", "ends", "turnsAndFaces", "yaml"})
   void mistakeInOnePlace_isNamedWithItsPlace(String piece, String by, String message) {
     assertEquals("cook.yaml:" + message, error(CookTexts.spoilt(piece, by)));
   }

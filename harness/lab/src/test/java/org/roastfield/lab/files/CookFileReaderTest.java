@@ -13,6 +13,9 @@ import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.material.LatentHeat;
+import org.roastfield.core.material.Material;
+import org.roastfield.core.material.Materials;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.surface.SurfaceFlux;
@@ -37,6 +40,59 @@ class CookFileReaderTest {
     assertEquals(278.15, file.cook().cut().startTemperature(), 1e-9);
     assertEquals(List.of(Probe.atDepth("tip", 0.015)), file.cook().probes());
     assertTrue(file.extent().isEmpty());
+  }
+
+  @Test
+  void nameOfTheCatalogue_isItsMaterial() {
+    CookFile file = CookTexts.read(withMaterial("beef brisket"));
+    Material brisket = Materials.named("beef brisket").material();
+    Material read = file.cook().cut().material();
+    assertEquals("beef brisket", read.name());
+    assertEquals(brisket.density(), read.density());
+    assertEquals(brisket.latentHeats(), read.latentHeats());
+    assertEquals(brisket.freezingPoint(), read.freezingPoint());
+    assertTrue(
+        file.facts()
+            .contains(
+                new Fact(
+                    "material",
+                    "beef brisket (catalogue; " + Materials.named("beef brisket").source() + ")")),
+        () -> file.facts().toString());
+  }
+
+  @Test
+  void composition_meltsAndDenaturesAsItsFoodDoes() {
+    String composition = "{name: own, composition: {water: 70 %, protein: 20 %, fat: 10 %}}";
+    String text = withMaterial(composition);
+    assertEquals(12e3 + 3.2e3, latentHeat(CookTexts.read(text)), 1e-6);
+    String fish = text.replace("food: beef", "food: fish");
+    assertEquals(3.2e3, latentHeat(CookTexts.read(fish)), 1e-6);
+    CookFile unstated = CookTexts.read(text.replace("  food: beef\n", ""));
+    assertEquals(12e3 + 3.2e3, latentHeat(unstated), 1e-6);
+    assertTrue(
+        unstated
+            .facts()
+            .contains(
+                new Fact("melting and denaturation", "as of meat (food not stated, so assumed)")),
+        () -> unstated.facts().toString());
+  }
+
+  @Test
+  void foodThatIsNotStated_followsFromTheCatalogue() {
+    String chicken = withMaterial("chicken breast").replace("  food: beef\n", "");
+    assertEquals(Food.POULTRY, CookTexts.read(chicken).food());
+    String loin = withMaterial("beef loin").replace("  food: beef\n", "");
+    assertEquals(Food.UNSTATED, CookTexts.read(loin).food());
+  }
+
+  private static double latentHeat(CookFile file) {
+    return file.cook().cut().material().latentHeats().stream().mapToDouble(LatentHeat::heat).sum();
+  }
+
+  private static String withMaterial(String material) {
+    return CookTexts.spoilt(
+        "{name: beef, conductivity: 0.48 W/(m·K), density: 1060 kg/m³, heat-capacity: 3500 J/(kg·K)}",
+        material);
   }
 
   @Test
