@@ -49,7 +49,7 @@ class UserGuideTest {
     double minutesToPeak = (peak.time() - result.stage("rest").start()) / 60;
 
     assertEquals(147.4, minutesToPull, 0.05);
-    assertEquals(celsius(57.13), peak.temperature(), 0.01);
+    assertEquals(celsius(57.14), peak.temperature(), 0.01);
     assertEquals(26, minutesToPeak, 0.5);
     assertTrue(peak.interior());
   }
