@@ -57,7 +57,7 @@ final class Rs1Point {
   }
 
   private static Shape shape(Cook plain, double size) {
-    return switch (plain.cut().shape().exponent()) {
+    return switch ((int) plain.cut().shape().exponent()) {
       case 0 -> Slab.ofHalfThickness(size);
       case 1 -> Cylinder.ofRadius(size);
       default -> Sphere.ofRadius(size);

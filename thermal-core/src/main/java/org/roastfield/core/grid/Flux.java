@@ -27,7 +27,7 @@ record Flux(double conductance, double below, double above) {
 
   /** In a symmetric body: exact for a + b ξ² + c ξ⁴. */
   static Flux fourthPowerExact(Grid grid, int f) {
-    int m = grid.exponent();
+    double m = grid.exponent();
     double r = grid.face(f);
     double ds = grid.mean(2, f) - grid.mean(2, f - 1);
     double dq = grid.mean(4, f) - grid.mean(4, f - 1);
@@ -85,7 +85,7 @@ record Flux(double conductance, double below, double above) {
 
   /** Average of the Laplacian of ξ^power, p (p − 1 + m) ξ^(p − 2). */
   private static double laplacian(Grid grid, int power, int cell) {
-    int factor = power * (power - 1 + grid.exponent());
+    double factor = power * (power - 1 + grid.exponent());
     return factor == 0 ? 0 : factor * grid.mean(power - 2, cell);
   }
 

@@ -19,6 +19,9 @@ public final class Grid {
   /** Most cells. */
   public static final int MOST_CELLS = 100_000;
 
+  /** Highest geometry exponent that stability was shown for ({@code GridStabilityTest}). */
+  public static final double HIGHEST_EXPONENT = 4;
+
   /** Below this ξ a symmetric body's fluxes are made for even functions of ξ. */
   private static final double EVEN_BELOW = 0.4;
 
@@ -28,7 +31,7 @@ public final class Grid {
    */
   private static final double LARGEST_CORRECTION = 0.25;
 
-  private final int exponent;
+  private final double exponent;
   private final boolean twoSided;
   private final double[] faces;
   private final double[] volumes;
@@ -36,7 +39,7 @@ public final class Grid {
   private final FaceClosure upper;
   private final FaceClosure lower;
 
-  private Grid(int exponent, boolean twoSided, double[] faces, double compactBelow) {
+  private Grid(double exponent, boolean twoSided, double[] faces, double compactBelow) {
     this.exponent = exponent;
     this.twoSided = twoSided;
     this.faces = faces;
@@ -58,14 +61,16 @@ public final class Grid {
   /**
    * Grid of a body heated all round.
    *
-   * @param exponent m: 0 half a slab, 1 cylinder, 2 sphere
+   * @param exponent m: 0 half a slab, 1 cylinder, 2 sphere; any number in [0, {@value
+   *     #HIGHEST_EXPONENT}]
    * @param cells {@value #FEWEST_CELLS} … {@value #MOST_CELLS}
    * @param surfaceCell width of the cell at the face, relative to the radius, in (0, 1)
    * @param compactDepth relative distance from the face beyond which fluxes are exact for cubics; 1
    *     or more for none
    */
-  public static Grid symmetric(int exponent, int cells, double surfaceCell, double compactDepth) {
-    Check.inRange("exponent", exponent, 0, 2);
+  public static Grid symmetric(
+      double exponent, int cells, double surfaceCell, double compactDepth) {
+    Check.inRange("exponent", exponent, 0, HIGHEST_EXPONENT);
     checkCells(cells, surfaceCell);
     double[] widths = Widths.capped(cells, 1, surfaceCell);
     double[] faces = new double[cells + 1];
@@ -110,7 +115,7 @@ public final class Grid {
   }
 
   /** Geometry exponent m. */
-  public int exponent() {
+  public double exponent() {
     return exponent;
   }
 
@@ -181,16 +186,18 @@ public final class Grid {
     };
   }
 
-  private double moment(int power, int i) {
+  private double moment(double power, int i) {
     return (power(faces[i + 1], power + 1) - power(faces[i], power + 1)) / (power + 1);
   }
 
-  static double power(double base, int exponent) {
+  /** base^exponent: a product as far as the exponent is whole. */
+  static double power(double base, double exponent) {
+    int whole = (int) exponent;
     double result = 1;
-    for (int i = 0; i < exponent; i++) {
+    for (int i = 0; i < whole; i++) {
       result *= base;
     }
-    return result;
+    return exponent == whole ? result : result * StrictMath.pow(base, exponent - whole);
   }
 
   /**

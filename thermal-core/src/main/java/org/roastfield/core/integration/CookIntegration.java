@@ -114,10 +114,10 @@ public final class CookIntegration {
         : Grid.twoSided(2 * accuracy.cells(), relative, compact);
   }
 
-  /** What ξ = 1 stands for in a cook [m]. */
+  /** What ξ = 1 stands for in the equations of a cook [m]. */
   static double length(Cook cook) {
     Shape shape = cook.cut().shape();
-    return cook.isSymmetric() ? shape.halfThickness() : shape.thickness();
+    return cook.isSymmetric() ? shape.equivalentRadius() : shape.thickness();
   }
 
   /** How a stage came to its end. */
@@ -216,7 +216,7 @@ public final class CookIntegration {
    * lower one.
    */
   public Reading readingAt(double distance) {
-    return Reading.at(grid, place(distance, length, grid.isTwoSided()));
+    return Reading.at(grid, place(distance, extent(), grid.isTwoSided()));
   }
 
   /** Derivative by ξ of the reading of a probe, in kelvin for a unit of ξ. */
@@ -226,17 +226,22 @@ public final class CookIntegration {
 
   /** ξ of a probe in a cook. */
   static double place(Cook cook, Probe probe, boolean twoSided) {
-    return place(probe.distanceFromMiddle(cook.cut().shape()), length(cook), twoSided);
+    Shape shape = cook.cut().shape();
+    return place(probe.distanceFromMiddle(shape), extent(shape, twoSided), twoSided);
   }
 
-  private static double place(double distance, double length, boolean twoSided) {
-    double xi = twoSided ? 0.5 + distance / length : Math.abs(distance) / length;
+  private static double place(double distance, double extent, boolean twoSided) {
+    double xi = twoSided ? 0.5 + distance / extent : Math.abs(distance) / extent;
     return Math.max(0, Math.min(1, xi));
   }
 
-  /** What ξ = 1 stands for [m]. */
-  public double length() {
-    return length;
+  /** What ξ = 1 stands for in the real piece [m]. */
+  public double extent() {
+    return extent(cook.cut().shape(), grid.isTwoSided());
+  }
+
+  private static double extent(Shape shape, boolean twoSided) {
+    return twoSided ? shape.thickness() : shape.halfThickness();
   }
 
   /** An empty trajectory for this cook's steps, that starts now. */

@@ -152,8 +152,9 @@ public final class LaneIntegration {
     ScaledMaterial material = new ScaledMaterial(cook.cut().material());
     double start = cook.cut().startTemperature();
     length[l] = shape.halfThickness();
-    stepper.timeScale[l] = material.diffusivity() / (length[l] * length[l]);
-    stepper.kappa[l] = length[l] / material.conductivity();
+    double radius = shape.equivalentRadius();
+    stepper.timeScale[l] = material.diffusivity() / (radius * radius);
+    stepper.kappa[l] = radius / material.conductivity();
     for (int i = 0; i < grid.cells(); i++) {
       stepper.value[i][l] = start;
       stepper.rate[i][l] = 0;

@@ -27,7 +27,7 @@ public record Cylinder(double radius) implements Shape {
   }
 
   @Override
-  public int exponent() {
+  public double exponent() {
     return 1;
   }
 

@@ -27,7 +27,7 @@ public record Sphere(double radius) implements Shape {
   }
 
   @Override
-  public int exponent() {
+  public double exponent() {
     return 2;
   }
 

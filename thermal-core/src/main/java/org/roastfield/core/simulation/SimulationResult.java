@@ -103,7 +103,7 @@ public final class SimulationResult {
    */
   public TemperatureProfile profile(double time) {
     double inside = Check.inRoundedRange("time", time, 0, endTime());
-    return new TemperatureProfile(trajectory, integration.length(), inside);
+    return new TemperatureProfile(trajectory, integration.extent(), inside);
   }
 
   /** Core temperature at {@link #endTime()} [K]; that at the start if no step was made. */

@@ -18,7 +18,7 @@ class GridStabilityTest {
   @ParameterizedTest
   @ValueSource(ints = {6, 7, 8, 10, 12, 16, 20, 33, 40})
   void everyModeDecays_inSymmetricBodies(int cells) {
-    for (int exponent = 0; exponent <= 2; exponent++) {
+    for (double exponent : new double[] {0, 0.1, 0.5, 1, 1.5, 2, 2.5, 3.2, Grid.HIGHEST_EXPONENT}) {
       for (double surfaceCell : new double[] {1e-3, 4e-3, 0.01, 0.02, 0.05, 0.2}) {
         for (double depth : new double[] {0, 0.05, 0.1, 0.3, 1}) {
           assertDecay(Grid.symmetric(exponent, cells, surfaceCell, depth));
