@@ -164,14 +164,8 @@ public final class CookIntegration {
     TangentIntegration following =
         new TangentIntegration(cook, variations, stages.stepper(), problem, trajectory);
     stages.follow(following);
-    tightenFaces();
     tangents = following;
     return following;
-  }
-
-  /** Balances the faces more closely; see {@link FaceBalance#tighten}. */
-  void tightenFaces() {
-    stages.stepper().tightenFaces();
   }
 
   private void follow(TangentIntegration tangents, StageIntegration.End end, StageEnd rule) {

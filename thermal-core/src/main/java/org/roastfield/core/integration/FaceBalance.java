@@ -22,8 +22,6 @@ final class FaceBalance {
 
   private static final double ACCURACY_SHARE = 0.5;
 
-  private static final double SHARE_FOR_DERIVATIVES = 0.1;
-
   private static final int MOST_ITERATIONS = 60;
 
   /** Slope of a flux that may end within the last correction, next to boiling [W/(m²·K)]. */
@@ -44,7 +42,7 @@ final class FaceBalance {
   private double kappa;
   private final int faces;
   private final Counters counters;
-  private double tolerance;
+  private final double tolerance;
   private final SurfaceFlux flux = new SurfaceFlux();
   private SurfaceLaw upperLaw = SurfaceLaw.insulated();
   private SurfaceLaw lowerLaw = SurfaceLaw.insulated();
@@ -79,14 +77,6 @@ final class FaceBalance {
     this.kappa = kappa;
     this.faces = faces;
     this.counters = counters;
-  }
-
-  /**
-   * Goes on until corrections are smaller still, for derivatives: theirs is a balance that holds,
-   * and their error goes with the last correction, not with its square.
-   */
-  void tighten() {
-    tolerance *= SHARE_FOR_DERIVATIVES;
   }
 
   /** Largest correction of a face temperature that may be the last, for an accuracy [K]. */

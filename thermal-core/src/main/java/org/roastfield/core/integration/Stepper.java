@@ -100,11 +100,6 @@ final class Stepper {
     return timeScale;
   }
 
-  /** Balances the faces more closely; see {@link FaceBalance#tighten}. */
-  void tightenFaces() {
-    balance.tighten();
-  }
-
   void laws(SurfaceLaw upper, SurfaceLaw lower) {
     balance.laws(upper, lower);
   }

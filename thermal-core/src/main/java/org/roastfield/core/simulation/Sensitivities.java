@@ -49,10 +49,7 @@ public final class Sensitivities {
     return outcome;
   }
 
-  /**
-   * What was computed: the same steps as without derivatives, with the faces balanced more closely,
-   * which moves temperatures by some 1e-6 K.
-   */
+  /** What was computed: the same as without derivatives, bit for bit. */
   public SimulationResult result() {
     return result;
   }

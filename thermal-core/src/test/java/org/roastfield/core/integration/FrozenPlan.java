@@ -26,14 +26,10 @@ public final class FrozenPlan {
     this.grid = grid;
   }
 
-  /**
-   * Records the run of a cook, which must complete, with faces as closely balanced as for
-   * derivatives.
-   */
+  /** Records the run of a cook, which must complete. */
   public static FrozenPlan of(Cook cook, CookIntegration.Accuracy accuracy) {
     FrozenPlan plan = new FrozenPlan(CookIntegration.grid(cook, accuracy));
     CookIntegration integration = CookIntegration.of(cook, accuracy);
-    integration.tightenFaces();
     for (Stage stage : cook.stages()) {
       List<Double> steps = new ArrayList<>();
       CookIntegration.End end =

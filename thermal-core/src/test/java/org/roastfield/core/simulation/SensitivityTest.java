@@ -100,22 +100,16 @@ class SensitivityTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"C1", "S1", "P1"})
-  void result_isThatWithoutDerivatives(String name) {
+  void result_isThatWithoutDerivativesBitForBit(String name) {
     Rs1Point rs1 = Rs1Point.of(name);
     Cook cook = rs1.cook(rs1.point());
     SimulationResult plain = Simulator.withDefaults().run(cook).orElseThrow();
     SimulationResult carried =
         Simulator.withDefaults().sensitivities(rs1.point(), rs1::cook).result();
-    assertEquals(plain.work().acceptedSteps(), carried.work().acceptedSteps());
-    for (int i = 0; i < plain.stages().size(); i++) {
-      StageResult expected = plain.stages().get(i);
-      StageResult found = carried.stages().get(i);
-      assertEquals(expected.end(), found.end(), 1e-3);
-      assertEquals(expected.coreAtEnd(), found.coreAtEnd(), 1e-5);
-      assertEquals(expected.upperSurfaceAtEnd(), found.upperSurfaceAtEnd(), 1e-5);
-    }
-    double water = plain.water().evaporatedUpper();
-    assertEquals(water, carried.water().evaporatedUpper(), 1e-7 * water);
+    assertEquals(plain.stages(), carried.stages());
+    assertEquals(plain.work(), carried.work());
+    assertEquals(plain.water(), carried.water());
+    assertEquals(plain.upperSurface().at(6500), carried.upperSurface().at(6500));
   }
 
   @Test
