@@ -31,7 +31,7 @@ import org.roastfield.core.simulation.Settings;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
 @Warmup(iterations = 8, time = 500, timeUnit = TimeUnit.MILLISECONDS)
-@Measurement(iterations = 20, time = 250, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 200, time = 20, timeUnit = TimeUnit.MILLISECONDS)
 public class EnsembleBenchmark {
 
   /** Case of RS-1. */
