@@ -5,7 +5,7 @@ import org.roastfield.core.internal.Check;
 
 /**
  * Compact piece that heat enters from every side: a short cylinder, a disc, a box, a cube. Computed
- * as a body of one coordinate whose core warms as the piece's does, eq. (21) of docs/model.md;
+ * as a body of one coordinate whose core warms as the piece's does, eq. (42) of docs/model.md;
  * volume and area stay those of the piece.
  *
  * <p>Core times, from 0.5 to 0.1 of the first temperature difference, are within 1 % of the exact
@@ -37,8 +37,11 @@ public record Compact(
    */
   public static final double TYPICAL_BIOT_NUMBER = 2;
 
-  private static final double LOWEST_BIOT_NUMBER = 0.2;
-  private static final double HIGHEST_BIOT_NUMBER = 50;
+  /** Lowest Biot number that an equivalence is made for. */
+  public static final double LOWEST_BIOT_NUMBER = 0.2;
+
+  /** Highest Biot number that an equivalence is made for. */
+  public static final double HIGHEST_BIOT_NUMBER = 50;
 
   /**
    * @throws IllegalArgumentException if a number is out of its range

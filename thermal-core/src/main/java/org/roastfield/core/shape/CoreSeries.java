@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * Core temperature of a body with any geometry exponent m ≥ 0 and a Robin surface, over Fo = α t/R²
- * as the share of the first temperature difference that is left: θ = Σ C exp(−β² Fo), eq. (20).
+ * as the share of the first temperature difference that is left: θ = Σ C exp(−β² Fo), eq. (41).
  *
  * <p>The mode is φ(z) = Σ (−z²/4)ⁿ / (n! (ν + 1) … (ν + n)) with ν = (m − 1)/2, a multiple of
  * z^(−ν) J_ν(z): cos z for m = 0, J0(z) for 1, sin z/z for 2. β are the roots of β s(β) = Bi φ(β)

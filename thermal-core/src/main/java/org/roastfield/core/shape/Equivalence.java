@@ -7,7 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * The body of one coordinate that warms like a finite piece: its exponent m and radius R are those
  * with which its core has {@value #EARLY} and {@value #LATE} of the first temperature difference
- * left at the same times as the piece's, eq. (21). The piece's core is the product of those of its
+ * left at the same times as the piece's, eq. (42). The piece's core is the product of those of its
  * directions [CarslawJaeger1959].
  *
  * @param exponent m

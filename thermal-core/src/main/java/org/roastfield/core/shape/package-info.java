@@ -1,6 +1,7 @@
 /**
- * Shapes of cuts as seen by one space coordinate. Assumes that heat enters through the large faces
- * only; a short or tapering piece needs more than this package offers so far.
+ * Shapes of cuts as seen by one space coordinate. Heat enters slabs and cylinders through the large
+ * faces only. A compact piece is a body of the same core times; a tapering one is computed at
+ * stations along it, which is wrong near its ends.
  */
 @NullMarked
 package org.roastfield.core.shape;

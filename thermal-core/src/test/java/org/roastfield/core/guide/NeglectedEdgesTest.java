@@ -32,6 +32,45 @@ class NeglectedEdgesTest {
     assertTrue(saving(RadialMode.SLAB, biotNumber, 5, 2, left) <= 0.01);
   }
 
+  /** A station of a taper, which sees no end: {@code Taper}. */
+  @ParameterizedTest
+  @CsvSource({"0.5, 0.18", "0.75, 0.11", "1, 0.075", "1.5, 0.032"})
+  void nearEnd_shortensTheCoreTimeOfACylinderByAtMostTheStatedShare(
+      double diameters, double share) {
+    double worst = 0;
+    for (double biotNumber : new double[] {0.5, 1, 2, 5}) {
+      for (double left : new double[] {0.5, 0.3, 0.1}) {
+        worst = Math.max(worst, tooLong(biotNumber, diameters, left));
+      }
+    }
+    assertTrue(worst <= share, "was " + worst);
+    assertTrue(worst >= 0.9 * share, "was " + worst);
+  }
+
+  /**
+   * Share by which the core time of an endless cylinder is too long where an end is near.
+   *
+   * @param diameters distance of the end
+   */
+  private static double tooLong(double biotNumber, double diameters, double left) {
+    double half = 8;
+    double place = (half - 2 * diameters) / half;
+    RobinSeries through = RobinSeries.cylinder(biotNumber);
+    RobinSeries along = RobinSeries.slab(biotNumber * half);
+    double endless = time(fo -> core(through, fo), left);
+    double near =
+        time(
+            fo -> {
+              double alongTime = fo / (half * half);
+              return core(through, fo)
+                  * (alongTime < RobinSeries.SMALLEST_FOURIER_NUMBER
+                      ? 1
+                      : along.temperature(place, alongTime));
+            },
+            left);
+    return endless / near - 1;
+  }
+
   @ParameterizedTest
   @CsvSource({"CYLINDER, 1, 0.012", "SLAB, 2, 0.130"})
   void theStatedShares_areReached(RadialMode mode, int directions, double share) {

@@ -11,6 +11,7 @@ import org.roastfield.core.material.ChoiOkos;
 import org.roastfield.core.material.Composition;
 import org.roastfield.core.material.Material;
 import org.roastfield.core.material.Materials;
+import org.roastfield.core.shape.Compact;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
@@ -112,9 +113,13 @@ public final class SampleCooks {
                     .withWalls(0.9, SWINGING))));
   }
 
-  /** Slab, cylinder and sphere with the same half thickness. */
+  /** Slab, cylinder, sphere and box with the same half thickness. */
   public static List<Shape> shapes() {
-    return List.of(Slab.ofHalfThickness(0.03), Cylinder.ofRadius(0.03), Sphere.ofRadius(0.03));
+    return List.of(
+        Slab.ofHalfThickness(0.03),
+        Cylinder.ofRadius(0.03),
+        Sphere.ofRadius(0.03),
+        Compact.ofBox(0.06, 0.08, 0.15));
   }
 
   /** One stage under one law. */

@@ -18,6 +18,8 @@ import org.roastfield.lab.result.ResultJson;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.Cautions;
 import org.roastfield.lab.timeline.Milestone;
+import org.roastfield.lab.timeline.Station;
+import org.roastfield.lab.timeline.Stations;
 import org.roastfield.lab.timeline.TemperatureScale;
 import org.roastfield.lab.timeline.Timeline;
 import picocli.CommandLine.Command;
@@ -74,8 +76,10 @@ final class SimulateCommand implements Callable<Integer> {
     RunManifest manifest =
         Manifests.of("simulate", List.of(input.entry()), result.settings(), List.of());
     List<Milestone> plain = Timeline.of(cook, result, TemperatureScale.CELSIUS);
+    List<Station> stations = Stations.of(cook, result);
     String resultText =
-        ResultJson.text(cook, result, plain, Cautions.of(cook, result, TemperatureScale.CELSIUS));
+        ResultJson.text(
+            cook, result, plain, stations, Cautions.of(cook, result, TemperatureScale.CELSIUS));
     Map<String, String> files = new LinkedHashMap<>();
     files.put("result.json", resultText);
     files.put("manifest.json", ManifestJson.text(manifest));
@@ -85,7 +89,7 @@ final class SimulateCommand implements Callable<Integer> {
       screen.print(resultText);
     } else {
       TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
-      screen.print(TimelineText.of(cook, result, scale));
+      screen.print(TimelineText.of(cook, result, stations, scale));
     }
     if (out.isPresent() || !json) {
       OutputFolder folder =

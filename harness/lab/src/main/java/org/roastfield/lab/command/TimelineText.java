@@ -9,6 +9,8 @@ import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.timeline.Cautions;
 import org.roastfield.lab.timeline.Milestone;
+import org.roastfield.lab.timeline.Station;
+import org.roastfield.lab.timeline.Stations;
 import org.roastfield.lab.timeline.TemperatureScale;
 import org.roastfield.lab.timeline.Timeline;
 
@@ -17,12 +19,16 @@ final class TimelineText {
 
   private TimelineText() {}
 
-  static String of(CookFile cook, SimulationResult result, TemperatureScale scale) {
+  static String of(
+      CookFile cook, SimulationResult result, List<Station> stations, TemperatureScale scale) {
     StringBuilder text = new StringBuilder();
     text.append(cook.name()).append(cook.madeUp() ? " (numbers made up, not measured)" : "");
     text.append('\n').append('\n');
     String face = result.cook().isSymmetric() ? "surface" : "upper face";
     text.append(milestones(cook, Timeline.of(cook, result, scale), scale, face)).append('\n');
+    if (!stations.isEmpty()) {
+      text.append(stations(result, stations, scale)).append('\n');
+    }
     text.append(balances(cook, result)).append('\n');
     if (!result.notes().isEmpty()) {
       text.append("Notes\n");
@@ -47,6 +53,24 @@ final class TimelineText {
           scale.text(milestone.core()),
           scale.text(milestone.surface()),
           milestone.name() + note);
+    }
+    return table.toString();
+  }
+
+  private static String stations(
+      SimulationResult result, List<Station> stations, TemperatureScale scale) {
+    TextTable table = new TextTable(false, true, true, true, true, true);
+    String longest = Stations.longest(result).name();
+    table.add(
+        "station", "across", "core, end of " + longest, "core, warmest", "core, end", "evaporated");
+    for (Station station : stations) {
+      table.add(
+          station.name(),
+          String.format(Locale.ROOT, "%.0f mm", 1000 * station.diameter()),
+          scale.text(station.coreAtLongestEnd()),
+          scale.text(station.warmestCore()),
+          scale.text(station.coreAtEnd()),
+          String.format(Locale.ROOT, "%.2f kg/m²", station.evaporated()));
     }
     return table.toString();
   }

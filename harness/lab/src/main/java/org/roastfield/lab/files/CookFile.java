@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.shape.Taper;
 
 /**
  * A cook file, read and checked.
@@ -15,8 +16,9 @@ import org.roastfield.core.cook.Cook;
  * @param food kind of food
  * @param cook for the core
  * @param pressure of the air [Pa], from the altitude
- * @param extent size of the whole cut; empty if the file does not state the length of a cylinder or
- *     slab
+ * @param extent size of the whole cut; empty for a taper, and if the file does not state the length
+ *     of a cylinder or slab
+ * @param taper whose thickest station {@code cook} computes, if the cut is one
  * @param facts statements about the cook and its cut, for display
  * @param stages in order
  */
@@ -29,6 +31,7 @@ public record CookFile(
     Cook cook,
     double pressure,
     Optional<Extent> extent,
+    Optional<Taper> taper,
     List<Fact> facts,
     List<StageSetup> stages) {
 

@@ -104,6 +104,7 @@ public final class CookFileReader {
         cook,
         pressure,
         cut.extent(),
+        cut.taper(),
         facts,
         stages.setups());
   }

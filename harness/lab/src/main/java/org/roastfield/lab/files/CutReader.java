@@ -7,10 +7,7 @@ import java.util.Optional;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.material.ChoiOkos;
 import org.roastfield.core.material.Material;
-import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
-import org.roastfield.core.shape.Slab;
-import org.roastfield.core.shape.Sphere;
 
 /** Reads the cut of a cook file. */
 final class CutReader {
@@ -35,8 +32,10 @@ final class CutReader {
                 "shape",
                 "thickness",
                 "diameter",
+                "diameters",
                 "length",
                 "width",
+                "biot-number",
                 "start-temperature",
                 "material",
                 "emissivity",
@@ -46,7 +45,8 @@ final class CutReader {
 
   private CutSetup setup() {
     Food food = food();
-    Shape shape = shape();
+    ShapeReader form = new ShapeReader(section, facts);
+    Shape shape = form.shape();
     Material material = new MaterialReader(food, facts).read(section.required("material"));
     Entry start = section.required("start-temperature");
     facts.add(new Fact("start temperature", start.text()));
@@ -69,9 +69,15 @@ final class CutReader {
     Cut cut = start.guard(() -> new Cut(shape, material, startTemperature));
     double emissivity = stated("emissivity", EMISSIVITY);
     double waterActivity = stated("water-activity", WATER_ACTIVITY);
-    Optional<Extent> extent = extent(shape, material.density());
     return new CutSetup(
-        cut, food, emissivity, waterActivity, extent, areaPerPerimeter(shape), facts);
+        cut,
+        food,
+        emissivity,
+        waterActivity,
+        form.extent(material.density()),
+        form.areaPerPerimeter(),
+        form.taper(),
+        facts);
   }
 
   private Food food() {
@@ -86,7 +92,7 @@ final class CutReader {
     return Arrays.stream(Food.values())
         .filter(food -> food != Food.UNSTATED && food.word().equals(word))
         .findFirst()
-        .orElseThrow(() -> entry.get().error(oneOf(words, word)));
+        .orElseThrow(() -> entry.get().error(Spelling.oneOf(words, word)));
   }
 
   private Food foodOfMaterial() {
@@ -100,84 +106,11 @@ final class CutReader {
     return food;
   }
 
-  private Shape shape() {
-    Entry entry = section.required("shape");
-    facts.add(new Fact("shape", entry.text()));
-    return switch (entry.text()) {
-      case "slab" -> Slab.ofThickness(size("thickness", "diameter"));
-      case "cylinder" -> Cylinder.ofDiameter(size("diameter", "thickness", "width"));
-      case "sphere" -> Sphere.ofDiameter(size("diameter", "thickness", "width", "length"));
-      default -> throw entry.error(oneOf(List.of("slab", "cylinder", "sphere"), entry.text()));
-    };
-  }
-
-  private double size(String key, String... unfit) {
-    String shape = section.required("shape").text();
-    for (String other : unfit) {
-      section
-          .optional(other)
-          .ifPresent(
-              entry -> {
-                throw entry.error("no " + other + " for a " + shape);
-              });
-    }
-    Entry entry = section.required(key);
-    facts.add(new Fact(key, entry.text()));
-    return entry.quantity(Dimension.LENGTH, 0.001, 1);
-  }
-
-  private Optional<Extent> extent(Shape shape, double density) {
-    Optional<Double> area = area(shape);
-    return area.map(a -> new Extent(a, a * volumePerArea(shape) * density));
-  }
-
-  /** A slab's area is that of one face, which has the whole thickness behind it. */
-  private static double volumePerArea(Shape shape) {
-    return shape instanceof Slab ? shape.thickness() : shape.volumePerArea();
-  }
-
-  private Optional<Double> area(Shape shape) {
-    if (shape instanceof Sphere) {
-      return Optional.of(Math.PI * shape.thickness() * shape.thickness());
-    }
-    Optional<Double> length = sideLength("length");
-    if (shape instanceof Cylinder) {
-      return length.map(l -> Math.PI * shape.thickness() * l);
-    }
-    Optional<Double> width = sideLength("width");
-    return length.flatMap(l -> width.map(w -> l * w));
-  }
-
-  private Optional<Double> areaPerPerimeter(Shape shape) {
-    return shape instanceof Slab && section.has("length") && section.has("width")
-        ? Optional.of(0.5 / (1 / side("length") + 1 / side("width")))
-        : Optional.empty();
-  }
-
-  private Optional<Double> sideLength(String key) {
-    return section
-        .optional(key)
-        .map(
-            entry -> {
-              facts.add(new Fact(key, entry.text()));
-              return side(key);
-            });
-  }
-
-  private double side(String key) {
-    return section.quantity(key, Dimension.LENGTH, 0.001, 5);
-  }
-
   private double stated(String key, double otherwise) {
     Optional<Entry> entry = section.optional(key);
     String subject = key.replace('-', ' ');
     facts.add(
         new Fact(subject, entry.map(Entry::text).orElse(otherwise + " (not stated, so assumed)")));
     return entry.map(e -> e.quantity(Dimension.SHARE, 0.01, 1)).orElse(otherwise);
-  }
-
-  private static String oneOf(List<String> words, String word) {
-    String hint = Spelling.nearest(word, words).map(near -> "; nearest known: " + near).orElse("");
-    return "one of " + String.join(", ", words) + hint;
   }
 }

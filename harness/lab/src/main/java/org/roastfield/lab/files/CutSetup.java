@@ -3,6 +3,7 @@ package org.roastfield.lab.files;
 import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.cook.Cut;
+import org.roastfield.core.shape.Taper;
 
 /**
  * What a cook file states about its cut.
@@ -13,6 +14,7 @@ import org.roastfield.core.cook.Cut;
  * @param waterActivity of the surface
  * @param extent size of the whole cut, if stated
  * @param areaPerPerimeter of a slab's face [m], if its length and width are stated
+ * @param taper whose thickest station is the cut, if the file states one
  * @param facts statements for display
  */
 record CutSetup(
@@ -22,6 +24,7 @@ record CutSetup(
     double waterActivity,
     Optional<Extent> extent,
     Optional<Double> areaPerPerimeter,
+    Optional<Taper> taper,
     List<Fact> facts) {
 
   CutSetup {

@@ -18,6 +18,7 @@ enum Dimension {
       Map.of(
           "°C", 1.0, "degC", 1.0, "C", 1.0, "°F", 1 / 1.8, "degF", 1 / 1.8, "F", 1 / 1.8, "K",
           1.0)),
+  RATIO("a plain number, such as 2", Map.of("", 1.0)),
   SHARE("a share, such as 0.3 or 30 %", Map.of("", 1.0, "%", 0.01)),
   HUMIDITY_RATIO(
       "a humidity ratio in kg water per kg dry air, such as 0.035 (kg/kg, g/kg)",
@@ -76,7 +77,7 @@ enum Dimension {
       case ALTITUDE -> number(si) + " m";
       case TEMPERATURE -> number(si - 273.15) + " °C";
       case TIME -> number(si) + " s";
-      case SHARE, HUMIDITY_RATIO -> number(si);
+      case RATIO, SHARE, HUMIDITY_RATIO -> number(si);
       case HEAT_TRANSFER -> number(si) + " W/(m²·K)";
       case SPEED -> number(si) + " m/s";
       case CONDUCTIVITY -> number(si) + " W/(m·K)";

@@ -1,6 +1,7 @@
 package org.roastfield.lab.files;
 
 import org.roastfield.core.air.DryAir;
+import org.roastfield.core.shape.Compact;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.surface.FaceForm;
@@ -60,9 +61,13 @@ final class HeatTransferReader {
     return switch (side) {
       case UPPER -> FaceForm.UPPER_FACE;
       case LOWER -> FaceForm.LOWER_FACE;
-      case ALL_ROUND ->
-          cut.cut().shape() instanceof Cylinder ? FaceForm.HORIZONTAL_CYLINDER : FaceForm.SPHERE;
+      case ALL_ROUND -> isLong() ? FaceForm.HORIZONTAL_CYLINDER : FaceForm.SPHERE;
     };
+  }
+
+  /** A short cylinder or a box counts as a lying cylinder of its thickness, as long ones do. */
+  private boolean isLong() {
+    return cut.cut().shape() instanceof Cylinder || cut.cut().shape() instanceof Compact;
   }
 
   private double length(Entry entry) {

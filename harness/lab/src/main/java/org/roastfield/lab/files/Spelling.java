@@ -2,9 +2,10 @@ package org.roastfield.lab.files;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
-/** Nearest known word to one that is not known. */
+/** Words that are known, and the nearest of them to one that is not. */
 final class Spelling {
 
   private static final int LONGEST = 60;
@@ -20,6 +21,12 @@ final class Spelling {
         .filter(candidate -> word.length() <= LONGEST)
         .filter(candidate -> 2 * distance(word, candidate) <= candidate.length())
         .min(Comparator.comparingInt(candidate -> distance(word, candidate)));
+  }
+
+  /** What is expected where one of the known words is. */
+  static String oneOf(List<String> known, String word) {
+    String hint = nearest(word, known).map(near -> "; nearest known: " + near).orElse("");
+    return "one of " + String.join(", ", known) + hint;
   }
 
   /**

@@ -14,6 +14,7 @@ import org.roastfield.lab.files.Fact;
 import org.roastfield.lab.timeline.Caution;
 import org.roastfield.lab.timeline.CoreHistory;
 import org.roastfield.lab.timeline.Milestone;
+import org.roastfield.lab.timeline.Station;
 
 /**
  * The result of a simulated cook as JSON. Temperatures are in °C whatever the display, and every
@@ -28,10 +29,17 @@ public final class ResultJson {
 
   /** Text of result.json for a completed cook. */
   public static String text(
-      CookFile file, SimulationResult result, List<Milestone> milestones, List<Caution> cautions) {
+      CookFile file,
+      SimulationResult result,
+      List<Milestone> milestones,
+      List<Station> stations,
+      List<Caution> cautions) {
     ObjectNode root = Json.document(SCHEMA, 1).put("status", "completed");
     root.set("cook", cook(file));
     addMilestones(root.putArray("milestones"), milestones);
+    if (!stations.isEmpty()) {
+      addStations(root.putArray("stations"), stations);
+    }
     root.put("highest_core_degC", Json.celsius(CoreHistory.highest(result)));
     root.set("energy", energy(result.energy()));
     root.set("water", water(result, file));
@@ -91,6 +99,20 @@ public final class ResultJson {
           .put("core_degC", Json.celsius(milestone.core()))
           .put("surface_degC", Json.celsius(milestone.surface()))
           .put("note", milestone.note());
+    }
+  }
+
+  private static void addStations(ArrayNode array, List<Station> stations) {
+    for (Station station : stations) {
+      array
+          .addObject()
+          .put("name", station.name())
+          .put("position_m", station.position())
+          .put("diameter_m", station.diameter())
+          .put("core_at_end_of_longest_stage_degC", Json.celsius(station.coreAtLongestEnd()))
+          .put("highest_core_degC", Json.celsius(station.warmestCore()))
+          .put("core_at_end_degC", Json.celsius(station.coreAtEnd()))
+          .put("evaporated_kg_per_m2", station.evaporated());
     }
   }
 

@@ -121,11 +121,13 @@ class CookFileErrorsTest {
         arguments(
             "shape: slab",
             "shape: cube",
-            "7:10: found \"cube\", expected one of slab, cylinder, sphere"),
+            "7:10: found \"cube\", expected one of slab, cylinder, sphere, finite-cylinder, box,"
+                + " taper"),
         arguments(
             "shape: slab",
             "shape: slap",
-            "7:10: found \"slap\", expected one of slab, cylinder, sphere; nearest known: slab"),
+            "7:10: found \"slap\", expected one of slab, cylinder, sphere, finite-cylinder, box,"
+                + " taper; nearest known: slab"),
         arguments(
             "food: beef",
             "food: beaf",

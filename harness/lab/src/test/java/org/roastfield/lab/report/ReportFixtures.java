@@ -221,6 +221,7 @@ final class ReportFixtures {
         cook,
         PRESSURE,
         extent,
+        Optional.empty(),
         List.of(new Fact("food", food.word()), new Fact("thickness", "as drawn")),
         stages);
   }

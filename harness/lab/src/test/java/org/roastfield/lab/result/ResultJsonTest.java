@@ -18,6 +18,7 @@ import org.roastfield.lab.Published;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookTexts;
 import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.Stations;
 import org.roastfield.lab.timeline.TemperatureScale;
 import org.roastfield.lab.timeline.Timeline;
 
@@ -121,7 +122,11 @@ class ResultJsonTest {
     SimulationResult result = run(file);
     TemperatureScale scale = TemperatureScale.CELSIUS;
     return ResultJson.text(
-        file, result, Timeline.of(file, result, scale), Cautions.of(file, result, scale));
+        file,
+        result,
+        Timeline.of(file, result, scale),
+        Stations.of(file, result),
+        Cautions.of(file, result, scale));
   }
 
   private static SimulationResult run(CookFile file) {
