@@ -23,7 +23,12 @@ public final class Published {
     return bytes("boathouse-pork-loin/cook.yaml");
   }
 
-  /** The synthetic log of it. */
+  /** Bytes of the cook file of the boathouse leg of lamb, a taper. */
+  public static byte[] lambLegBytes() {
+    return bytes("boathouse-lamb-leg/cook.yaml");
+  }
+
+  /** The synthetic log of the pork loin. */
   public static CookLog syntheticLog() {
     return CookLogReader.parse("readings.csv", syntheticLogBytes());
   }

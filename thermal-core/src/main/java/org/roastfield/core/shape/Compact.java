@@ -8,11 +8,12 @@ import org.roastfield.core.internal.Check;
  * as a body of one coordinate whose core warms as the piece's does, eq. (42) of docs/model.md;
  * volume and area stay those of the piece.
  *
- * <p>Core times, from 0.5 to 0.1 of the first temperature difference, are within 1 % of the exact
- * ones at the Biot number that the piece was made for, and within 6 % at half or twice that ({@code
- * CompactPropertiesTest}). A probe's depth is counted from the nearest face along the shortest way
- * to the core. The surface is that of no place: between the middle of the widest face, which is
- * colder in an oven, and the mean over all faces, which is hotter.
+ * <p>Core times until 0.5, 0.3 and 0.1 of the first temperature difference is left are within 1.5 % of
+ * the exact ones at the Biot number that the piece was made for, 0.5-5, and within 10 % at half or
+ * twice that (cylinder 4.5 %, cube 3 %; {@code CompactPropertiesTest}). A probe's depth is counted from
+ * the nearest face along the shortest way to the core, and read at the same share of R. The surface is
+ * that of no place: in an oven it is hotter than the middle of the nearest face and colder than the
+ * mean over all faces ({@code CompactPlacesTest}).
  *
  * <p>Heat of the piece [J] is a heat for each square metre of a result times {@link
  * #equivalentArea()}: the mean temperature times the true heat capacity. Water of the piece [kg] is
@@ -28,7 +29,7 @@ public record Compact(
     double exponent, double equivalentRadius, double halfThickness, double volume, double area)
     implements Shape {
 
-  /** Largest {@link #exponent()}. */
+  /** Largest {@link #exponent()}; pieces of any proportions need up to 3.5. */
   public static final double HIGHEST_EXPONENT = 4;
 
   /**

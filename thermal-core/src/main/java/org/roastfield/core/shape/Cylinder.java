@@ -3,7 +3,7 @@ package org.roastfield.core.shape;
 import org.roastfield.core.internal.Check;
 
 /**
- * Round cut far longer than thick (a loin). Its ends are neglected.
+ * Round cut far longer than thick (a loin). Its ends are neglected; a {@link Compact} has them.
  *
  * @param radius axis to surface [m], greater than 0
  */

@@ -18,9 +18,6 @@ record Equivalence(double exponent, double radius) {
   static final double EARLY = 0.5;
   static final double LATE = 0.15;
 
-  /** Beyond what pieces of any proportions need at Biot numbers from 0.2 up, 3.5. */
-  private static final double HIGHEST_EXPONENT = 4;
-
   private static final double WIDENING = 1.25;
   private static final double PRECISION = 1e-12;
   private static final int MOST_STEPS = 200;
@@ -47,7 +44,7 @@ record Equivalence(double exponent, double radius) {
         m -> rootNear(1, r -> core(m, r, biotNumber, early, early) - EARLY);
     DoubleUnaryOperator ahead =
         m -> LATE - core(m, radius.applyAsDouble(m), biotNumber, early, late);
-    double m = ahead.applyAsDouble(0) >= 0 ? 0 : root(ahead, 0, HIGHEST_EXPONENT);
+    double m = ahead.applyAsDouble(0) >= 0 ? 0 : root(ahead, 0, Compact.HIGHEST_EXPONENT);
     return new Equivalence(m, half * radius.applyAsDouble(m));
   }
 

@@ -7,8 +7,8 @@ import org.roastfield.core.simulation.WaterBalance;
 /**
  * Size of the whole cut, for sums over its surface.
  *
- * @param area surface that heat enters through [m²]: the sides of an endless cylinder, one face of a
- *     slab, all of any other piece
+ * @param area surface that heat enters through [m²]: the sides of an endless cylinder, one face of
+ *     a slab, all of any other piece
  * @param mass [kg]
  */
 public record Extent(double area, double mass) {

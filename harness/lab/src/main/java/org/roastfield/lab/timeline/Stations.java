@@ -57,8 +57,7 @@ public final class Stations {
   }
 
   private static Station station(String name, Taper.Station place, SimulationResult lead) {
-    SimulationResult result =
-        Simulator.with(lead.settings()).run(cook(place, lead)).orElseThrow();
+    SimulationResult result = Simulator.with(lead.settings()).run(cook(place, lead)).orElseThrow();
     double longestEnd = Math.min(longest(lead).end(), result.endTime());
     return new Station(
         name,

@@ -55,6 +55,26 @@ class CommandTest {
   }
 
   @Test
+  void simulateTaper_printsALineForEachStation() throws IOException {
+    String leg = write("leg.yaml", Published.lambLegBytes());
+    Run run = run("simulate", leg, "--out", out);
+    assertEquals(0, run.code(), run.err());
+    List<String> lines = run.out().lines().toList();
+    String thick = lines.stream().filter(l -> l.startsWith("thick end")).findFirst().orElseThrow();
+    assertTrue(thick.contains("102 mm") && thick.contains("54.0 °C"), thick);
+    assertTrue(run.out().contains("\nmiddle "), run.out());
+    assertTrue(run.out().contains("\nthin end "), run.out());
+    JsonNode stations = json(Files.readString(Path.of(out, "result.json"))).get("stations");
+    assertEquals(3, stations.size());
+    double core = 0;
+    for (JsonNode station : stations) {
+      double next = station.get("core_at_end_of_longest_stage_degC").asDouble();
+      assertTrue(next > core + 2, run.out());
+      core = next;
+    }
+  }
+
+  @Test
   void simulateJson_printsTheResultAndNothingElse() throws IOException {
     Run run = run("simulate", cook, "--json", "--out", out);
     assertEquals(0, run.code());

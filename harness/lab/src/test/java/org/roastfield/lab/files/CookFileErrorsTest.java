@@ -101,6 +101,19 @@ class CookFileErrorsTest {
             "depth: 45 mm",
             "12:24: found \"45 mm\", expected a value from 0 mm to 40 mm"),
         arguments(
+            "shape: slab",
+            "shape: finite-cylinder",
+            "8:14: found \"40 mm\", expected no thickness for a finite-cylinder"),
+        arguments(
+            "slab\n  thickness: 40 mm",
+            "box\n  thickness: 40 mm\n  width: 8 cm\n  length: 9 cm\n  biot-number: 0.1",
+            "11:16: found \"0.1\", expected a value from 0.2 to 50"),
+        arguments(
+            "slab\n  thickness: 40 mm",
+            "taper\n  diameters: [40 mm]\n  length: 9 cm",
+            "8:14: found a list, expected a value that can be computed with: number of diameters"
+                + " must be in [2, 1000], was 1"),
+        arguments(
             CONSTANT,
             "composition: {water: 72, protein: 8 %}",
             "10:47: found \"72\", expected a value from 0 to 1"),

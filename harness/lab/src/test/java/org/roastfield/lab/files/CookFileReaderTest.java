@@ -16,8 +16,10 @@ import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.material.LatentHeat;
 import org.roastfield.core.material.Material;
 import org.roastfield.core.material.Materials;
+import org.roastfield.core.shape.Compact;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Slab;
+import org.roastfield.core.shape.Taper;
 import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.lab.Published;
@@ -144,6 +146,44 @@ class CookFileReaderTest {
     Extent extent = CookTexts.read(text).extent().orElseThrow();
     assertEquals(0.02, extent.area(), 1e-12);
     assertEquals(0.02 * 0.04 * 1060, extent.mass(), 1e-9);
+  }
+
+  @Test
+  void finiteCylinder_isACompactPieceWithItsTrueAreaAndMass() {
+    String text =
+        CookTexts.SLAB.replace(
+            "slab\n  thickness: 40 mm", "finite-cylinder\n  diameter: 10 cm\n  length: 0.15 m");
+    CookFile file = CookTexts.read(text);
+    assertEquals(Compact.ofCylinder(0.1, 0.15), file.cook().cut().shape());
+    Extent extent = file.extent().orElseThrow();
+    assertEquals(2 * Math.PI * 0.05 * (0.05 + 0.15), extent.area(), 1e-12);
+    assertEquals(Math.PI * 0.05 * 0.05 * 0.15 * 1060, extent.mass(), 1e-9);
+    assertTrue(
+        file.facts().contains(new Fact("Biot number of the shape", "2.0 (not stated, so assumed)")),
+        file.facts().toString());
+  }
+
+  @Test
+  void box_isMadeForTheBiotNumberStated() {
+    String text =
+        CookTexts.SLAB.replace(
+            "slab\n  thickness: 40 mm",
+            "box\n  thickness: 40 mm\n  width: 8 cm\n  length: 12 cm\n  biot-number: 0.8");
+    CookFile file = CookTexts.read(text);
+    assertEquals(Compact.ofBox(0.04, 0.08, 0.12, 0.8), file.cook().cut().shape());
+    assertEquals(0.04 * 0.08 * 0.12 * 1060, file.extent().orElseThrow().mass(), 1e-9);
+  }
+
+  @Test
+  void taper_isComputedAtItsThickestStation() {
+    String text =
+        CookTexts.SLAB.replace(
+            "slab\n  thickness: 40 mm", "taper\n  diameters: [60 mm, 11 cm]\n  length: 0.3 m");
+    CookFile file = CookTexts.read(text);
+    assertEquals(Optional.of(Taper.between(0.06, 0.11, 0.3)), file.taper());
+    assertEquals(0.11 - 0.05 / 6, file.cook().cut().shape().thickness(), 1e-12);
+    assertTrue(file.extent().isEmpty());
+    assertTrue(file.facts().contains(new Fact("diameters", "60 mm, 11 cm")));
   }
 
   @Test
