@@ -8,8 +8,8 @@ import org.roastfield.core.material.Material;
  * What is integrated: a grid scaled to a body, and its material.
  *
  * @param grid over ξ in [0, 1]
- * @param length what ξ = 1 stands for [m]: the equivalent radius or half thickness, or the thickness of a
- *     two-sided slab
+ * @param length what ξ = 1 stands for [m]: the equivalent radius or half thickness, or the
+ *     thickness of a two-sided slab
  * @param material properties
  * @param source heat released inside, or null for none
  */

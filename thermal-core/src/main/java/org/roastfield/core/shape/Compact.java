@@ -8,12 +8,12 @@ import org.roastfield.core.internal.Check;
  * as a body of one coordinate whose core warms as the piece's does, eq. (42) of docs/model.md;
  * volume and area stay those of the piece.
  *
- * <p>Core times until 0.5, 0.3 and 0.1 of the first temperature difference is left are within 1.5 % of
- * the exact ones at the Biot number that the piece was made for, 0.5-5, and within 10 % at half or
- * twice that (cylinder 4.5 %, cube 3 %; {@code CompactPropertiesTest}). A probe's depth is counted from
- * the nearest face along the shortest way to the core, and read at the same share of R. The surface is
- * that of no place: in an oven it is hotter than the middle of the nearest face and colder than the
- * mean over all faces ({@code CompactPlacesTest}).
+ * <p>Core times until 0.5, 0.3 and 0.1 of the first temperature difference is left are within 1.5 %
+ * of the exact ones at the Biot number that the piece was made for, 0.5-5, and within 10 % at half
+ * or twice that (cylinder 4.5 %, cube 3 %; {@code CompactPropertiesTest}). A probe's depth is
+ * counted from the nearest face along the shortest way to the core, and read at the same share of
+ * R. The surface is that of no place: in an oven it is hotter than the middle of the nearest face
+ * and colder than the mean over all faces ({@code CompactPlacesTest}).
  *
  * <p>Heat of the piece [J] is a heat for each square metre of a result times {@link
  * #equivalentArea()}: the mean temperature times the true heat capacity. Water of the piece [kg] is

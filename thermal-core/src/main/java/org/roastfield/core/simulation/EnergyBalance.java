@@ -2,8 +2,8 @@ package org.roastfield.core.simulation;
 
 /**
  * Heat of a cut for each square metre of its surface (in a slab with two faces: of one face; in a
- * compact piece: of {@link org.roastfield.core.shape.Compact#equivalentArea()}) [J/m²], integrated by
- * the same scheme as the temperatures.
+ * compact piece: of {@link org.roastfield.core.shape.Compact#equivalentArea()}) [J/m²], integrated
+ * by the same scheme as the temperatures.
  *
  * @param stored change of enthalpy since the start
  * @param throughUpper heat taken in through the surface, or the upper face

@@ -101,8 +101,7 @@ class CompactPropertiesTest {
         0.10, Compact.ofBox(2, 2 * b, 2 * c), CoreProduct.box(1, b, c, biotNumber), biotNumber);
     assertError(
         0.055, Compact.ofCylinder(2, 2 * b), CoreProduct.cylinder(1, b, biotNumber), biotNumber);
-    assertError(
-        0.06, Compact.ofBox(2, 2, 2), CoreProduct.box(1, 1, 1, biotNumber), biotNumber);
+    assertError(0.06, Compact.ofBox(2, 2, 2), CoreProduct.box(1, 1, 1, biotNumber), biotNumber);
   }
 
   @Property(tries = TRIES)

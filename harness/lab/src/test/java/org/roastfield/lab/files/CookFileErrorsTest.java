@@ -44,8 +44,8 @@ class CookFileErrorsTest {
             "  food: beef",
             "  {a: b}: beef",
             "6:3: found a key that is no single word, expected one of food, shape, thickness,"
-                + " diameter, length, width, start-temperature, material, emissivity,"
-                + " water-activity"),
+                + " diameter, diameters, length, width, biot-number, start-temperature, material,"
+                + " emissivity, water-activity"),
         arguments(
             "thickness: 40 mm",
             "diameter: 40 mm",
