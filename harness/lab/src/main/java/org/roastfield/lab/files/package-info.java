@@ -9,13 +9,13 @@
  *   <li>{@code roastfield: cook/1}, {@code name}, {@code starts} (clock time at which the cut goes
  *       on), {@code made-up} (true or false), {@code altitude}
  *   <li>{@code cut}: {@code food}, {@code shape}: slab ({@code thickness}), cylinder ({@code
- *       diameter}) or sphere ({@code diameter}), with {@code length} and {@code width} for sums over
- *       the whole cut; finite-cylinder ({@code diameter}, {@code length}) or box ({@code thickness},
- *       {@code width}, {@code length}), with {@code biot-number}; or taper ({@code diameters} at
- *       equal spacings, {@code length}); {@code start-temperature}, {@code material} (a name of the catalogue {@link
- *       org.roastfield.core.material.Materials}, or {@code name} and either {@code composition} or
- *       {@code conductivity}, {@code density}, {@code heat-capacity}), {@code emissivity}, {@code
- *       water-activity}
+ *       diameter}) or sphere ({@code diameter}), with {@code length} and {@code width} for sums
+ *       over the whole cut; finite-cylinder ({@code diameter}, {@code length}) or box ({@code
+ *       thickness}, {@code width}, {@code length}), with {@code biot-number}; or taper ({@code
+ *       diameters} at equal spacings, {@code length}); {@code start-temperature}, {@code material}
+ *       (a name of the catalogue {@link org.roastfield.core.material.Materials}, or {@code name}
+ *       and either {@code composition} or {@code conductivity}, {@code density}, {@code
+ *       heat-capacity}), {@code emissivity}, {@code water-activity}
  *   <li>{@code probes}: a list of {@code name} and {@code depth} below the surface
  *   <li>{@code stages}: a list of {@code name}, {@code chamber} ({@code air}, {@code walls}, {@code
  *       humidity-ratio}, {@code heat-transfer} by convection: a coefficient, {@code still air}, or
