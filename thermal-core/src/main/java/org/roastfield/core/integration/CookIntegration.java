@@ -10,6 +10,7 @@ import org.roastfield.core.grid.Grid;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.material.Material;
 import org.roastfield.core.shape.Shape;
+import org.roastfield.core.surface.FaceWater;
 
 /** Integration of a whole cook: chooses the grid, and offers what a result is made of. */
 public final class CookIntegration {
@@ -251,7 +252,7 @@ public final class CookIntegration {
   /** Temperature of a reading now [K]. */
   public double now(Reading reading) {
     State state = stages.state();
-    return reading.of(state.temperature, state.face[State.UPPER], state.face[State.LOWER]);
+    return reading.of(state.temperature, state.surface(State.UPPER), state.surface(State.LOWER));
   }
 
   /** Change of enthalpy since the start [J/m²]. */
@@ -282,6 +283,17 @@ public final class CookIntegration {
   /** Water evaporated from the lower face [kg/m²]. */
   public double evaporatedLower() {
     return stages.state().evaporated[State.LOWER];
+  }
+
+  /**
+   * Water of a face since its first stage with memory, or null if its laws never remembered.
+   *
+   * @param upper whether it is the upper face
+   */
+  public @Nullable FaceWater faceWater(boolean upper) {
+    CarriedFaces carried = stages.state().carried;
+    int f = upper ? State.UPPER : State.LOWER;
+    return carried.begun[f] ? carried.water(f) : null;
   }
 
   /** Highest cell temperature so far [K]; negative infinity before the first step. */

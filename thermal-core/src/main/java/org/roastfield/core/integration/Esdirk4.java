@@ -103,4 +103,20 @@ final class Esdirk4 {
   static double errorWeight(int stage) {
     return b(stage) - B_HAT[stage];
   }
+
+  /** γ² times the squared embedded error of each cell, summed by volume. */
+  static double squaredErrors(double[] volumes, double[][] increments) {
+    double[] w = errorWeights();
+    double[] z0 = increments[0];
+    double[] z2 = increments[2];
+    double[] z3 = increments[3];
+    double[] z4 = increments[4];
+    double[] z5 = increments[5];
+    double sum = 0;
+    for (int i = 0; i < volumes.length; i++) {
+      double e = (w[0] * z0[i] + w[2] * z2[i]) + (w[3] * z3[i] + w[4] * z4[i] + w[5] * z5[i]);
+      sum = Math.fma(volumes[i] * e, e, sum);
+    }
+    return sum;
+  }
 }

@@ -22,14 +22,14 @@ final class FaceBalance {
 
   private static final double ACCURACY_SHARE = 0.5;
 
+  /** How much smaller the last correction is where a law remembers: what it keeps has no other. */
+  private static final double REMEMBERING_SHARE = 1e-3;
+
   private static final int MOST_ITERATIONS = 60;
 
   /** Slope of a flux that may end within the last correction, next to boiling [W/(m²·K)]. */
   static final double STEEP = 1e4;
 
-  private static final int MOST_RETREATS = 30;
-  private static final double RETREAT_TO = 273.15;
-  private static final double RETREAT_SHARE = 0.9;
   private static final int MOST_HALVINGS = 60;
 
   /**
@@ -41,11 +41,9 @@ final class FaceBalance {
   private final ScaledMaterial material;
   private double kappa;
   private final int faces;
-  private final Counters counters;
-  private final double tolerance;
-  private final SurfaceFlux flux = new SurfaceFlux();
-  private SurfaceLaw upperLaw = SurfaceLaw.insulated();
-  private SurfaceLaw lowerLaw = SurfaceLaw.insulated();
+  private double tolerance;
+  private final FaceLaws laws;
+  private final SurfaceFlux flux;
 
   /**
    * φ of the cell at each face, from which φ of the face is counted so that no digits are lost [2]
@@ -72,11 +70,17 @@ final class FaceBalance {
 
   FaceBalance(
       ScaledMaterial material, double kappa, int faces, double accuracy, Counters counters) {
+    this(material, kappa, faces, accuracy, new FaceLaws(new FaceStages(), counters));
+  }
+
+  FaceBalance(
+      ScaledMaterial material, double kappa, int faces, double accuracy, FaceLaws laws) {
     this.tolerance = tolerance(accuracy);
     this.material = material;
     this.kappa = kappa;
     this.faces = faces;
-    this.counters = counters;
+    this.laws = laws;
+    this.flux = laws.flux;
   }
 
   /** Largest correction of a face temperature that may be the last, for an accuracy [K]. */
@@ -106,10 +110,11 @@ final class FaceBalance {
    */
   private boolean isSettled(
       double temperature, double change, double slope, double excess, double give) {
+    double allowed = laws.remember() ? REMEMBERING_SHARE * tolerance : tolerance;
     if (Math.abs(slope) <= STEEP) {
-      return isSettled(change, slope, tolerance);
+      return isSettled(change, slope, allowed);
     }
-    return Math.abs(excess) <= give * tolerance || Math.abs(change) <= 4 * Math.ulp(temperature);
+    return Math.abs(excess) <= give * allowed || Math.abs(change) <= 4 * Math.ulp(temperature);
   }
 
   /** Sets κ of another body. */
@@ -118,8 +123,7 @@ final class FaceBalance {
   }
 
   void laws(SurfaceLaw upper, SurfaceLaw lower) {
-    upperLaw = upper;
-    lowerLaw = lower;
+    laws.set(upper, lower, faces);
   }
 
   /**
@@ -141,7 +145,7 @@ final class FaceBalance {
     if (!solveFace(State.UPPER, time, face, evaporated)) {
       return false;
     }
-    flow[0] = flowAt(0);
+    flow[0] = flowAt(0) + laws.boiling(0, kappa, faces);
     return true;
   }
 
@@ -151,7 +155,7 @@ final class FaceBalance {
     for (int g = 0; g < faces; g++) {
       linked += g == f ? 0 : gain[f][g] * (phi[g] - origin[g]);
     }
-    double temperature = whereTheLawHasAValue(law(f), time, face[f]);
+    double temperature = laws.whereItHasAValue(f, time, face[f]);
     material.expand(temperature);
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       double excess = kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff());
@@ -159,10 +163,11 @@ final class FaceBalance {
       double change = -excess / (kappa * flux.slope() - give);
       evaporated[f] = flux.evaporation() + change * flux.evaporationSlope();
       if (isSettled(temperature, change, flux.slope(), excess, give)) {
-        boolean beyond = Math.abs(flux.slope()) > STEEP && !hasValue(f, time, temperature + change);
+        boolean beyond = Math.abs(flux.slope()) > STEEP && !laws.hasValue(f, time, temperature + change);
         double kept = beyond ? 0 : change;
         face[f] = temperature + kept;
         phi[f] = material.kirchhoff() + kept * material.kirchhoffSlope();
+        laws.remember(f, time, face, evaporated);
         return true;
       }
       double next = advanceFace(f, time, temperature, change, Math.abs(excess), linked);
@@ -170,6 +175,7 @@ final class FaceBalance {
         face[f] = temperature;
         material.expand(temperature);
         phi[f] = material.kirchhoff();
+        laws.remember(f, time, face, evaporated);
         return isAtEndOfLaw(f, time, temperature);
       }
       temperature = next;
@@ -186,8 +192,8 @@ final class FaceBalance {
     double share = change;
     for (int halving = 0; halving < MOST_HALVINGS; halving++) {
       double trial = temperature + share;
-      evaluateLaw(law(f), time, trial);
       material.expand(trial);
+      laws.evaluate(f, time, trial);
       double excess = kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff());
       if (Math.abs(excess) < size) {
         return trial;
@@ -202,40 +208,7 @@ final class FaceBalance {
    * two neighbouring numbers and the face rests on the lower.
    */
   private boolean isAtEndOfLaw(int f, double time, double temperature) {
-    return !hasValue(f, time, temperature + tolerance) && hasValue(f, time, temperature);
-  }
-
-  private boolean hasValue(int f, double time, double temperature) {
-    evaluateLaw(law(f), time, temperature);
-    return isFinite(flux.heatFlux());
-  }
-
-  private SurfaceLaw law(int f) {
-    return f == State.UPPER ? upperLaw : lowerLaw;
-  }
-
-  /**
-   * The guess, or the first temperature below it at which the law has a value, left in {@code
-   * flux}: a face that is wetted while it is hotter than boiling falls below it at once.
-   */
-  private double whereTheLawHasAValue(SurfaceLaw law, double time, double guess) {
-    double temperature = guess;
-    evaluateLaw(law, time, temperature);
-    for (int i = 0; i < MOST_RETREATS && !isFinite(flux.heatFlux()); i++) {
-      temperature = RETREAT_TO + RETREAT_SHARE * (temperature - RETREAT_TO);
-      evaluateLaw(law, time, temperature);
-    }
-    return temperature;
-  }
-
-  private static boolean isFinite(double value) {
-    return Math.abs(value) <= Double.MAX_VALUE;
-  }
-
-  private void evaluateLaw(SurfaceLaw law, double time, double temperature) {
-    flux.clear();
-    law.evaluate(temperature, time, flux);
-    counters.fluxEvaluations++;
+    return !laws.hasValue(f, time, temperature + tolerance) && laws.hasValue(f, time, temperature);
   }
 
   /** Both faces together; one after the other where that fails, as next to boiling. */
@@ -250,8 +223,8 @@ final class FaceBalance {
         return false;
       }
     }
-    flow[0] = flowAt(0);
-    flow[1] = flowAt(1);
+    flow[0] = flowAt(0) + laws.boiling(0, kappa, faces);
+    flow[1] = flowAt(1) + laws.boiling(1, kappa, faces);
     return true;
   }
 
@@ -273,8 +246,8 @@ final class FaceBalance {
   }
 
   private boolean solveTogether(double time, double[] face, double[] evaporated) {
-    face[0] = whereTheLawHasAValue(upperLaw, time, face[0]);
-    face[1] = whereTheLawHasAValue(lowerLaw, time, face[1]);
+    face[0] = laws.whereItHasAValue(State.UPPER, time, face[0]);
+    face[1] = laws.whereItHasAValue(State.LOWER, time, face[1]);
     double size = evaluate(time, face);
     if (!(size < Double.POSITIVE_INFINITY)) {
       return false;
@@ -300,7 +273,7 @@ final class FaceBalance {
   private boolean keepTogether(double time, double[] face, double[] evaporated) {
     for (int f = 0; f < faces; f++) {
       boolean steep = Math.abs(fluxSlope[f]) > kappa * STEEP;
-      if (steep && !hasValue(f, time, face[f] + correction[f])) {
+      if (steep && !laws.hasValue(f, time, face[f] + correction[f])) {
         return false;
       }
     }
@@ -309,6 +282,9 @@ final class FaceBalance {
       evaporated[f] = evaporation[f] + correction[f] * evaporationSlope[f];
     }
     keepPhi(face);
+    for (int f = 0; f < faces; f++) {
+      laws.remember(f, time, face, evaporated);
+    }
     return true;
   }
 
@@ -339,7 +315,7 @@ final class FaceBalance {
     double size = 0;
     keepPhi(face);
     for (int f = 0; f < faces; f++) {
-      evaluateLaw(law(f), time, face[f]);
+      laws.evaluate(f, time, face[f]);
       residual[f] = kappa * flux.heatFlux() - flowAt(f);
       fluxSlope[f] = kappa * flux.slope();
       evaporation[f] = flux.evaporation();

@@ -9,8 +9,14 @@ final class StageFaces {
   /** Face temperatures [stages][2] [K]. */
   final double[][] temperature = new double[Esdirk4.STAGES][2];
 
+  /** Temperatures of the surfaces: of the faces, or of the crusts over them [stages][2] [K]. */
+  final double[][] surface = new double[Esdirk4.STAGES][2];
+
   /** Flows through the faces [stages][2] [K]. */
   final double[][] flow = new double[Esdirk4.STAGES][2];
+
+  /** Heat that boiling takes below the faces, as a flow [stages][2] [K]. */
+  final double[][] sunk = new double[Esdirk4.STAGES][2];
 
   /** Evaporation from the faces [stages][2] [kg/(m²·s)]. */
   final double[][] evaporation = new double[Esdirk4.STAGES][2];
@@ -22,7 +28,9 @@ final class StageFaces {
   void begin(State from) {
     for (int f = 0; f < 2; f++) {
       temperature[0][f] = from.face[f];
+      surface[0][f] = from.surface(f);
       flow[0][f] = from.flow[f];
+      sunk[0][f] = from.carried.sunk[f];
       evaporation[0][f] = from.evaporation[f];
     }
   }
@@ -43,7 +51,7 @@ final class StageFaces {
       double heat = 0;
       double water = 0;
       for (int s = 0; s < Esdirk4.STAGES; s++) {
-        heat += Esdirk4.b(s) * flow[s][f];
+        heat += Esdirk4.b(s) * (flow[s][f] - sunk[s][f]);
         water += Esdirk4.b(s) * evaporation[s][f];
       }
       to.face[f] = temperature[last][f];

@@ -38,7 +38,7 @@ final class StageIntegration {
     this.mostSteps = mostSteps;
     this.state = new State(grid.cells(), problem.material().isConstant());
     this.next = new State(grid.cells(), problem.material().isConstant());
-    this.dense = new DenseStep(state, next, stepper.stageFaces.temperature);
+    this.dense = new DenseStep(state, next, stepper.stageFaces.surface);
     double width = grid.width(grid.upper().cell());
     this.cellSquared = width * width;
     start(startTemperature);
@@ -100,11 +100,13 @@ final class StageIntegration {
    * @param listener told of each accepted step
    */
   End run(
-      SurfaceLaw upper,
-      SurfaceLaw lower,
+      SurfaceLaw upperOfStage,
+      SurfaceLaw lowerOfStage,
       double duration,
       @Nullable Threshold threshold,
       StepListener listener) {
+    SurfaceLaw upper = upperOfStage.from(state.time);
+    SurfaceLaw lower = lowerOfStage.from(state.time);
     stepper.laws(upper, lower);
     if (!stepper.restart(state)) {
       return End.FACE_UNBALANCED;

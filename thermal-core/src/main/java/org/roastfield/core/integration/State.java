@@ -49,11 +49,19 @@ final class State {
   /** Water evaporated from each face [kg/m²]. */
   final double[] evaporated = new double[2];
 
+  /** What the faces carry along, if their laws remember. */
+  final CarriedFaces carried = new CarriedFaces();
+
   State(int cells, boolean constantProperties) {
     enthalpy = new double[cells];
     temperature = new double[cells];
     enthalpyRate = new double[cells];
     temperatureRate = constantProperties ? enthalpyRate : new double[cells];
+  }
+
+  /** Temperature of a surface: of the face, or of the crust over it [K]. */
+  double surface(int side) {
+    return face[side] + carried.lift[side];
   }
 
   /** Time 0 and empty totals. */
@@ -62,5 +70,6 @@ final class State {
     heatReleased = 0;
     java.util.Arrays.fill(heatTaken, 0);
     java.util.Arrays.fill(evaporated, 0);
+    carried.clear();
   }
 }

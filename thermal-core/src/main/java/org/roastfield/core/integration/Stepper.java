@@ -1,6 +1,5 @@
 package org.roastfield.core.integration;
 
-import org.roastfield.core.grid.FaceClosure;
 import org.roastfield.core.grid.Grid;
 import org.roastfield.core.material.Material;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -26,6 +25,8 @@ final class Stepper {
   private final boolean constant;
   private final ConductionMatrix matrix;
   private final FaceBalance balance;
+  private final FaceLinks links;
+  private final FaceStages carried;
   private final Counters counters;
   private final InnerHeat innerHeat;
   private double timeScale;
@@ -55,9 +56,15 @@ final class Stepper {
     this.constant = material.isConstant();
     this.matrix = new ConductionMatrix(grid);
     this.counters = counters;
+    this.carried = new FaceStages(grid, material);
+    FaceLaws laws = new FaceLaws(carried, counters);
     this.balance =
         new FaceBalance(
-            material, problem.length() / material.conductivity(), faces, accuracy, counters);
+            material,
+            problem.length() / material.conductivity(),
+            faces,
+            accuracy,
+            laws);
     this.innerHeat = new InnerHeat(grid, material, problem.source());
     this.timeScale = material.diffusivity() / (problem.length() * problem.length());
     volumes = new double[n];
@@ -77,6 +84,8 @@ final class Stepper {
     stageTemperature = new double[Esdirk4.STAGES][constant ? 0 : n];
     java.util.Arrays.fill(capacity, 1);
     java.util.Arrays.fill(conductivity, 1);
+    this.links = new FaceLinks(grid, conductivity, matrix, balance, laws);
+    carried.body(material, problem.length());
   }
 
   /**
@@ -89,6 +98,7 @@ final class Stepper {
     material.set(next);
     timeScale = material.diffusivity() / (length * length);
     balance.kappa(length / material.conductivity());
+    carried.body(material, length);
   }
 
   ScaledMaterial material() {
@@ -102,6 +112,11 @@ final class Stepper {
 
   void laws(SurfaceLaw upper, SurfaceLaw lower) {
     balance.laws(upper, lower);
+  }
+
+  /** What the faces carry along, and how it went in the last attempt. */
+  FaceStages carried() {
+    return carried;
   }
 
   /** Factors of the last attempt or restart. */
@@ -134,12 +149,12 @@ final class Stepper {
     java.util.Arrays.fill(capacity, 1);
     matrix.factor(0, capacity, conductivity);
     counters.factorisations++;
-    gains(false);
-    balance.offset[State.UPPER] = linkedFlow(grid.upper(), State.UPPER);
+    links.gains(false);
+    balance.offset[State.UPPER] = links.flow(State.UPPER, phi);
     if (faces == 2) {
-      balance.offset[State.LOWER] = linkedFlow(grid.lower(), State.LOWER);
+      balance.offset[State.LOWER] = links.flow(State.LOWER, phi);
     }
-    if (!balance.solve(state.time, state.face, state.flow, state.evaporation)) {
+    if (!balanceNow(state)) {
       return false;
     }
     matrix.addInterior(timeScale, phi, rate);
@@ -147,11 +162,26 @@ final class Stepper {
     if (faces == 2) {
       rate[grid.lower().cell()] += timeScale * state.flow[State.LOWER];
     }
+    for (int f = 0; f < faces; f++) {
+      if (carried.boilsInside(f)) {
+        carried.near(f).addShares(-timeScale * state.carried.sunk[f], rate);
+      }
+    }
     matrix.solve(rate);
     counters.solves++;
     innerHeat.add(state.time, 1, rate);
     temperatureRates(state);
     return true;
+  }
+
+  private boolean balanceNow(State state) {
+    if (!carried.beginRestart(state)) {
+      return false;
+    }
+    links.sinkGains(carried, false);
+    boolean balanced = balance.solve(state.time, state.face, state.flow, state.evaporation);
+    carried.endRestart(state);
+    return balanced;
   }
 
   /**
@@ -168,6 +198,9 @@ final class Stepper {
     firstStage(from, step);
     for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
       StageRows.base(stage, n, base, from.enthalpy, increments);
+      if (!carried.beginStage(from, stage, step)) {
+        return false;
+      }
       double time = from.time + Esdirk4.c(stage) * step;
       if (!solveStage(from, stage, time, lambda, step)) {
         return false;
@@ -185,7 +218,7 @@ final class Stepper {
     }
     matrix.factor(lambda, capacity, conductivity);
     counters.factorisations++;
-    gains(true);
+    links.gains(true);
   }
 
   private void firstStage(State from, double step) {
@@ -199,6 +232,7 @@ final class Stepper {
     }
     stageFaces.released[0] = innerHeat.released(from.time);
     stageFaces.begin(from);
+    carried.firstStage(from, step);
   }
 
   private boolean solveStage(State from, int stage, double time, double lambda, double step) {
@@ -208,16 +242,20 @@ final class Stepper {
     for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       evaluateProperties();
       solveCells(time, lambda, step, x);
-      if (!balanceFaces(stage, time, x)) {
+      if (!balanceFaces(stage, time, lambda, x)) {
         return false;
       }
+      boolean settled = !carried.isActive() || carried.isSettled();
       if (constant) {
-        return true;
+        if (settled) {
+          return true;
+        }
+        continue;
       }
-      boolean settled =
+      boolean close =
           linearisation.settles(from, iterate, excess, base, capacity, phi, conductivity, x);
       Rows.add(n, 1, x, iterate);
-      if (settled) {
+      if (close && settled) {
         System.arraycopy(iterate, 0, stageTemperature[stage], 0, n);
         Linearisation.increment(n, excess, capacity, x);
         return true;
@@ -264,8 +302,8 @@ final class Stepper {
 
   /** Solves for X as if each face had φ of the cell at it. */
   private void solveCells(double time, double lambda, double step, double[] x) {
-    double top = lambda * linkedFlow(grid.upper(), State.UPPER);
-    double bottom = faces == 2 ? lambda * linkedFlow(grid.lower(), State.LOWER) : 0;
+    double top = lambda * links.flow(State.UPPER, phi);
+    double bottom = faces == 2 ? lambda * links.flow(State.LOWER, phi) : 0;
     if (innerHeat.isPresent()) {
       System.arraycopy(excess, 0, excessOverSource, 0, n);
       innerHeat.add(time, -Esdirk4.GAMMA * step, excessOverSource);
@@ -278,58 +316,41 @@ final class Stepper {
     counters.solves++;
   }
 
-  /**
-   * Flow through a face if φ there were that of the cell at it, which becomes the origin of the
-   * face's φ.
-   */
-  private double linkedFlow(FaceClosure closure, int face) {
-    double near = phi[closure.cell()];
-    balance.origin[face] = near;
-    return closure.next() * (phi[closure.nextCell()] - near);
-  }
-
   /** Finds the faces of a stage and adds the cells' response to them. */
-  private boolean balanceFaces(int stage, double time, double[] x) {
-    balance.offset[State.UPPER] = linkedFlow(grid.upper(), State.UPPER) + response(grid.upper(), x);
+  private boolean balanceFaces(int stage, double time, double lambda, double[] x) {
+    balance.offset[State.UPPER] = links.flow(State.UPPER, phi) + links.response(State.UPPER, x);
     if (faces == 2) {
-      balance.offset[State.LOWER] =
-          linkedFlow(grid.lower(), State.LOWER) + response(grid.lower(), x);
+      balance.offset[State.LOWER] = links.flow(State.LOWER, phi) + links.response(State.LOWER, x);
+    }
+    if (carried.isActive()) {
+      carried.respond(lambda, matrix);
+      carried.over(constant ? base : iterate, x, balance.origin, matrix);
+      links.sinkGains(carried, true);
     }
     if (!balance.solve(time, guess, stageFaces.flow[stage], stageFaces.evaporation[stage])) {
       return false;
+    }
+    carried.endStage(stage, guess);
+    for (int f = 0; f < faces; f++) {
+      stageFaces.sunk[stage][f] = 0;
+      if (carried.boilsInside(f)) {
+        stageFaces.sunk[stage][f] = carried.kappa() * carried.memory[f].sunk;
+        Rows.add(n, stageFaces.sunk[stage][f], carried.near(f).sink, x);
+      }
     }
     Rows.add(n, difference(State.UPPER), matrix.upperResponse, x);
     if (faces == 2) {
       Rows.add(n, difference(State.LOWER), matrix.lowerResponse, x);
     }
-    stageFaces.temperature[stage][State.UPPER] = guess[State.UPPER];
-    stageFaces.temperature[stage][State.LOWER] = guess[State.LOWER];
+    for (int f = 0; f < 2; f++) {
+      stageFaces.temperature[stage][f] = guess[f];
+      stageFaces.surface[stage][f] = guess[f] + carried.lift[stage][f];
+    }
     return true;
   }
 
   private double difference(int face) {
     return balance.phi[face] - balance.origin[face];
-  }
-
-  /** Flow that temperature changes x of the two cells at a face drive. */
-  private double response(FaceClosure closure, double[] x) {
-    int a = closure.cell();
-    int b = closure.nextCell();
-    return closure.near() * conductivity[a] * x[a] + closure.next() * conductivity[b] * x[b];
-  }
-
-  private void gains(boolean responding) {
-    double[][] gain = balance.gain;
-    FaceClosure top = grid.upper();
-    gain[State.UPPER][State.UPPER] =
-        top.face() + (responding ? response(top, matrix.upperResponse) : 0);
-    if (faces == 2) {
-      FaceClosure bottom = grid.lower();
-      gain[State.UPPER][State.LOWER] = responding ? response(top, matrix.lowerResponse) : 0;
-      gain[State.LOWER][State.UPPER] = responding ? response(bottom, matrix.upperResponse) : 0;
-      gain[State.LOWER][State.LOWER] =
-          bottom.face() + (responding ? response(bottom, matrix.lowerResponse) : 0);
-    }
   }
 
   private void finish(State from, double step, State to) {
@@ -344,22 +365,14 @@ final class Stepper {
     System.arraycopy(constant ? to.enthalpy : iterate, 0, to.temperature, 0, n);
     temperatureRates(to);
     stageFaces.finish(from, step, timeScale, to);
+    carried.finish(from, step, to);
   }
 
   /** Volume-weighted root mean square of the embedded error of the last attempt [K]. */
   double error() {
-    double[] w = Esdirk4.errorWeights();
-    double[] z0 = increments[0];
-    double[] z2 = increments[2];
-    double[] z3 = increments[3];
-    double[] z4 = increments[4];
-    double[] z5 = increments[5];
-    double sum = 0;
-    for (int i = 0; i < n; i++) {
-      double e = (w[0] * z0[i] + w[2] * z2[i]) + (w[3] * z3[i] + w[4] * z4[i] + w[5] * z5[i]);
-      sum = Math.fma(volumes[i] * e, e, sum);
-    }
-    return Math.sqrt(sum / grid.totalVolume()) / Esdirk4.GAMMA;
+    double sum = Esdirk4.squaredErrors(volumes, increments);
+    double cells = Math.sqrt(sum / grid.totalVolume()) / Esdirk4.GAMMA;
+    return carried.isActive() ? cells + carried.error() : cells;
   }
 
   private void temperatureRates(State state) {

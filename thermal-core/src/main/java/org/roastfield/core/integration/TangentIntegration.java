@@ -43,6 +43,14 @@ public final class TangentIntegration {
       Stepper stepper,
       HeatProblem problem,
       Trajectory plain) {
+    for (Stage stage : cook.stages()) {
+      if (stage.upper().remembers() || stage.lower().remembers()) {
+        throw new IllegalArgumentException(
+            "laws must not remember for sensitivities, but those of stage \""
+                + stage.name()
+                + "\" do: difference whole runs instead");
+      }
+    }
     if (!problem.material().isConstant()) {
       throw new IllegalArgumentException(
           "properties must not depend on temperature where derivatives are asked for, but those of "

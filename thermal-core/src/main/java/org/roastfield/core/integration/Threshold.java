@@ -48,7 +48,8 @@ final class Threshold {
 
   /** Distance still to go [K]. */
   double missing(State state) {
-    return missing(reading.of(state.temperature, state.face[State.UPPER], state.face[State.LOWER]));
+    return missing(
+        reading.of(state.temperature, state.surface(State.UPPER), state.surface(State.LOWER)));
   }
 
   /** Decrease of the distance still to go at the end of a step [K/s]. */

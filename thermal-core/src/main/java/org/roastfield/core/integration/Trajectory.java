@@ -13,6 +13,7 @@ public final class Trajectory implements StepListener {
 
   private static final int FIRST_CAPACITY = 128;
   private static final int FACE_VALUES = 4;
+  private static final int WATER_VALUES = 8;
   private static final int CELLS_START = 2 + 2 * FACE_VALUES;
   private static final int[] STAGES = {Cubic.STAGE_0, Cubic.STAGE_1, Cubic.STAGE_2, Cubic.STAGE_3};
 
@@ -23,6 +24,7 @@ public final class Trajectory implements StepListener {
   private final double initialUpper;
   private final double initialLower;
   private double[] data;
+  private double[] water = new double[0];
   private int steps;
 
   /**
@@ -31,8 +33,8 @@ public final class Trajectory implements StepListener {
   Trajectory(Grid grid, State state) {
     this.grid = grid;
     this.initial = state.temperature.clone();
-    this.initialUpper = state.face[State.UPPER];
-    this.initialLower = state.face[State.LOWER];
+    this.initialUpper = state.surface(State.UPPER);
+    this.initialLower = state.surface(State.LOWER);
     this.cells = grid.cells();
     this.block = CELLS_START + 4 * cells;
     this.data = new double[FIRST_CAPACITY * block];
@@ -55,7 +57,43 @@ public final class Trajectory implements StepListener {
     System.arraycopy(step.from().temperatureRate, 0, data, start + cells, cells);
     System.arraycopy(step.to().temperature, 0, data, start + 2 * cells, cells);
     System.arraycopy(step.to().temperatureRate, 0, data, start + 3 * cells, cells);
+    if (step.to().carried.begun[State.UPPER] || step.to().carried.begun[State.LOWER]) {
+      keepWater(step);
+    }
     steps++;
+  }
+
+  /** Water and its rate at both ends of a step, a face after the other. */
+  private void keepWater(DenseStep step) {
+    int at = steps * WATER_VALUES;
+    if (at + WATER_VALUES > water.length) {
+      water = java.util.Arrays.copyOf(water, 2 * (at + FIRST_CAPACITY * WATER_VALUES));
+    }
+    for (int f = 0; f < 2; f++) {
+      CarriedFaces from = step.from().carried;
+      CarriedFaces to = step.to().carried;
+      water[at++] = from.water[f];
+      water[at++] = from.waterRate[f];
+      water[at++] = to.water[f];
+      water[at++] = to.waterRate[f];
+    }
+  }
+
+  /**
+   * Water of a face, below 0 what a crust has lost; 0 before a law remembered it [kg/m²].
+   *
+   * @param upper whether it is the upper face
+   * @param time from {@link #start()} to {@link #end()} [s]
+   */
+  public double water(boolean upper, double time) {
+    int step = steps == 0 ? 0 : stepAt(time);
+    int at = step * WATER_VALUES + (upper ? 0 : WATER_VALUES / 2);
+    if (at >= water.length) {
+      return 0;
+    }
+    double h = stepEnd(step) - stepStart(step);
+    double theta = (time - stepStart(step)) / h;
+    return Cubic.hermite(theta, h, water[at], water[at + 1], water[at + 2], water[at + 3]);
   }
 
   public Grid grid() {

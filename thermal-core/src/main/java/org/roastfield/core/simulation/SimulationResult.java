@@ -1,11 +1,13 @@
 package org.roastfield.core.simulation;
 
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.internal.Check;
+import org.roastfield.core.surface.FaceWater;
 
 /** What came of one cook: stages, traces, profiles, balances and work. Immutable. */
 public final class SimulationResult {
@@ -123,6 +125,29 @@ public final class SimulationResult {
   /** Water of the whole cook. */
   public WaterBalance water() {
     return new WaterBalance(integration.evaporatedUpper(), integration.evaporatedLower());
+  }
+
+  /**
+   * Water of the surface, or the upper face, since its first stage with memory; empty if its laws
+   * never remembered.
+   */
+  public Optional<FaceWater> upperFaceWater() {
+    return Optional.ofNullable(integration.faceWater(true));
+  }
+
+  /** Water of a slab's lower face, as {@link #upperFaceWater()}. */
+  public Optional<FaceWater> lowerFaceWater() {
+    return Optional.ofNullable(integration.faceWater(false));
+  }
+
+  /**
+   * Water of the surface, or the upper face, at a time [kg/m²]: below 0 what a crust has lost, 0
+   * while no law remembers it.
+   *
+   * @param time since the start of the cook [s], in [0, {@link #endTime()}]
+   */
+  public double upperFaceWaterAt(double time) {
+    return trajectory.water(true, Check.inRoundedRange("time", time, 0, endTime()));
   }
 
   /** Work done. */

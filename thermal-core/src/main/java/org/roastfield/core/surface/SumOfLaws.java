@@ -16,6 +16,11 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
     for (SurfaceLaw law : laws) {
       if (law instanceof SumOfLaws sum) {
         flat.addAll(sum.laws);
+      } else if (law instanceof RememberingLaw) {
+        throw new IllegalArgumentException(
+            "laws of a sum must carry nothing along, but one was "
+                + law
+                + "; put the others into it");
       } else {
         flat.add(law);
       }
@@ -26,6 +31,23 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
   @Override
   public @Nullable LawRows rows() {
     return StandardRows.of(laws);
+  }
+
+  @Override
+  public SurfaceLaw from(double time) {
+    boolean timed = false;
+    List<SurfaceLaw> begun = new ArrayList<>();
+    for (SurfaceLaw law : laws) {
+      SurfaceLaw from = law.from(time);
+      timed |= from != law;
+      begun.add(from);
+    }
+    return timed ? new SumOfLaws(begun) : this;
+  }
+
+  @Override
+  public boolean remembers() {
+    return laws.stream().anyMatch(SurfaceLaw::remembers);
   }
 
   @Override

@@ -29,6 +29,24 @@ public interface SurfaceLaw {
     return Double.POSITIVE_INFINITY;
   }
 
+  /**
+   * The law of a stage that begins at a time: what counts from the beginning of a stage, such as
+   * contact, starts there.
+   *
+   * @param time since the start of the cook [s]
+   */
+  default SurfaceLaw from(double time) {
+    return this;
+  }
+
+  /**
+   * Whether the law depends on more than temperature and time: on when its stage began, or on what
+   * a face carries along.
+   */
+  default boolean remembers() {
+    return false;
+  }
+
   /** The same law for many faces at once, or null if it can only be evaluated one by one. */
   default @Nullable LawRows rows() {
     return null;

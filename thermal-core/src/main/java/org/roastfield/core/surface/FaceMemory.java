@@ -1,0 +1,45 @@
+package org.roastfield.core.surface;
+
+/**
+ * What one face remembers, in one implicit stage: W = base + weight · rate. Owned by a solve and
+ * reused; the integration writes the inputs, a {@link RememberingLaw} the rest.
+ */
+public final class FaceMemory {
+
+  /** Input: γ h of the stage [s], 0 where only rates are wanted. */
+  public double weight;
+
+  /** Input: water of the face before the stage's own rate [kg/m²]. */
+  public double waterBase;
+
+  /** Water of the face: above 0 on it, below 0 missing from a crust [kg/m²]. */
+  public double water;
+
+  /** Temperature of the outer side of the crust, or of the face where there is none [K]. */
+  public double outerTemperature;
+
+  /** Water that comes from inside [kg/(m²·s)]. */
+  public double fed;
+
+  /** Water that runs off [kg/(m²·s)]. */
+  public double dripped;
+
+  /** Water that leaves as vapour [kg/(m²·s)]. */
+  public double evaporated;
+
+  /** Heat that boiling takes below the face [W/m²]. */
+  public double sunk;
+
+  /** Slope of {@link #sunk} with the face temperature [W/(m²·K)]. */
+  public double sunkSlope;
+
+  final SurfaceFlux scratch = new SurfaceFlux();
+
+  /** An empty memory. */
+  public FaceMemory() {}
+
+  /** Change of {@link #water} [kg/(m²·s)]. */
+  public double waterRate() {
+    return fed - evaporated - dripped;
+  }
+}

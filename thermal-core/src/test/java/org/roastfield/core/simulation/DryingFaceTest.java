@@ -1,0 +1,176 @@
+package org.roastfield.core.simulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.roastfield.core.air.MoistAir;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Cut;
+import org.roastfield.core.cook.Probe;
+import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.ensemble.EnsembleResult;
+import org.roastfield.core.ensemble.EnsembleSimulator;
+import org.roastfield.core.grid.Reading;
+import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.Trajectory;
+import org.roastfield.core.shape.Cylinder;
+import org.roastfield.core.shape.Shape;
+import org.roastfield.core.shape.Slab;
+import org.roastfield.core.support.SampleCooks;
+import org.roastfield.core.surface.Convection;
+import org.roastfield.core.surface.DryingFace;
+import org.roastfield.core.surface.Evaporation;
+import org.roastfield.core.surface.FaceWater;
+import org.roastfield.core.surface.Radiation;
+import org.roastfield.core.surface.Signal;
+import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.surface.Touch;
+import org.roastfield.core.units.Temperatures;
+
+/** What a face with memory does over a cook. */
+class DryingFaceTest {
+
+  private static final double PRESSURE = MoistAir.STANDARD_PRESSURE;
+  private static final double BOILING = Temperatures.celsius(100);
+
+  /** Superheat of a face that boils under 100 kW/m², the strongest contact here. */
+  private static final double SUPERHEAT = 0.01;
+
+  @Test
+  void slowCook_staysWetForSevenHours() {
+    Cook cook = roast(Cylinder.ofRadius(0.05), 110, 7, 7 * 3600);
+    SimulationResult result = Bodies.run(Settings.withDefaults(), cook);
+    double water = result.upperFaceWaterAt(result.endTime());
+    assertTrue(water > 0.05, () -> "water " + water);
+    double rate =
+        result.water().evaporatedUpper()
+            - Bodies.run(Settings.withDefaults(), roast(Cylinder.ofRadius(0.05), 110, 7, 6 * 3600))
+                .water()
+                .evaporatedUpper();
+    assertEquals(1.25, rate, 0.25, "kg/m² in the seventh hour");
+    double surface = Temperatures.toCelsius(result.upperSurface().at(result.endTime()));
+    assertTrue(surface > 60 && surface < 75, () -> "surface " + surface);
+  }
+
+  @Test
+  void smallPieceInAHotOven_driesWithinMinutes() {
+    SimulationResult result =
+        Bodies.run(Settings.withDefaults(), roast(Cylinder.ofRadius(0.016), 175, 35, 1200));
+    double water = result.upperFaceWaterAt(780);
+    assertTrue(water < 0.1, () -> "water " + water);
+    assertTrue(result.upperFaceWaterAt(60) > 0.6);
+    assertTrue(result.upperSurface().at(1200) > result.upperSurface().at(600) + 10);
+  }
+
+  /** At the ends of steps: between them a cubic meets the kink where a face leaves boiling. */
+  @ParameterizedTest
+  @ValueSource(doubles = {160, 230, 300})
+  void faceThatHoldsWater_isNeverAboveBoiling_andOneThatBoiledDryIs(double plate) {
+    SurfaceLaw metal = Touch.ofPlate(Signal.constant(Temperatures.celsius(plate)));
+    Stage sear = Stage.allRound("sear", face(100, 8, metal, 1), StageEnd.after(240));
+    Cook cook = Cook.of(new Cut(Slab.ofThickness(0.04), SampleCooks.CONSTANT, Bodies.START), sear);
+    CookIntegration integration =
+        CookIntegration.of(cook, new CookIntegration.Accuracy(0.01, 40, 0.2e-3, 200_000));
+    Trajectory trajectory = integration.newTrajectory();
+    assertEquals(CookIntegration.End.RULE_MET, integration.run(sear, trajectory));
+    Reading surface = integration.reading(Probe.SURFACE);
+    double hottestDry = 0;
+    for (int step = 0; step < trajectory.steps(); step++) {
+      double time = trajectory.stepEnd(step);
+      double value = trajectory.inStep(surface, step, time);
+      if (trajectory.water(true, time) > 0) {
+        assertTrue(value <= BOILING + SUPERHEAT, () -> value + " K at " + time + " s");
+      } else {
+        hottestDry = Math.max(hottestDry, value);
+      }
+    }
+    assertEquals(plate > 200, hottestDry > BOILING + 5, "hottest dry face " + hottestDry);
+    assertEquals(plate > 200, Objects.requireNonNull(integration.faceWater(true)).crust() > 1e-4);
+  }
+
+  @Test
+  void turnedPiece_keepsTheCrustsOfBothFaces() {
+    SurfaceLaw metal = Touch.ofPlate(Signal.constant(Temperatures.celsius(260)));
+    SurfaceLaw hot = face(100, 8, metal, 1);
+    SurfaceLaw open = face(40, 8, SurfaceLaw.insulated(), 1);
+    Cook cook =
+        Cook.of(
+            new Cut(Slab.ofThickness(0.03), SampleCooks.CONSTANT, Bodies.START),
+            Stage.ofFaces("one side", open, hot, StageEnd.after(120)),
+            Stage.ofFaces("other side", hot, open, StageEnd.after(120)));
+    SimulationResult result = Bodies.run(Settings.withDefaults(), cook);
+    FaceWater upper = result.upperFaceWater().orElseThrow();
+    FaceWater lower = result.lowerFaceWater().orElseThrow();
+    assertTrue(upper.crust() > 1e-4);
+    assertTrue(lower.crust() > 1e-4);
+    assertTrue(lower.fed() > 0);
+    assertEquals(upper.evaporated(), result.water().evaporatedUpper(), 1e-12);
+  }
+
+  @Test
+  void ensembleMember_isTheSingleCook() {
+    Cook cook = roast(Cylinder.ofRadius(0.03), 150, 12, 3600);
+    SimulationResult single = Bodies.run(Settings.withDefaults(), cook);
+    EnsembleResult members =
+        EnsembleSimulator.with(Settings.withDefaults()).run(cook, 3, i -> cook);
+    for (int i = 0; i < 3; i++) {
+      assertEquals(single.work().acceptedSteps(), members.acceptedSteps(i));
+    }
+  }
+
+  @Test
+  void errorOfTheFace_shrinksWithTheAccuracyAskedFor() {
+    Cook cook = roast(Cylinder.ofRadius(0.05), 110, 7, 4 * 3600);
+    Map<Double, Double> allowed = Map.of(0.01, 2e-3, 0.001, 3e-4);
+    double exact = water(cook, 1e-6);
+    allowed.forEach((accuracy, tolerance) -> assertEquals(exact, water(cook, accuracy), tolerance));
+  }
+
+  @Test
+  void lawsThatCarrySomething_areRefusedInsideOthers() {
+    SurfaceLaw face = face(100, 8, SurfaceLaw.insulated(), 1);
+    assertThrows(IllegalArgumentException.class, () -> SurfaceLaw.sum(face, face));
+    assertThrows(IllegalArgumentException.class, () -> DryingFace.ofMeat(face, face, 1, PRESSURE));
+  }
+
+  @Test
+  void sensitivities_areRefused() {
+    Cook cook = roast(Cylinder.ofRadius(0.03), 150, 12, 600);
+    ParameterPoint point = ParameterPoint.empty().with("scale", 1);
+    IllegalArgumentException e =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> Simulator.withDefaults().sensitivities(point, at -> cook));
+    assertTrue(String.valueOf(e.getMessage()).contains("\"roast\""));
+  }
+
+  private static double water(Cook cook, double accuracy) {
+    return Bodies.run(Settings.withDefaults().withAccuracy(accuracy), cook)
+        .water()
+        .evaporatedUpper();
+  }
+
+  private static Cook roast(Shape shape, double celsius, double h, double seconds) {
+    return Cook.of(
+        new Cut(shape, SampleCooks.CONSTANT, Temperatures.celsius(9)),
+        Stage.allRound(
+            "roast", face(celsius, h, SurfaceLaw.insulated(), 1), StageEnd.after(seconds)));
+  }
+
+  private static SurfaceLaw face(double celsius, double h, SurfaceLaw more, double drive) {
+    Signal air = Signal.constant(Temperatures.celsius(celsius));
+    Signal vapour = Signal.constant(MoistAir.vapourPressure(0.03, PRESSURE));
+    return DryingFace.ofMeat(
+        SurfaceLaw.sum(new Convection(h, air), new Radiation(0.9, air), more),
+        Evaporation.of(1, h, 0.98, vapour, PRESSURE),
+        drive,
+        PRESSURE);
+  }
+}
