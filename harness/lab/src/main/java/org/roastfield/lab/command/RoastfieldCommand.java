@@ -10,7 +10,12 @@ import picocli.CommandLine.IVersionProvider;
     description = "Computes what happens inside a thick cut cooked over live fire.",
     mixinStandardHelpOptions = true,
     versionProvider = RoastfieldCommand.VersionText.class,
-    subcommands = {SimulateCommand.class, ReplayCommand.class, MakeLogCommand.class},
+    subcommands = {
+      SimulateCommand.class,
+      ReplayCommand.class,
+      FitCommand.class,
+      MakeLogCommand.class
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",

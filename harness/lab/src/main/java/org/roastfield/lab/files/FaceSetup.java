@@ -5,6 +5,8 @@ import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
 import org.roastfield.core.surface.CoalBed;
 import org.roastfield.core.surface.Contact;
+import org.roastfield.core.surface.DryingFace;
+import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 
@@ -50,6 +52,43 @@ public record FaceSetup(
     double open = 1 - contact.map(ContactSetup::share).orElse(0.0);
     SurfaceLaw around = around(chamber, open);
     return contact.map(metal -> SurfaceLaw.sum(around, law(metal))).orElse(around);
+  }
+
+  /**
+   * Surface law of a face that dries and is fed instead of one of constant wetness, and grows a
+   * crust; walls, metal and coals as in {@link #law(Signal, double)}.
+   *
+   * @param airTemperature [K]
+   * @param pressure [Pa]
+   * @param drive factor of the water that the face holds and gets, see {@code SurfaceWater}
+   * @param convection factor of the stated heat transfer coefficient
+   * @throws IllegalArgumentException if heat transfer is not a stated coefficient
+   */
+  public SurfaceLaw dryingLaw(
+      Signal airTemperature, double pressure, double drive, double convection) {
+    if (!(heatTransfer instanceof HeatTransfer.Stated stated)) {
+      throw new IllegalArgumentException(
+          "heat-transfer of a face that dries must be a number, was " + heatTransfer.words());
+    }
+    double open = convection * (1 - contact.map(ContactSetup::share).orElse(0.0));
+    double h = stated.coefficient() * open;
+    Signal vapour = Signal.constant(MoistAir.vapourPressure(humidityRatio, pressure));
+    FaceSetup dry =
+        new FaceSetup(
+            air,
+            walls,
+            humidityRatio,
+            heatTransfer.times(convection),
+            emissivity,
+            0,
+            waterActivity,
+            contact,
+            bed);
+    return DryingFace.ofMeat(
+        dry.law(airTemperature, pressure),
+        Evaporation.of(1, h, waterActivity, vapour, pressure),
+        drive,
+        pressure);
   }
 
   private SurfaceLaw around(Chamber chamber, double open) {

@@ -114,6 +114,11 @@ public final class Replay {
   }
 
   private Signal chamberSignal() {
+    return signal(chamber);
+  }
+
+  /** A logged channel as surroundings. */
+  static Signal signal(LogChannel chamber) {
     double[] times = new double[chamber.size()];
     double[] temperatures = new double[chamber.size()];
     for (int i = 0; i < times.length; i++) {
