@@ -52,6 +52,16 @@ public record Cook(Cut cut, List<Stage> stages, List<Probe> probes) {
     return true;
   }
 
+  /** Whether a law of some stage depends on when its stage began, or on what a face carries. */
+  public boolean remembers() {
+    for (int i = 0; i < stages.size(); i++) {
+      if (stages.get(i).upper().remembers() || stages.get(i).lower().remembers()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static void checkStage(Cut cut, Stage stage) {
     if (!stage.isAllRound() && !(cut.shape() instanceof Slab)) {
       throw new IllegalArgumentException(

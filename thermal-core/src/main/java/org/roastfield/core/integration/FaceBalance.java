@@ -73,8 +73,7 @@ final class FaceBalance {
     this(material, kappa, faces, accuracy, new FaceLaws(new FaceStages(), counters));
   }
 
-  FaceBalance(
-      ScaledMaterial material, double kappa, int faces, double accuracy, FaceLaws laws) {
+  FaceBalance(ScaledMaterial material, double kappa, int faces, double accuracy, FaceLaws laws) {
     this.tolerance = tolerance(accuracy);
     this.material = material;
     this.kappa = kappa;
@@ -163,7 +162,8 @@ final class FaceBalance {
       double change = -excess / (kappa * flux.slope() - give);
       evaporated[f] = flux.evaporation() + change * flux.evaporationSlope();
       if (isSettled(temperature, change, flux.slope(), excess, give)) {
-        boolean beyond = Math.abs(flux.slope()) > STEEP && !laws.hasValue(f, time, temperature + change);
+        boolean beyond =
+            Math.abs(flux.slope()) > STEEP && !laws.hasValue(f, time, temperature + change);
         double kept = beyond ? 0 : change;
         face[f] = temperature + kept;
         phi[f] = material.kirchhoff() + kept * material.kirchhoffSlope();

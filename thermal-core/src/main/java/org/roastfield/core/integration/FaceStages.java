@@ -194,14 +194,18 @@ final class FaceStages {
     }
   }
 
-  /** Whether the fronts are where the stage had them; those that are not are placed anew. */
+  /**
+   * Whether the fronts are where the stage had them, and faces that hold water bare; those that are
+   * not are placed anew.
+   */
   boolean isSettled() {
     boolean settled = true;
     for (int f = 0; f < near.length; f++) {
       RememberingLaw law = laws[f];
       if (law != null) {
         double thickness = law.crustThickness(memory[f].water);
-        if (Math.abs(thickness - near[f].thickness()) > FRONT_ACCURACY) {
+        boolean bare = thickness == 0 && near[f].isInside();
+        if (bare || Math.abs(thickness - near[f].thickness()) > FRONT_ACCURACY) {
           settled = false;
           near[f].place(thickness);
         }

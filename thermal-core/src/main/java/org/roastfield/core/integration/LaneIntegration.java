@@ -142,7 +142,7 @@ public final class LaneIntegration {
 
   private boolean fits(Cook cook) {
     return cook.isSymmetric()
-        && cook.stages().stream().noneMatch(stage -> stage.upper().remembers())
+        && !cook.remembers()
         && cook.cut().material().isConstant()
         && !grid.isTwoSided()
         && cook.cut().shape().exponent() == grid.exponent();

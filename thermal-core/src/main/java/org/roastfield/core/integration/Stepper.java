@@ -60,11 +60,7 @@ final class Stepper {
     FaceLaws laws = new FaceLaws(carried, counters);
     this.balance =
         new FaceBalance(
-            material,
-            problem.length() / material.conductivity(),
-            faces,
-            accuracy,
-            laws);
+            material, problem.length() / material.conductivity(), faces, accuracy, laws);
     this.innerHeat = new InnerHeat(grid, material, problem.source());
     this.timeScale = material.diffusivity() / (problem.length() * problem.length());
     volumes = new double[n];

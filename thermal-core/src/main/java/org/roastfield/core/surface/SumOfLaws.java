@@ -35,19 +35,24 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
 
   @Override
   public SurfaceLaw from(double time) {
-    boolean timed = false;
+    if (!remembers()) {
+      return this;
+    }
     List<SurfaceLaw> begun = new ArrayList<>();
     for (SurfaceLaw law : laws) {
-      SurfaceLaw from = law.from(time);
-      timed |= from != law;
-      begun.add(from);
+      begun.add(law.from(time));
     }
-    return timed ? new SumOfLaws(begun) : this;
+    return new SumOfLaws(begun);
   }
 
   @Override
   public boolean remembers() {
-    return laws.stream().anyMatch(SurfaceLaw::remembers);
+    for (int i = 0; i < laws.size(); i++) {
+      if (laws.get(i).remembers()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override

@@ -1,8 +1,8 @@
 package org.roastfield.lab.replay;
 
 /**
- * Least squares of a few parameters within bounds, after Levenberg and Marquardt [Marquardt1963],
- * with central differences. A parameter at a bound that the step would leave stays there.
+ * Least squares of a few parameters within bounds, after Levenberg and Marquardt, with central
+ * differences. A parameter at a bound that the step would leave stays there.
  */
 final class LeastSquares {
 
