@@ -85,9 +85,9 @@ final class LeastSquares {
       change = change(jacobian, r, damping, held);
       boolean free = true;
       for (int p = 0; p < n; p++) {
-        boolean leaves =
-            x[p] + change[p] < low[p] && x[p] <= low[p]
-                || x[p] + change[p] > high[p] && x[p] >= high[p];
+        double aim = x[p] + change[p];
+        boolean below = x[p] <= low[p] && aim < low[p];
+        boolean leaves = below || (x[p] >= high[p] && aim > high[p]);
         if (leaves && !held[p]) {
           held[p] = true;
           free = false;
