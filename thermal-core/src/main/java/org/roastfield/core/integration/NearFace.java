@@ -5,7 +5,7 @@ import org.roastfield.core.grid.Grid;
 import org.roastfield.core.surface.Beneath;
 
 /**
- * Front of boiling below one face in a stage, eq. (24). Between two neighbours, face or middles of
+ * Front of boiling below one face in a stage, eq. (47). Between two neighbours, face or middles of
  * cells, its temperature is on their straight line less what a kink there rises above it, and what
  * boiling takes is shared among them as the lever of its place. Scratch memory of one integration.
  *

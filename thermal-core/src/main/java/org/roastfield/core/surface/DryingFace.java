@@ -5,7 +5,7 @@ import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.internal.Check;
 
 /**
- * A face that dries, is fed from inside, and grows a crust once it boils dry, eqs. (20)-(26).
+ * A face that dries, is fed from inside, and grows a crust once it boils dry, eqs. (43)-(49).
  *
  * <p>One number says how moist it is: W above 0 is water on the face, below 0 what a crust of
  * thickness −W/w_c has lost. A crust boils at its inner side, the front, and keeps the heat
@@ -117,7 +117,7 @@ public record DryingFace(
 
   /**
    * What acts from outside comes through the crust's own resistance less that of the moist food in
-   * its place, eq. (25).
+   * its place, eq. (48).
    */
   private void throughCrust(
       double face, double time, FaceMemory memory, Beneath beneath, SurfaceFlux flux) {

@@ -1,7 +1,7 @@
 package org.roastfield.core.surface;
 
 /**
- * Stage of the water of a face, eq. (22): a W + γ h ṁ(W) = E, in closed form.
+ * Stage of the water of a face, eq. (45): a W + γ h ṁ(W) = E, in closed form.
  *
  * <p>Symbols: E = B + γ h (S − b) and a = 1 + γ h S/C up to the capacity C, E = B + γ h (C/τ − b)
  * and a = 1 + γ h/τ beyond; b water that boils off; P vapour flux of a wet face, condensation if

@@ -4,10 +4,10 @@ import org.roastfield.core.internal.Check;
 
 /**
  * Water within reach of a face: what it holds, how wet that makes it, and how fast more comes from
- * inside, eqs. (20)-(22).
+ * inside, eqs. (43)-(45).
  *
  * <p>The defaults were chosen, one set for all, on a nine-hour cook, a rib roast and two small
- * blocks in a hot oven; they are assumed for any other food. Decision 13 has the numbers.
+ * blocks in a hot oven; they are assumed for any other food. Decision 14 has the numbers.
  *
  * @param capacity C [kg/m²]: most that stays, and what a fresh cut holds; 0.6 is the water of 0.8
  *     mm
@@ -58,7 +58,7 @@ public record SurfaceWater(
         drive * capacity, halfWet, drive * supply, activationEnergy, runOffTime);
   }
 
-  /** S at a temperature, eq. (21) [kg/(m²·s)]. */
+  /** S at a temperature, eq. (44) [kg/(m²·s)]. */
   double supplyAt(double temperature) {
     if (supply == 0) {
       return 0;

@@ -3,7 +3,7 @@ package org.roastfield.core.surface;
 import org.roastfield.core.internal.Check;
 
 /**
- * Contact with hot metal that begins with its stage, eqs. (27)-(28): the conductance falls from its
+ * Contact with hot metal that begins with its stage, eqs. (50)-(51): the conductance falls from its
  * first value to a lasting one, while the metal cools under the load.
  *
  * <p>q = φ h(t) (T_p(t) − Ts), h = h_∞ + (h_0 − h_∞) e^(−t/τ), T_p less by d (1 − e^(−t/τ_p)), t
