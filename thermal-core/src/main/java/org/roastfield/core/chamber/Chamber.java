@@ -6,6 +6,7 @@ import org.roastfield.core.surface.AirExchange;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.FilmCoefficient;
+import org.roastfield.core.surface.LoadedEvaporation;
 import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -51,6 +52,49 @@ public record Chamber(
    */
   public Chamber withWallOffset(double difference) {
     return new Chamber(airTemperature, airTemperature.plus(difference), vapourPressure, pressure);
+  }
+
+  /**
+   * The same chamber with its lid opened at times: air, walls and humidity fall towards what is seen
+   * and breathed with the lid open. The convective coefficient stays.
+   *
+   * @param lid when it is open
+   * @param airTemperature that the air falls to [K]; 20-50 K above the air outside, assumed
+   * @param wallTemperature mean of what the cut then sees [K]
+   * @param humidityRatio of the air outside [kg/kg]
+   */
+  public Chamber withLid(
+      Lid lid, double airTemperature, double wallTemperature, double humidityRatio) {
+    return new Chamber(
+        lid.over(this.airTemperature, airTemperature),
+        lid.over(this.wallTemperature, wallTemperature),
+        lid.over(vapourPressure, MoistAir.vapourPressure(humidityRatio, pressure)),
+        pressure);
+  }
+
+  /**
+   * What the chamber does to a face whose vapour makes its air more humid, eqs. (26) and (27); the
+   * chamber's own vapour pressure is that without the cut, see {@link Draught#humidityRatio}.
+   *
+   * @param heatTransferCoefficient convective h_c [W/(m²·K)]
+   * @param emissivity of the face in [0, 1]
+   * @param wetness of the face in [0, 1]
+   * @param waterActivity of the face in (0, 1]
+   * @param load surface of the cut over the flow of dry air [m²·s/kg], see {@link Draught#load}
+   */
+  public SurfaceLaw around(
+      double heatTransferCoefficient,
+      double emissivity,
+      double wetness,
+      double waterActivity,
+      double load) {
+    return SurfaceLaw.sum(
+        new Convection(heatTransferCoefficient, airTemperature),
+        new Radiation(emissivity, wallTemperature),
+        new LoadedEvaporation(
+            Evaporation.of(
+                wetness, heatTransferCoefficient, waterActivity, vapourPressure, pressure),
+            load));
   }
 
   /**

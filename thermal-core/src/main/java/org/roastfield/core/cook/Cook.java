@@ -18,7 +18,7 @@ public record Cook(Cut cut, List<Stage> stages, List<Probe> probes) {
 
   /**
    * @throws IllegalArgumentException if there is no stage, a probe name is taken, a probe lies
-   *     outside the cut, or the faces of a cut that is no slab are treated differently
+   *     outside the cut or too shallow for its stem, or the faces of a cut that is no slab are treated differently
    */
   public Cook {
     stages = List.copyOf(stages);
@@ -30,7 +30,7 @@ public record Cook(Cut cut, List<Stage> stages, List<Probe> probes) {
         throw new IllegalArgumentException(
             "probe name must be unique, was \"" + probe.name() + "\"");
       }
-      probe.distanceFromMiddle(cut.shape());
+      probe.insertion(cut.shape());
     }
     for (Stage stage : stages) {
       checkStage(cut, stage);

@@ -18,6 +18,14 @@ public sealed interface StageEnd
   /** Rule in words, for messages and reports. */
   String description();
 
+  private static void checkIdeal(Probe probe) {
+    if (!probe.instrument().isIdeal()) {
+      throw new IllegalArgumentException(
+          "probe of an end rule must be ideal, since rules wait for true temperatures, was "
+              + probe);
+    }
+  }
+
   /** Rounded for messages, since a conversion leaves digits that nobody wrote. */
   private static double rounded(double value) {
     return Math.rint(value * 1e6) / 1e6;
@@ -98,10 +106,11 @@ public sealed interface StageEnd
   record Rises(Probe probe, double temperature, double longest) implements StageEnd {
 
     /**
-     * @throws IllegalArgumentException if the temperature is not positive or {@code longest} is
-     *     outside (0, {@link StageEnd#LONGEST}]
+     * @throws IllegalArgumentException if the probe is not ideal, the temperature is not positive or
+     *     {@code longest} is outside (0, {@link StageEnd#LONGEST}]
      */
     public Rises {
+      checkIdeal(probe);
       Check.positive("temperature", temperature);
       Check.inRange("longest", longest, Double.MIN_NORMAL, LONGEST);
     }
@@ -127,10 +136,11 @@ public sealed interface StageEnd
   record Falls(Probe probe, double temperature, double longest) implements StageEnd {
 
     /**
-     * @throws IllegalArgumentException if the temperature is not positive or {@code longest} is
-     *     outside (0, {@link StageEnd#LONGEST}]
+     * @throws IllegalArgumentException if the probe is not ideal, the temperature is not positive or
+     *     {@code longest} is outside (0, {@link StageEnd#LONGEST}]
      */
     public Falls {
+      checkIdeal(probe);
       Check.positive("temperature", temperature);
       Check.inRange("longest", longest, Double.MIN_NORMAL, LONGEST);
     }

@@ -93,6 +93,17 @@ public final class SimulationResult {
     return new Trace(probe.name(), integration.reading(probe), trajectory);
   }
 
+  /**
+   * What a probe shows over time, whether listed in the cook or not; {@link #probe} is the truth at
+   * its tip.
+   *
+   * @throws IllegalArgumentException if it does not fit the cut
+   */
+  public ProbeTrace shownBy(Probe probe) {
+    StemSensing sensing = new StemSensing(integration, probe, cook.cut().shape());
+    return new ProbeTrace(probe, probe(probe), core(), trajectory, sensing);
+  }
+
   /** Highest core temperature in a completed stage. */
   public Peak corePeak(StageResult stage) {
     return core().peak(stage.start(), stage.end());

@@ -14,6 +14,12 @@ import org.roastfield.core.internal.Check;
 public record Contact(double contactConductance, Signal plateTemperature) implements SurfaceLaw {
 
   /**
+   * Usual conductance to a board or plate that a cut rests on [W/(m²·K)]; 10-30 in the first minutes,
+   * assumed.
+   */
+  public static final double BOARD_CONDUCTANCE = 20;
+
+  /**
    * @throws IllegalArgumentException if the conductance is negative or not finite
    */
   public Contact {
@@ -24,6 +30,12 @@ public record Contact(double contactConductance, Signal plateTemperature) implem
   public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
     double h = contactConductance;
     flux.addHeat(h * (plateTemperature.at(time) - surfaceTemperature), -h);
+  }
+
+  /** A wrap between metal and food is pressed thin: nothing changes. */
+  @Override
+  public SurfaceLaw under(Wrap wrap) {
+    return this;
   }
 
   @Override

@@ -27,6 +27,11 @@ public record Convection(double heatTransferCoefficient, Signal airTemperature)
   }
 
   @Override
+  public SurfaceLaw under(Wrap wrap) {
+    return new Convection(wrap.convection() * heatTransferCoefficient, airTemperature);
+  }
+
+  @Override
   public @Nullable LawRows rows() {
     return StandardRows.of(List.of(this));
   }

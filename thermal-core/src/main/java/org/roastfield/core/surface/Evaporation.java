@@ -99,6 +99,17 @@ public record Evaporation(
   }
 
   @Override
+  public Evaporation under(Wrap wrap) {
+    return new Evaporation(
+        wrap.leak() * wetness,
+        heatTransferCoefficient,
+        waterActivity,
+        vapourPressure,
+        pressure,
+        lewisNumber);
+  }
+
+  @Override
   public @Nullable LawRows rows() {
     return StandardRows.of(List.of(this));
   }

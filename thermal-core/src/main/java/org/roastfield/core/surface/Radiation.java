@@ -37,6 +37,11 @@ public record Radiation(double emissivity, Signal wallTemperature) implements Su
   }
 
   @Override
+  public SurfaceLaw under(Wrap wrap) {
+    return new Radiation(wrap.radiation() * emissivity, wallTemperature);
+  }
+
+  @Override
   public @Nullable LawRows rows() {
     return StandardRows.of(List.of(this));
   }

@@ -29,6 +29,15 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
   }
 
   @Override
+  public SurfaceLaw under(Wrap wrap) {
+    List<SurfaceLaw> wrapped = new ArrayList<>();
+    for (SurfaceLaw law : laws) {
+      wrapped.add(law.under(wrap));
+    }
+    return new SumOfLaws(wrapped);
+  }
+
+  @Override
   public @Nullable LawRows rows() {
     return StandardRows.of(laws);
   }

@@ -44,6 +44,20 @@ public final class SurfaceFlux {
     evaporationSlope += slope;
   }
 
+  /** Adds a law's flux times a share of the face. */
+  void addShare(double share, SurfaceLaw law, double surfaceTemperature, double time) {
+    double heatBefore = heatFlux;
+    double slopeBefore = slope;
+    double evaporationBefore = evaporation;
+    double evaporationSlopeBefore = evaporationSlope;
+    clear();
+    law.evaluate(surfaceTemperature, time, this);
+    heatFlux = heatBefore + share * heatFlux;
+    slope = slopeBefore + share * slope;
+    evaporation = evaporationBefore + share * evaporation;
+    evaporationSlope = evaporationSlopeBefore + share * evaporationSlope;
+  }
+
   /** Heat flux q [W/m²], positive into the food. */
   public double heatFlux() {
     return heatFlux;

@@ -52,6 +52,29 @@ public interface SurfaceLaw {
     return null;
   }
 
+  /**
+   * The same law on a face under a wrap, eq. (24).
+   *
+   * @throws IllegalArgumentException if the law does not say what a wrap does to it
+   */
+  default SurfaceLaw under(Wrap wrap) {
+    throw new IllegalArgumentException(
+        "law under " + wrap.name() + " must say what a wrap does to it, was " + this);
+  }
+
+  /**
+   * Two laws that share a face, eq. (25), such as a hot band under a round cut that is rolled: the
+   * mean over the circumference and over whole rounds. What is lost is the swing of each side: its
+   * highest temperature, and with it browning and drying that a mean face does not reach.
+   *
+   * @param share of the face under {@code on}, in [0, 1]
+   * @param on law of that share
+   * @param off law of the rest
+   */
+  static SurfaceLaw shared(double share, SurfaceLaw on, SurfaceLaw off) {
+    return new SharedFace(share, on, off);
+  }
+
   /** All of the given laws acting on one face. */
   static SurfaceLaw sum(SurfaceLaw... laws) {
     return new SumOfLaws(List.of(laws));

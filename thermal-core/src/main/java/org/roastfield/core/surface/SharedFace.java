@@ -1,0 +1,38 @@
+package org.roastfield.core.surface;
+
+import org.roastfield.core.internal.Check;
+
+/**
+ * Two laws that share a face, eq. (25): fluxes are averaged over the area, at one surface
+ * temperature.
+ *
+ * @param share of the face under {@code on}, in [0, 1]
+ * @param on law of that share
+ * @param off law of the rest
+ */
+record SharedFace(double share, SurfaceLaw on, SurfaceLaw off) implements SurfaceLaw {
+
+  SharedFace {
+    Check.inRange("share", share, 0, 1);
+  }
+
+  @Override
+  public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
+    if (share > 0) {
+      flux.addShare(share, on, surfaceTemperature, time);
+    }
+    if (share < 1) {
+      flux.addShare(1 - share, off, surfaceTemperature, time);
+    }
+  }
+
+  @Override
+  public SurfaceLaw under(Wrap wrap) {
+    return new SharedFace(share, on.under(wrap), off.under(wrap));
+  }
+
+  @Override
+  public double shortestPeriod() {
+    return Math.min(on.shortestPeriod(), off.shortestPeriod());
+  }
+}
