@@ -1,12 +1,15 @@
 package org.roastfield.core.chamber;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.surface.Signal;
 
 /**
  * When the lid of a chamber is open, eq. (28): what it keeps warm falls towards another value while
- * it is open, and recovers over a few times as long.
+ * it is open, and recovers over a few times as long. It bends where the lid is opened and closed; a
+ * stage is cut there by {@code Stage.cutAt}.
  *
  * @param openings in order of time, none overlapping
  */
@@ -72,6 +75,16 @@ public record Lid(List<Opening> openings) {
    */
   public Signal over(Signal closed, double open) {
     return new Kept(this, closed, Check.finite("open", open));
+  }
+
+  /** When the lid is opened and closed [s], increasing: where a stage is best cut. */
+  public double[] edges() {
+    double[] edges =
+        openings.stream()
+            .flatMapToDouble(opening -> DoubleStream.of(opening.opens(), opening.closes()))
+            .distinct()
+            .toArray();
+    return edges.length > 0 && edges[0] == 0 ? Arrays.copyOfRange(edges, 1, edges.length) : edges;
   }
 
   /** How far the fall has gone at a time [s], in [0, 1]. */

@@ -1,5 +1,7 @@
 package org.roastfield.core.cook;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.surface.SurfaceLaw;
 
@@ -29,6 +31,34 @@ public record Stage(String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd en
   /** A stage of a slab whose faces are treated differently. */
   public static Stage ofFaces(String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd end) {
     return new Stage(name, upper, lower, end);
+  }
+
+  /**
+   * The same stage in legs, cut where its surroundings bend, such as where a lid is opened and
+   * closed: a step that runs across a bend would follow it badly. The end rule is that of the last
+   * leg; if it is met before the last cut it ends the stage only there, without length, which the
+   * result notes.
+   *
+   * @param times of the cuts since the start of the cook [s], increasing; cuts that have passed when
+   *     the stage begins make legs without length; not modified
+   * @throws IllegalArgumentException if the end rule is a duration, since the stage's start may not be
+   *     known, or times do not increase
+   */
+  public List<Stage> cutAt(double... times) {
+    if (end instanceof StageEnd.After) {
+      throw new IllegalArgumentException(
+          "end of a stage that is cut must not be a duration, was " + end.description());
+    }
+    List<Stage> legs = new ArrayList<>();
+    for (int i = 0; i < times.length; i++) {
+      if (i > 0 && !(times[i] > times[i - 1])) {
+        throw new IllegalArgumentException(
+            "times must increase, but times[" + i + "] = " + times[i] + " follows " + times[i - 1]);
+      }
+      legs.add(new Stage(name + ", leg " + (i + 1), upper, lower, StageEnd.at(times[i])));
+    }
+    legs.add(this);
+    return List.copyOf(legs);
   }
 
   /** Whether both faces have the same law. */

@@ -49,6 +49,19 @@ class TurnsTest {
   }
 
   @Test
+  void stageCutAtTimes_keepsItsEndForTheLastLeg() {
+    Stage stage = Stage.ofFaces("pit", AIR, GRATE, StageEnd.at(900));
+    List<Stage> legs = stage.cutAt(100, 160);
+    assertEquals(List.of("pit, leg 1", "pit, leg 2", "pit"), legs.stream().map(Stage::name).toList());
+    assertEquals(StageEnd.at(160), legs.get(1).end());
+    assertSame(GRATE, legs.get(1).lower());
+    assertSame(stage, legs.get(2));
+    assertRefused("times must increase", () -> stage.cutAt(100, 100));
+    Stage lasting = Stage.allRound("pit", AIR, StageEnd.after(900));
+    assertRefused("end of a stage that is cut must not be a duration", () -> lasting.cutAt(5));
+  }
+
+  @Test
   void wrongTurns_areRefusedWithRuleAndValue() {
     assertRefused("number of legs must be in [1, 10000], was 0", () -> new Turns(List.of()));
     assertRefused("legs[1] must be in", () -> new Turns(List.of(1.0, 0.0)));

@@ -1,8 +1,10 @@
 package org.roastfield.core.support;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
+import org.roastfield.core.chamber.HoldBox;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
@@ -25,6 +27,7 @@ import org.roastfield.core.surface.FilmCoefficient;
 import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.surface.Wrap;
 import org.roastfield.core.units.Temperatures;
 
 /** Every shape, law and material, and cooks of one, two and many stages made of them. */
@@ -79,8 +82,26 @@ public final class SampleCooks {
     }
   }
 
-  /** Every law, and sums. */
+  /** Every law, sums, wraps and what shares a face. */
   public static List<NamedLaw> laws() {
+    return Stream.concat(plainLaws().stream(), coveredLaws().stream()).toList();
+  }
+
+  private static List<NamedLaw> coveredLaws() {
+    SurfaceLaw pit = PIT.around(17, 0.9, 0.35, 0.99);
+    Contact band = new Contact(250, Signal.constant(Temperatures.celsius(95)));
+    return List.of(
+        new NamedLaw("foil", pit.under(Wrap.FOIL)),
+        new NamedLaw("paper", pit.under(Wrap.PAPER)),
+        new NamedLaw("tent", PIT.around(8, 0.9, 0.3, 0.99).under(Wrap.TENT)),
+        new NamedLaw("hot band", SurfaceLaw.shared(0.25, band, pit)),
+        new NamedLaw("loaded draught", PIT.around(17, 0.9, 0.35, 0.99, 200)),
+        new NamedLaw(
+            "loaded draught under paper", PIT.around(17, 0.9, 0.9, 0.99, 400).under(Wrap.PAPER)),
+        new NamedLaw("hold box", new HoldBox(1.2, Temperatures.celsius(22)).law()));
+  }
+
+  private static List<NamedLaw> plainLaws() {
     return List.of(
         new NamedLaw("convection", new Convection(17, SWINGING)),
         new NamedLaw("radiation", new Radiation(0.9, Signal.constant(Temperatures.celsius(180)))),
