@@ -55,8 +55,8 @@ public record Chamber(
   }
 
   /**
-   * The same chamber with its lid opened at times: air, walls and humidity fall towards what is seen
-   * and breathed with the lid open. The convective coefficient stays.
+   * The same chamber with its lid opened at times: air, walls and humidity fall towards what is
+   * seen and breathed with the lid open. The convective coefficient stays.
    *
    * @param lid when it is open
    * @param airTemperature that the air falls to [K]; 20-50 K above the air outside, assumed
@@ -73,7 +73,7 @@ public record Chamber(
   }
 
   /**
-   * What the chamber does to a face whose vapour makes its air more humid, eqs. (26) and (27); the
+   * What the chamber does to a face whose vapour makes its air more humid, eqs. (58) and (59); the
    * chamber's own vapour pressure is that without the cut, see {@link Draught#humidityRatio}.
    *
    * @param heatTransferCoefficient convective h_c [W/(m²·K)]

@@ -3,9 +3,9 @@ package org.roastfield.core.chamber;
 import org.roastfield.core.internal.Check;
 
 /**
- * Air that is drawn through a chamber and takes up the water of the fuel, and with {@link #load} that
- * of the cut, eqs. (26) and (27). In balance at each moment: gas stays in a chamber for a minute or
- * two, water in a cut for hours.
+ * Air that is drawn through a chamber and takes up the water of the fuel, and with {@link #load}
+ * that of the cut, eqs. (58) and (59). In balance at each moment: gas stays in a chamber for a
+ * minute or two, water in a cut for hours.
  *
  * @param dryFlow dry part of the flue gas [kg/s], greater than 0
  * @param outsideHumidityRatio of the air that is drawn in [kg/kg], at least 0
@@ -64,12 +64,12 @@ public record Draught(double dryFlow, double outsideHumidityRatio, double fuelWa
     return new Draught(dryFlow, outsideHumidityRatio, burnRate * fuel.water());
   }
 
-  /** Humidity ratio without the vapour of the cut [kg/kg], eq. (26). */
+  /** Humidity ratio without the vapour of the cut [kg/kg], eq. (58). */
   public double humidityRatio() {
     return humidityRatio(0);
   }
 
-  /** Humidity ratio with a vapour flow of the cut [kg/s], eq. (26). */
+  /** Humidity ratio with a vapour flow of the cut [kg/s], eq. (58). */
   public double humidityRatio(double vapourOfTheCut) {
     return outsideHumidityRatio + (fuelWater + vapourOfTheCut) / dryFlow;
   }

@@ -7,8 +7,8 @@ import org.roastfield.core.surface.SurfaceLaw;
 
 /**
  * An insulated box that a cut is held in: heat leaks through its wall in proportion to the
- * temperature of the cut's surface over that of the room, and vapour stays inside. The heat that box
- * and air take up at first is not counted.
+ * temperature of the cut's surface over that of the room, and vapour stays inside. The heat that
+ * box and air take up at first is not counted.
  *
  * @param lossCoefficient U for each square metre of the cut [W/(m²·K)]: 0.7-1.5, assumed
  * @param roomTemperature [K]

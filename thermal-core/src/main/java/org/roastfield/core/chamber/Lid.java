@@ -7,7 +7,7 @@ import org.roastfield.core.internal.Check;
 import org.roastfield.core.surface.Signal;
 
 /**
- * When the lid of a chamber is open, eq. (28): what it keeps warm falls towards another value while
+ * When the lid of a chamber is open, eq. (60): what it keeps warm falls towards another value while
  * it is open, and recovers over a few times as long. It bends where the lid is opened and closed; a
  * stage is cut there by {@code Stage.cutAt}.
  *
@@ -47,7 +47,8 @@ public record Lid(List<Opening> openings) {
   }
 
   /**
-   * @throws IllegalArgumentException if there is no opening, or one begins before the last has ended
+   * @throws IllegalArgumentException if there is no opening, or one begins before the last has
+   *     ended
    */
   public Lid {
     openings = List.copyOf(openings);
@@ -56,8 +57,13 @@ public record Lid(List<Opening> openings) {
       double earliest = openings.get(i - 1).closes();
       if (!(openings.get(i).opens() >= earliest)) {
         throw new IllegalArgumentException(
-            "opens of openings[" + i + "] must be at least " + earliest + " s, when the one before"
-                + " ends, was " + openings.get(i).opens());
+            "opens of openings["
+                + i
+                + "] must be at least "
+                + earliest
+                + " s, when the one before"
+                + " ends, was "
+                + openings.get(i).opens());
       }
     }
   }

@@ -18,7 +18,8 @@ public record Cook(Cut cut, List<Stage> stages, List<Probe> probes) {
 
   /**
    * @throws IllegalArgumentException if there is no stage, a probe name is taken, a probe lies
-   *     outside the cut or too shallow for its stem, or the faces of a cut that is no slab are treated differently
+   *     outside the cut or too shallow for its stem, or the faces of a cut that is no slab are
+   *     treated differently
    */
   public Cook {
     stages = List.copyOf(stages);

@@ -6,7 +6,7 @@ import org.roastfield.core.internal.Check;
  * What stands between the temperature at a probe's tip and the number it shows, in this order: heat
  * along the stem, a lag of first order, a constant bias, and rounding.
  *
- * @param responseTime τ of eq. (23) [s], at least 0: 63 % of a step. In food the food limits it,
+ * @param responseTime τ of eq. (55) [s], at least 0: 63 % of a step. In food the food limits it,
  *     about 2-4 r²/α: 35-70 s for a probe 3 mm thick and 140-280 s for 6 mm (calculated); in air
  *     30-90 s, by makers' tables
  * @param stem heat that it carries to the tip

@@ -82,8 +82,8 @@ public record Probe(String name, double depth, double offset, Instrument instrum
    * How far the stem reaches into a shape [m], by the shortest way from the surface; in a slab from
    * the upper face.
    *
-   * @throws IllegalArgumentException as {@link #distanceFromMiddle}, or if the stem is too short for
-   *     eq. (20)
+   * @throws IllegalArgumentException as {@link #distanceFromMiddle}, or if the stem is too short
+   *     for eq. (52)
    */
   public double insertion(Shape shape) {
     double insertion = shape.halfThickness() - distanceFromMiddle(shape);

@@ -13,14 +13,38 @@ import org.roastfield.core.surface.SurfaceLaw;
  * @param lower law of a slab's lower face; the same object as {@code upper} when the cut is treated
  *     alike all round
  * @param end rule that ends the stage
+ * @param wetting water put on the faces when it begins
  */
-public record Stage(String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd end) {
+public record Stage(
+    String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd end, Wetting wetting) {
 
   /**
-   * @throws IllegalArgumentException if the name is blank
+   * @throws IllegalArgumentException if the name is blank, or water is put on a face whose law
+   *     holds none
    */
   public Stage {
     Check.notBlank("name", name);
+    checkHolds(upper, wetting.upper());
+    checkHolds(lower, wetting.lower());
+  }
+
+  /** A stage that begins without wetting. */
+  public Stage(String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd end) {
+    this(name, upper, lower, end, Wetting.NONE);
+  }
+
+  private static void checkHolds(SurfaceLaw law, double water) {
+    if (water > 0 && !law.holdsWater()) {
+      throw new IllegalArgumentException(
+          "wetting must be 0 on a face whose law holds no water, was "
+              + water
+              + " kg/m²; raise the wetness of the stage instead");
+    }
+  }
+
+  /** The same stage with water put on the faces when it begins. */
+  public Stage with(Wetting wetting) {
+    return new Stage(name, upper, lower, end, wetting);
   }
 
   /** A stage that treats the cut alike all round. */
@@ -39,10 +63,10 @@ public record Stage(String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd en
    * leg; if it is met before the last cut it ends the stage only there, without length, which the
    * result notes.
    *
-   * @param times of the cuts since the start of the cook [s], increasing; cuts that have passed when
-   *     the stage begins make legs without length; not modified
-   * @throws IllegalArgumentException if the end rule is a duration, since the stage's start may not be
-   *     known, or times do not increase
+   * @param times of the cuts since the start of the cook [s], increasing; cuts that have passed
+   *     when the stage begins make legs without length; not modified
+   * @throws IllegalArgumentException if the end rule is a duration, since the stage's start may not
+   *     be known, or times do not increase
    */
   public List<Stage> cutAt(double... times) {
     if (end instanceof StageEnd.After) {
@@ -55,9 +79,15 @@ public record Stage(String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd en
         throw new IllegalArgumentException(
             "times must increase, but times[" + i + "] = " + times[i] + " follows " + times[i - 1]);
       }
-      legs.add(new Stage(name + ", leg " + (i + 1), upper, lower, StageEnd.at(times[i])));
+      legs.add(
+          new Stage(
+              name + ", leg " + (i + 1),
+              upper,
+              lower,
+              StageEnd.at(times[i]),
+              i == 0 ? wetting : Wetting.NONE));
     }
-    legs.add(this);
+    legs.add(times.length == 0 ? this : with(Wetting.NONE));
     return List.copyOf(legs);
   }
 

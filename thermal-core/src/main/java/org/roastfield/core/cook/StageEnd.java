@@ -106,8 +106,8 @@ public sealed interface StageEnd
   record Rises(Probe probe, double temperature, double longest) implements StageEnd {
 
     /**
-     * @throws IllegalArgumentException if the probe is not ideal, the temperature is not positive or
-     *     {@code longest} is outside (0, {@link StageEnd#LONGEST}]
+     * @throws IllegalArgumentException if the probe is not ideal, the temperature is not positive
+     *     or {@code longest} is outside (0, {@link StageEnd#LONGEST}]
      */
     public Rises {
       checkIdeal(probe);
@@ -136,8 +136,8 @@ public sealed interface StageEnd
   record Falls(Probe probe, double temperature, double longest) implements StageEnd {
 
     /**
-     * @throws IllegalArgumentException if the probe is not ideal, the temperature is not positive or
-     *     {@code longest} is outside (0, {@link StageEnd#LONGEST}]
+     * @throws IllegalArgumentException if the probe is not ideal, the temperature is not positive
+     *     or {@code longest} is outside (0, {@link StageEnd#LONGEST}]
      */
     public Falls {
       checkIdeal(probe);

@@ -4,7 +4,7 @@ import org.roastfield.core.internal.Check;
 
 /**
  * The stem of a probe as a fin in the food: it carries heat from the warmer outside to the tip, so
- * that a probe reads high while the cut heats, eqs. (20)-(22). A probe that lies along an isotherm,
+ * that a probe reads high while the cut heats, eqs. (52)-(54). A probe that lies along an isotherm,
  * put in from an end of a long cut, has none to speak of.
  *
  * @param finLength L_c [m], at least 0; 0 for a stem that carries nothing
@@ -16,7 +16,7 @@ public record Stem(double finLength, double entryExcess) {
   /** A stem that carries no heat. */
   public static final Stem NONE = new Stem(0, 0);
 
-  /** Shallowest tip in units of L_c; above it the long-stem error of eq. (20) means little. */
+  /** Shallowest tip in units of L_c; above it the long-stem error of eq. (52) means little. */
   public static final double SHALLOWEST = 1.5;
 
   /** Stainless steel [W/(m·K)]: 15-17 [Incropera2007]. */
@@ -50,7 +50,7 @@ public record Stem(double finLength, double entryExcess) {
   }
 
   /**
-   * Steel tube with copper leads in moist food, eq. (21): 7, 8, 9 and 11 mm of fin length for 1.5,
+   * Steel tube with copper leads in moist food, eq. (53): 7, 8, 9 and 11 mm of fin length for 1.5,
    * 3, 4 and 6 mm of diameter. Wall, leads and the radius around it are assumed; real stems of one
    * diameter differ by a quarter.
    *
@@ -59,10 +59,8 @@ public record Stem(double finLength, double entryExcess) {
   public static Stem ofTube(double diameter) {
     double radius = 0.5 * Check.inRange("diameter", diameter, 1e-3, 1e-2);
     double inner = radius - WALL_SHARE * diameter;
-    double conductance =
-        STEEL_CONDUCTIVITY * Math.PI * (radius * radius - inner * inner) + LEADS;
-    double fromFood =
-        2 * Math.PI * FOOD_CONDUCTIVITY / StrictMath.log(OUTER_RADIUS / radius);
+    double conductance = STEEL_CONDUCTIVITY * Math.PI * (radius * radius - inner * inner) + LEADS;
+    double fromFood = 2 * Math.PI * FOOD_CONDUCTIVITY / StrictMath.log(OUTER_RADIUS / radius);
     return ofFinLength(Math.sqrt(conductance / fromFood));
   }
 

@@ -1,7 +1,7 @@
 package org.roastfield.core.simulation;
 
 /**
- * A lag of first order behind a cubic, eq. (23): τ dy/dt = p(t) − y, solved exactly.
+ * A lag of first order behind a cubic, eq. (55): τ dy/dt = p(t) − y, solved exactly.
  *
  * <p>The cubic runs over 0 ≤ u ≤ 3 through values at 0, 1, 2, 3. The lag ε is in the same unit.
  */

@@ -9,8 +9,8 @@ import org.roastfield.core.units.Temperatures;
 /**
  * What a probe would show over time, beside the truth. Immutable.
  *
- * <p>Before the cook starts the probe has lain in the cut for long. The lag follows the dense output
- * exactly, as a cubic in each step.
+ * <p>Before the cook starts the probe has lain in the cut for long. The lag follows the dense
+ * output exactly, as a cubic in each step.
  */
 public final class ProbeTrace {
 
@@ -66,8 +66,7 @@ public final class ProbeTrace {
    * @throws IllegalArgumentException if {@code time} is outside the trace
    */
   public double at(double time) {
-    double inside =
-        Check.inRoundedRange("time", time, trajectory.start(), trajectory.end());
+    double inside = Check.inRoundedRange("time", time, trajectory.start(), trajectory.end());
     double value = lagged[0];
     if (trajectory.steps() > 0) {
       int step = trajectory.stepAt(inside);
@@ -98,7 +97,6 @@ public final class ProbeTrace {
     double step = instrument.resolution();
     return step == 0
         ? biased
-        : Temperatures.ZERO_CELSIUS
-            + step * Math.rint((biased - Temperatures.ZERO_CELSIUS) / step);
+        : Temperatures.ZERO_CELSIUS + step * Math.rint((biased - Temperatures.ZERO_CELSIUS) / step);
   }
 }

@@ -11,7 +11,7 @@ import org.roastfield.core.shape.Shape;
 
 /**
  * The temperature that the tip of a probe takes on: that of the food there, or with a stem that
- * carries heat the mean of eq. (22) over the way of the stem, by Gauss-Legendre's rule on panels
+ * carries heat the mean of eq. (54) over the way of the stem, by Gauss-Legendre's rule on panels
  * that grow with the distance from the tip.
  */
 final class StemSensing {
@@ -20,7 +20,9 @@ final class StemSensing {
   private static final double[] PANELS = {0, 1, 2, 4, 8, 16, 38};
 
   /** Half of the points of the rule of six points, which is symmetric, and its weights. */
-  private static final double[] POINTS = {0.2386191860831969, 0.6612093864662645, 0.932469514203152};
+  private static final double[] POINTS = {
+    0.2386191860831969, 0.6612093864662645, 0.932469514203152
+  };
 
   private static final double[] WEIGHTS = {
     0.467913934572691, 0.3607615730481386, 0.1713244923791704

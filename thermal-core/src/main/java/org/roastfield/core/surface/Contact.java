@@ -14,8 +14,8 @@ import org.roastfield.core.internal.Check;
 public record Contact(double contactConductance, Signal plateTemperature) implements SurfaceLaw {
 
   /**
-   * Usual conductance to a board or plate that a cut rests on [W/(m²·K)]; 10-30 in the first minutes,
-   * assumed.
+   * Usual conductance to a board or plate that a cut rests on [W/(m²·K)]; 10-30 in the first
+   * minutes, assumed.
    */
   public static final double BOARD_CONDUCTANCE = 20;
 

@@ -6,7 +6,7 @@ import org.roastfield.core.internal.Check;
 import org.roastfield.core.internal.Logarithm;
 
 /**
- * Evaporation into a draught that the vapour itself makes more humid, eqs. (26) and (27): the
+ * Evaporation into a draught that the vapour itself makes more humid, eqs. (58) and (59): the
  * humidity ratio around the cut is that of the draught without it, plus the vapour of the cut over
  * the flow of dry air. All of the cut's surface is taken to evaporate as this face does.
  *
@@ -64,8 +64,8 @@ public record LoadedEvaporation(Evaporation unloaded, double load) implements Su
   }
 
   /**
-   * Root of ṁ + e ln(r + w₀ + l ṁ) − e ln(r p/(p − p_s)), which rises and is concave: after one step
-   * Newton's method stays below the root and climbs to it.
+   * Root of ṁ + e ln(r + w₀ + l ṁ) − e ln(r p/(p − p_s)), which rises and is concave: after one
+   * step Newton's method stays below the root and climbs to it.
    */
   private double rate(double surfaceTemperature, double time) {
     double strength = unloaded.massTransferStrength();

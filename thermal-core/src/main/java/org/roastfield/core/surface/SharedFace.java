@@ -3,7 +3,7 @@ package org.roastfield.core.surface;
 import org.roastfield.core.internal.Check;
 
 /**
- * Two laws that share a face, eq. (25): fluxes are averaged over the area, at one surface
+ * Two laws that share a face, eq. (57): fluxes are averaged over the area, at one surface
  * temperature.
  *
  * @param share of the face under {@code on}, in [0, 1]

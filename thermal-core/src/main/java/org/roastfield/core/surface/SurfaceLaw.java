@@ -47,13 +47,18 @@ public interface SurfaceLaw {
     return false;
   }
 
+  /** Whether the face holds water that can be added to, as by basting. */
+  default boolean holdsWater() {
+    return false;
+  }
+
   /** The same law for many faces at once, or null if it can only be evaluated one by one. */
   default @Nullable LawRows rows() {
     return null;
   }
 
   /**
-   * The same law on a face under a wrap, eq. (24).
+   * The same law on a face under a wrap, eq. (56).
    *
    * @throws IllegalArgumentException if the law does not say what a wrap does to it
    */
@@ -63,7 +68,7 @@ public interface SurfaceLaw {
   }
 
   /**
-   * Two laws that share a face, eq. (25), such as a hot band under a round cut that is rolled: the
+   * Two laws that share a face, eq. (57), such as a hot band under a round cut that is rolled: the
    * mean over the circumference and over whole rounds. What is lost is the swing of each side: its
    * highest temperature, and with it browning and drying that a mean face does not reach.
    *

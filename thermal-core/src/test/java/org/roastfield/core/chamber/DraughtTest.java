@@ -50,8 +50,7 @@ class DraughtTest {
     double pressure = MoistAir.STANDARD_PRESSURE;
     Signal vapour = Signal.constant(MoistAir.vapourPressure(draught.humidityRatio(), pressure));
     LoadedEvaporation law =
-        new LoadedEvaporation(
-            Evaporation.of(0.8, 6, 0.98, vapour, pressure), draught.load(area));
+        new LoadedEvaporation(Evaporation.of(0.8, 6, 0.98, vapour, pressure), draught.load(area));
     double surface = Temperatures.celsius(55);
     SurfaceFlux flux = new SurfaceFlux();
     law.evaluate(surface, 0, flux);

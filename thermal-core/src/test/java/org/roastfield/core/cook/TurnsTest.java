@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.Signal;
+import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
 
 class TurnsTest {
@@ -52,13 +53,40 @@ class TurnsTest {
   void stageCutAtTimes_keepsItsEndForTheLastLeg() {
     Stage stage = Stage.ofFaces("pit", AIR, GRATE, StageEnd.at(900));
     List<Stage> legs = stage.cutAt(100, 160);
-    assertEquals(List.of("pit, leg 1", "pit, leg 2", "pit"), legs.stream().map(Stage::name).toList());
+    assertEquals(
+        List.of("pit, leg 1", "pit, leg 2", "pit"), legs.stream().map(Stage::name).toList());
     assertEquals(StageEnd.at(160), legs.get(1).end());
     assertSame(GRATE, legs.get(1).lower());
-    assertSame(stage, legs.get(2));
+    assertEquals(stage, legs.get(2));
     assertRefused("times must increase", () -> stage.cutAt(100, 100));
     Stage lasting = Stage.allRound("pit", AIR, StageEnd.after(900));
     assertRefused("end of a stage that is cut must not be a duration", () -> lasting.cutAt(5));
+  }
+
+  /** A law that holds water, as far as a stage asks. */
+  private record Holding() implements SurfaceLaw {
+    @Override
+    public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {}
+
+    @Override
+    public boolean holdsWater() {
+      return true;
+    }
+  }
+
+  @Test
+  void wetting_isForFacesThatHoldWater() {
+    Stage dry = Stage.allRound("pit", AIR, StageEnd.at(900));
+    assertRefused(
+        "wetting must be 0 on a face whose law holds no water, was 0.05 kg/m²",
+        () -> dry.with(Wetting.allRound(0.05)));
+    assertRefused("upper must", () -> new Wetting(-1, 0));
+    assertRefused("lower must", () -> new Wetting(0, Double.NaN));
+    Stage wetted =
+        Stage.ofFaces("pit", new Holding(), AIR, StageEnd.at(900)).with(new Wetting(0.05, 0));
+    List<Stage> legs = wetted.cutAt(100);
+    assertEquals(new Wetting(0.05, 0), legs.get(0).wetting());
+    assertEquals(Wetting.NONE, legs.get(1).wetting());
   }
 
   @Test

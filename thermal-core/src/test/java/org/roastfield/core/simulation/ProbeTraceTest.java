@@ -37,8 +37,8 @@ class ProbeTraceTest {
   }
 
   /**
-   * A core probe in a slab of half thickness X, and ΔT between face and core: the profile is exactly
-   * the parabola of the closed form 2 ΔT (L/X)².
+   * A core probe in a slab of half thickness X, and ΔT between face and core: the profile is
+   * exactly the parabola of the closed form 2 ΔT (L/X)².
    */
   @ParameterizedTest(name = "fin length {0} mm, {1} mm deep")
   @CsvSource({
@@ -132,8 +132,8 @@ class ProbeTraceTest {
   }
 
   /**
-   * In a roast the profile is that of the slowest mode, J0(μ r/R): the square is too low by 8 % at a
-   * Biot number of 0.94, and the offset is that of the mode.
+   * In a roast the profile is that of the slowest mode, J0(μ r/R): the square is too low by 8 % at
+   * a Biot number of 0.94, and the offset is that of the mode.
    */
   @Test
   void offsetInARoast_isThatOfTheSlowestMode() {
@@ -214,8 +214,7 @@ class ProbeTraceTest {
   @ValueSource(doubles = {2, 30, 300, 4000})
   void lag_isTheConvolutionOfTheTrace(double tau) {
     SimulationResult result =
-        Bodies.run(
-            Settings.withDefaults(), SampleCooks.roast(Slab.ofThickness(0.03), Bodies.LOIN));
+        Bodies.run(Settings.withDefaults(), SampleCooks.roast(Slab.ofThickness(0.03), Bodies.LOIN));
     ProbeTrace shown = result.shownBy(core(Instrument.IDEAL.withResponseTime(tau)));
     double end = result.endTime();
     double before = result.core().at(0);
@@ -290,7 +289,6 @@ class ProbeTraceTest {
     double radius = shape.halfThickness();
     double flux = 2 * Bodies.CONDUCTIVITY * difference / radius;
     return Bodies.run(
-        Bodies.accuracy(1e-5),
-        Bodies.oneStage(shape, new Flux(flux), Bodies.seconds(1.2, radius)));
+        Bodies.accuracy(1e-5), Bodies.oneStage(shape, new Flux(flux), Bodies.seconds(1.2, radius)));
   }
 }

@@ -63,8 +63,7 @@ class WholeCookPropertiesTest {
     Cut cut =
         new Cut(
             Slab.ofThickness(thickness), constant ? Bodies.CONSTANT : Bodies.LOIN, Bodies.START);
-    SimulationResult result =
-        Bodies.run(Settings.withDefaults(), new Cook(cut, stages, List.of()));
+    SimulationResult result = Bodies.run(Settings.withDefaults(), new Cook(cut, stages, List.of()));
     double residual = result.energy().relativeResidual();
     assertTrue(Math.abs(residual) <= ROUND_OFF, () -> "relative residual " + residual);
   }
@@ -184,8 +183,7 @@ class WholeCookPropertiesTest {
     Cook cook =
         Cook.of(
             new Cut(Cylinder.ofRadius(0.03), Bodies.CONSTANT, Temperatures.celsius(27)),
-            Stage.allRound(
-                "roast", law, StageEnd.coreRisesTo(Temperatures.celsius(48), 100_000)));
+            Stage.allRound("roast", law, StageEnd.coreRisesTo(Temperatures.celsius(48), 100_000)));
     return Bodies.run(Bodies.accuracy(1e-4), cook).endTime();
   }
 

@@ -49,8 +49,7 @@ class LoadedEvaporationPropertiesTest {
     double slope = (above.heatFlux() - below.heatFlux()) / (2 * step);
     assertEquals(slope, at.slope(), 1e-4 * Math.max(1, Math.abs(slope)));
     double evaporationSlope = (above.evaporation() - below.evaporation()) / (2 * step);
-    assertEquals(
-        evaporationSlope, at.evaporationSlope(), 1e-4 * Math.max(1e-7, evaporationSlope));
+    assertEquals(evaporationSlope, at.evaporationSlope(), 1e-4 * Math.max(1e-7, evaporationSlope));
     assertTrue(at.slope() < 0 || at.evaporation() < 0);
   }
 
@@ -69,8 +68,7 @@ class LoadedEvaporationPropertiesTest {
   @Example
   void withoutLoad_itIsPlainEvaporation() {
     Evaporation plain = law(0.03, 0, 0.6).unloaded();
-    assertEquals(
-        flux(plain, 340).evaporation(), flux(law(0.03, 0, 0.6), 340).evaporation(), 1e-16);
+    assertEquals(flux(plain, 340).evaporation(), flux(law(0.03, 0, 0.6), 340).evaporation(), 1e-16);
     assertEquals(flux(plain, 340).slope(), flux(law(0.03, 0, 0.6), 340).slope(), 1e-9);
   }
 

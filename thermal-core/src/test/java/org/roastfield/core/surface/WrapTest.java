@@ -23,8 +23,7 @@ class WrapTest {
    */
   @ParameterizedTest(name = "face {0} °C, convection {1}")
   @CsvSource({"40, 4.4, 3.5, 6", "70, 6.6, 5, 8"})
-  void foilAndTent_leaveTheKnownExchange(
-      double face, double convection, double foil, double tent) {
+  void foilAndTent_leaveTheKnownExchange(double face, double convection, double foil, double tent) {
     SurfaceLaw bare = SurfaceLaw.sum(new Convection(convection, ROOM), new Radiation(0.9, ROOM));
     double surface = Temperatures.celsius(face);
     double bareExchange = exchange(bare, surface) - convection;
@@ -45,7 +44,8 @@ class WrapTest {
     assertShare(0.5, new Convection(12, hot), wrap);
     assertShare(0.2, new Radiation(0.9, hot), wrap);
     assertShare(0.3, wet, wrap);
-    assertEquals(0.3 * flux(wet, 330).evaporation(), flux(wet.under(wrap), 330).evaporation(), 1e-18);
+    assertEquals(
+        0.3 * flux(wet, 330).evaporation(), flux(wet.under(wrap), 330).evaporation(), 1e-18);
     Contact contact = new Contact(300, hot);
     assertSame(contact, contact.under(wrap));
     SurfaceLaw shared = SurfaceLaw.shared(0.4, contact, new Convection(12, hot));
@@ -67,8 +67,7 @@ class WrapTest {
     SurfaceFlux flux = new SurfaceFlux();
     flux.addHeat(7, -1);
     SurfaceLaw.shared(0.25, plate, wet).evaluate(330, 0, flux);
-    assertEquals(
-        7 + 0.25 * 300 * 120 + 0.75 * flux(wet, 330).heatFlux(), flux.heatFlux(), 1e-9);
+    assertEquals(7 + 0.25 * 300 * 120 + 0.75 * flux(wet, 330).heatFlux(), flux.heatFlux(), 1e-9);
     assertEquals(-1 - 0.25 * 300 + 0.75 * flux(wet, 330).slope(), flux.slope(), 1e-9);
     assertEquals(0.75 * flux(wet, 330).evaporation(), flux.evaporation(), 1e-18);
     assertEquals(0.75 * flux(wet, 330).evaporationSlope(), flux.evaporationSlope(), 1e-18);

@@ -2,7 +2,9 @@ package org.roastfield.lab.command;
 
 import java.util.List;
 import java.util.Locale;
+import org.roastfield.core.cook.Probe;
 import org.roastfield.core.simulation.Note;
+import org.roastfield.core.simulation.ProbeTrace;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.WaterBalance;
 import org.roastfield.lab.files.CookFile;
@@ -25,10 +27,12 @@ final class TimelineText {
     text.append(cook.name()).append(cook.madeUp() ? " (numbers made up, not measured)" : "");
     text.append('\n').append('\n');
     String face = result.cook().isSymmetric() ? "surface" : "upper face";
-    text.append(milestones(cook, Timeline.of(cook, result, scale), scale, face)).append('\n');
+    List<Milestone> milestones = Timeline.of(cook, result, scale);
+    text.append(milestones(cook, milestones, scale, face)).append('\n');
     if (!stations.isEmpty()) {
       text.append(stations(result, stations, scale)).append('\n');
     }
+    text.append(probes(cook, result, milestones, scale));
     text.append(balances(cook, result)).append('\n');
     if (!result.notes().isEmpty()) {
       text.append("Notes\n");
@@ -73,6 +77,30 @@ final class TimelineText {
           String.format(Locale.ROOT, "%.2f kg/m²", station.evaporated()));
     }
     return table.toString();
+  }
+
+  /** What instruments show beside the truth; nothing where every probe is ideal. */
+  private static String probes(
+      CookFile cook, SimulationResult result, List<Milestone> milestones, TemperatureScale scale) {
+    StringBuilder text = new StringBuilder();
+    for (Probe probe : result.cook().probes()) {
+      if (!probe.instrument().isIdeal()) {
+        TextTable table = new TextTable(false, true, true, true, true);
+        table.add("clock", "hours", "shows", "true there", "true core");
+        ProbeTrace shown = result.shownBy(probe);
+        for (Milestone milestone : milestones) {
+          double time = Math.min(milestone.time(), result.endTime());
+          table.add(
+              Times.clock(cook.starts(), milestone.clock()),
+              Times.hours(milestone.time()),
+              scale.text(shown.at(time)),
+              scale.text(shown.tip().at(time)),
+              scale.text(shown.core().at(time)));
+        }
+        text.append("Probe ").append(probe.name()).append('\n').append(table).append('\n');
+      }
+    }
+    return text.toString();
   }
 
   private static String balances(CookFile cook, SimulationResult result) {

@@ -8,8 +8,6 @@ import java.util.List;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
-import org.roastfield.core.shape.Shape;
-import org.roastfield.core.shape.Slab;
 
 /**
  * Reads cook files: one YAML 1.2 document of at most 1 MiB, every quantity with its unit.
@@ -87,8 +85,9 @@ public final class CookFileReader {
     double pressure = pressure();
     CutSetup cut = CutReader.read(section.required("cut"));
     facts.addAll(cut.facts());
-    List<Probe> probes = probes(cut.cut().shape());
-    StageReader stages = new StageReader(cut, pressure, new EndReader(starts, probes));
+    List<Probe> probes = new ProbeReader(cut.cut().shape(), facts).read(section);
+    StageReader stages =
+        new StageReader(cut, pressure, new EndReader(starts, probes), new CoverReader(starts, cut));
     Entry stagesEntry = section.required("stages");
     stagesEntry.items().forEach(stages::read);
     if (stages.setups().size() > MOST_STAGES) {
@@ -117,30 +116,6 @@ public final class CookFileReader {
     }
     facts.add(new Fact("altitude", entry.text()));
     return MoistAir.pressureAtAltitude(entry.quantity(Dimension.ALTITUDE, -500, 9000));
-  }
-
-  private List<Probe> probes(Shape shape) {
-    List<Probe> probes = new ArrayList<>();
-    if (section.has("probes")) {
-      for (Entry item : section.required("probes").items()) {
-        probes.add(probe(item.section("name", "depth"), shape, probes));
-      }
-    }
-    return probes;
-  }
-
-  private Probe probe(Section item, Shape shape, List<Probe> earlier) {
-    Entry nameEntry = item.required("name");
-    String name = nameEntry.name();
-    boolean taken = earlier.stream().anyMatch(probe -> probe.name().equals(name));
-    if (taken || name.equals(Probe.CORE.name()) || name.equals(Probe.SURFACE.name())) {
-      throw nameEntry.error("a name of its own, neither core nor surface nor an earlier probe's");
-    }
-    Entry depthEntry = item.required("depth");
-    double deepest = shape instanceof Slab ? shape.thickness() : shape.halfThickness();
-    double depth = depthEntry.quantity(Dimension.LENGTH, 0, deepest);
-    facts.add(new Fact("probe " + name, depthEntry.text() + " deep"));
-    return Probe.atDepth(name, depth);
   }
 
   private static boolean flag(Entry entry) {

@@ -3,6 +3,7 @@ package org.roastfield.lab.files;
 import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.cook.Cut;
+import org.roastfield.core.shape.Slab;
 import org.roastfield.core.shape.Taper;
 
 /**
@@ -29,5 +30,11 @@ record CutSetup(
 
   CutSetup {
     facts = List.copyOf(facts);
+  }
+
+  /** Surface of the whole cut [m²], both faces of a slab; empty if its size is not stated. */
+  Optional<Double> evaporatingArea() {
+    double faces = cut.shape() instanceof Slab ? 2 : 1;
+    return extent.map(size -> faces * size.area());
   }
 }

@@ -25,6 +25,10 @@ enum Dimension {
       Map.of("", 1.0, "kg/kg", 1.0, "g/kg", 1e-3)),
   HEAT_TRANSFER("a coefficient, such as 7 W/(m²·K)", Map.of("W/m2K", 1.0)),
   SPEED("a speed, such as 0.3 m/s (m/s, km/h)", Map.of("m/s", 1.0, "km/h", 1 / 3.6)),
+  MASS_FLOW(
+      "a burn rate, such as 0.3 kg/h (kg/h, g/h, g/s)",
+      Map.of("kg/h", 1.0 / 3600, "g/h", 1e-3 / 3600, "g/s", 1e-3)),
+  TEMPERATURE_DIFFERENCE("a difference, such as 0.5 K (K)", Map.of("K", 1.0)),
   CONDUCTIVITY("a conductivity, such as 0.48 W/(m·K)", Map.of("W/mK", 1.0)),
   DENSITY("a density, such as 1060 kg/m³ (kg/m³, g/cm³)", Map.of("kg/m3", 1.0, "g/cm3", 1000.0)),
   HEAT_CAPACITY(
@@ -80,6 +84,8 @@ enum Dimension {
       case RATIO, SHARE, HUMIDITY_RATIO -> number(si);
       case HEAT_TRANSFER -> number(si) + " W/(m²·K)";
       case SPEED -> number(si) + " m/s";
+      case MASS_FLOW -> number(si * 3600) + " kg/h";
+      case TEMPERATURE_DIFFERENCE -> number(si) + " K";
       case CONDUCTIVITY -> number(si) + " W/(m·K)";
       case DENSITY -> number(si) + " kg/m³";
       case HEAT_CAPACITY -> number(si) + " J/(kg·K)";

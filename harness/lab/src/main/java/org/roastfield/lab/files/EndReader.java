@@ -95,10 +95,17 @@ final class EndReader {
     if (name.equals(Probe.SURFACE.name())) {
       return Probe.SURFACE;
     }
-    return probes.stream()
-        .filter(probe -> probe.name().equals(name))
-        .findFirst()
-        .orElseThrow(() -> entry.error("core, surface, or a probe listed under probes"));
+    Probe named =
+        probes.stream()
+            .filter(probe -> probe.name().equals(name))
+            .findFirst()
+            .orElseThrow(() -> entry.error("core, surface, or a probe listed under probes"));
+    if (!named.instrument().isIdeal()) {
+      throw entry.error(
+          "a probe without response, stem, bias or resolution, since rules wait for true"
+              + " temperatures");
+    }
+    return named;
   }
 
   /**

@@ -95,6 +95,8 @@ record Entry(String file, Node node) {
         String key = new Entry(file, tuple.getKeyNode()).text().replace('-', ' ');
         new Entry(file, tuple.getValueNode()).collect(subject + ", " + key, facts);
       }
+    } else if (node instanceof SequenceNode) {
+      items().forEach(item -> item.collect(subject, facts));
     } else {
       facts.add(new Fact(subject, text()));
     }

@@ -1,9 +1,13 @@
 package org.roastfield.lab.files;
 
+import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.air.SaturationPressure;
+import org.roastfield.core.chamber.Draught;
+import org.roastfield.core.chamber.HoldBox;
 import org.roastfield.core.surface.CoalBed;
+import org.roastfield.core.surface.Contact;
 
 /** Reads the surroundings of a face. What a face does not state, its stage does. */
 final class FaceReader {
@@ -11,11 +15,13 @@ final class FaceReader {
   private final CutSetup cut;
   private final double pressure;
   private final HeatTransferReader heatTransfers;
+  private final CoverReader covers;
 
-  FaceReader(CutSetup cut, double pressure) {
+  FaceReader(CutSetup cut, double pressure, CoverReader covers) {
     this.cut = cut;
     this.pressure = pressure;
     this.heatTransfers = new HeatTransferReader(cut, pressure);
+    this.covers = covers;
   }
 
   /** Surroundings of one side by what a stage states for all of the surface. */
@@ -24,15 +30,46 @@ final class FaceReader {
   }
 
   /**
-   * Surroundings of one face, which may state its own chamber, contact, wetness and emissivity, and
-   * coals below if it is the lower one.
+   * Surroundings of one face, which may state its own chamber, contact or board, wetness and
+   * emissivity, and coals below if it is the lower one.
    */
   FaceSetup ofFace(Entry face, Section stage, Side side) {
     Section section =
         side == Side.UPPER
-            ? face.section("chamber", "wetness", "emissivity", "contact")
-            : face.section("chamber", "wetness", "emissivity", "contact", "coal-bed");
+            ? face.section("chamber", "wetness", "emissivity", "contact", "board")
+            : face.section("chamber", "wetness", "emissivity", "contact", "board", "coal-bed");
     return of(section, stage, side);
+  }
+
+  /** Surroundings in an insulated box. */
+  FaceSetup inBox(Section stage) {
+    for (String key :
+        List.of(
+            "chamber", "wetness", "emissivity", "contact", "board", "coal-bed", "wrap", "lid")) {
+      stage
+          .optional(key)
+          .ifPresent(
+              entry -> {
+                throw entry.error("no " + key + " beside box, which keeps heat and vapour");
+              });
+    }
+    Section box = stage.required("box").section("room", "loss");
+    double room = box.quantity("room", Dimension.TEMPERATURE, 233.15, 373.15);
+    double loss =
+        box.optional("loss")
+            .map(entry -> entry.quantity(Dimension.HEAT_TRANSFER, 0.1, 5))
+            .orElse(HoldBox.LOSS_COEFFICIENT);
+    return new FaceSetup(
+        room,
+        room,
+        0,
+        new HeatTransfer.Stated(loss),
+        0,
+        0,
+        cut.waterActivity(),
+        Optional.empty(),
+        Optional.empty(),
+        CoverSetup.NONE);
   }
 
   private FaceSetup of(Section face, Section stage, Side side) {
@@ -45,25 +82,58 @@ final class FaceReader {
             .orElse(cut.emissivity());
     Section chamber =
         inherited("chamber", face, stage)
-            .section("air", "walls", "humidity-ratio", "heat-transfer");
+            .section("air", "walls", "humidity-ratio", "heat-transfer", "draught");
     double air = chamber.quantity("air", Dimension.TEMPERATURE, 233.15, 873.15);
     double walls =
         chamber
             .optional("walls")
             .map(entry -> entry.quantity(Dimension.TEMPERATURE, 233.15, 1473.15))
             .orElse(air);
+    Optional<Draught> draught = covers.draught(chamber);
     return new FaceSetup(
         air,
         walls,
-        humidityRatio(chamber, air, wetness),
-        heatTransfers.read(chamber, side, air),
+        draught.isPresent()
+            ? draughtHumidity(chamber, draught.get())
+            : humidityRatio(chamber, air, wetness),
+        heatTransfer(chamber, side, air, draught.isPresent()),
         emissivity,
         wetness,
         cut.waterActivity(),
-        face.optional("contact").or(() -> stage.optional("contact")).map(this::contact),
+        touching(face).or(() -> touching(stage)),
         side == Side.UPPER
             ? Optional.empty()
-            : face.optional("coal-bed").or(() -> stage.optional("coal-bed")).map(this::bed));
+            : face.optional("coal-bed").or(() -> stage.optional("coal-bed")).map(this::bed),
+        new CoverSetup(
+            covers.wrap(stage), covers.lid(stage, walls), draught.map(covers::load).orElse(0.0)));
+  }
+
+  private HeatTransfer heatTransfer(Section chamber, Side side, double air, boolean draught) {
+    HeatTransfer read = heatTransfers.read(chamber, side, air);
+    if (draught && !(read instanceof HeatTransfer.Stated)) {
+      throw chamber
+          .required("heat-transfer")
+          .error("a coefficient, such as 7 W/(m²·K), beside a draught");
+    }
+    return read;
+  }
+
+  private static double draughtHumidity(Section chamber, Draught draught) {
+    chamber
+        .optional("humidity-ratio")
+        .ifPresent(
+            entry -> {
+              throw entry.error("no humidity-ratio beside draught, which says what it is");
+            });
+    return draught.humidityRatio();
+  }
+
+  private Optional<ContactSetup> touching(Section section) {
+    Optional<Entry> board = section.optional("board");
+    if (board.isPresent() && section.has("contact")) {
+      throw board.get().error("either contact or board");
+    }
+    return section.optional("contact").map(this::contact).or(() -> board.map(this::board));
   }
 
   private static Entry inherited(String key, Section face, Section stage) {
@@ -93,15 +163,31 @@ final class FaceReader {
     return ratio;
   }
 
+  /** A board, plate or rack that the cut rests on. */
+  private ContactSetup board(Entry entry) {
+    Section section = entry.section("temperature", "conductance", "share");
+    return new ContactSetup(
+        section.quantity("temperature", Dimension.TEMPERATURE, 233.15, 473.15),
+        section
+            .optional("conductance")
+            .map(value -> value.quantity(Dimension.HEAT_TRANSFER, 0, 500))
+            .orElse(Contact.BOARD_CONDUCTANCE),
+        share(section));
+  }
+
   private ContactSetup contact(Entry entry) {
     Section section = entry.section("plate", "conductance", "share");
     return new ContactSetup(
         section.quantity("plate", Dimension.TEMPERATURE, 233.15, 873.15),
         section.quantity("conductance", Dimension.HEAT_TRANSFER, 0, 5000),
-        section
-            .optional("share")
-            .map(share -> share.quantity(Dimension.SHARE, 0.001, 1))
-            .orElse(1.0));
+        share(section));
+  }
+
+  private static double share(Section section) {
+    return section
+        .optional("share")
+        .map(share -> share.quantity(Dimension.SHARE, 0.001, 1))
+        .orElse(1.0);
   }
 
   private BedSetup bed(Entry entry) {

@@ -22,6 +22,7 @@ import org.roastfield.core.surface.SurfaceLaw;
  * @param waterActivity of the face in (0, 1]
  * @param contact hot metal against the face
  * @param bed glowing coals that the face sees
+ * @param cover wrap, lid and the cut's own vapour
  */
 public record FaceSetup(
     double air,
@@ -32,26 +33,37 @@ public record FaceSetup(
     double wetness,
     double waterActivity,
     Optional<ContactSetup> contact,
-    Optional<BedSetup> bed) {
+    Optional<BedSetup> bed,
+    CoverSetup cover) {
 
   /** Surface law of these surroundings under a pressure [Pa]. */
   public SurfaceLaw law(double pressure) {
-    return law(Signal.constant(air), pressure);
+    Chamber closed = chamber(Signal.constant(air), pressure);
+    return law(cover.lid().map(lid -> lid.over(closed)).orElse(closed));
   }
 
   /**
-   * Surface law with another air temperature; the walls keep their stated difference from the air.
+   * Surface law with another air temperature, as logged: the walls keep their stated difference
+   * from the air, and openings of the lid are taken to be in the log.
    *
    * @param airTemperature [K]
    * @param pressure [Pa]
    */
   public SurfaceLaw law(Signal airTemperature, double pressure) {
+    return law(chamber(airTemperature, pressure));
+  }
+
+  private Chamber chamber(Signal airTemperature, double pressure) {
     Signal vapour = Signal.constant(MoistAir.vapourPressure(humidityRatio, pressure));
     Signal wallTemperature = walls == air ? airTemperature : airTemperature.plus(walls - air);
-    Chamber chamber = new Chamber(airTemperature, wallTemperature, vapour, pressure);
+    return new Chamber(airTemperature, wallTemperature, vapour, pressure);
+  }
+
+  private SurfaceLaw law(Chamber chamber) {
     double open = 1 - contact.map(ContactSetup::share).orElse(0.0);
     SurfaceLaw around = around(chamber, open);
-    return contact.map(metal -> SurfaceLaw.sum(around, law(metal))).orElse(around);
+    SurfaceLaw bare = contact.map(metal -> SurfaceLaw.sum(around, law(metal))).orElse(around);
+    return cover.wrap().map(bare::under).orElse(bare);
   }
 
   /**
@@ -83,23 +95,31 @@ public record FaceSetup(
             0,
             waterActivity,
             contact,
-            bed);
+            bed,
+            cover);
+    SurfaceLaw wet = Evaporation.of(1, h, waterActivity, vapour, pressure);
     return DryingFace.ofMeat(
         dry.law(airTemperature, pressure),
-        Evaporation.of(1, h, waterActivity, vapour, pressure),
+        cover.wrap().map(wet::under).orElse(wet),
         drive,
         pressure);
   }
 
   private SurfaceLaw around(Chamber chamber, double open) {
-    HeatTransfer air = heatTransfer.times(open);
     if (bed.isEmpty()) {
-      return air.around(chamber, emissivity * open, wetness, waterActivity);
+      return air(chamber, open, emissivity * open);
     }
     CoalBed coals = new CoalBed(bed.get().viewFactor(), Signal.constant(bed.get().temperature()));
     return SurfaceLaw.sum(
-        air.around(chamber, 0, wetness, waterActivity),
-        coals.withWalls(emissivity * open, chamber.wallTemperature()));
+        air(chamber, open, 0), coals.withWalls(emissivity * open, chamber.wallTemperature()));
+  }
+
+  private SurfaceLaw air(Chamber chamber, double open, double seen) {
+    if (cover.load() > 0 && heatTransfer instanceof HeatTransfer.Stated stated) {
+      double convection = stated.coefficient() * open;
+      return chamber.around(convection, seen, wetness, waterActivity, cover.load());
+    }
+    return heatTransfer.times(open).around(chamber, seen, wetness, waterActivity);
   }
 
   /** The same turned away from hot metal and coals. */
@@ -113,7 +133,8 @@ public record FaceSetup(
         wetness,
         waterActivity,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        cover);
   }
 
   private static SurfaceLaw law(ContactSetup metal) {

@@ -2,6 +2,7 @@ package org.roastfield.lab.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What a stage states, for display: every single value under the names of its keys, in the words
@@ -9,15 +10,34 @@ import java.util.List;
  */
 final class StageFacts {
 
+  private static final List<String> KEYS =
+      List.of(
+          "chamber",
+          "box",
+          "wetness",
+          "emissivity",
+          "contact",
+          "board",
+          "coal-bed",
+          "wrap",
+          "lid",
+          "faces");
+
   private StageFacts() {}
 
   static List<Fact> of(FaceSetup upper, FaceSetup lower, Section stage) {
     List<Fact> facts = new ArrayList<>();
-    for (String key : List.of("chamber", "wetness", "emissivity", "contact", "coal-bed", "faces")) {
+    for (String key : KEYS) {
       stage.optional(key).ifPresent(entry -> entry.collect(key, facts));
     }
-    if (upper.walls() == upper.air() && lower.walls() == lower.air()) {
+    if (!stage.has("box") && upper.walls() == upper.air() && lower.walls() == lower.air()) {
       facts.add(new Fact("walls", "as warm as the air"));
+    }
+    if (upper.cover().load() > 0) {
+      facts.add(
+          new Fact(
+              "humidity ratio without the cut",
+              String.format(Locale.ROOT, "%.4f kg/kg", upper.humidityRatio())));
     }
     return facts;
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.cook.Stage;
-import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.surface.SurfaceLaw;
 
@@ -19,10 +18,10 @@ final class StageReader {
   private final List<StageSetup> setups = new ArrayList<>();
   private Reach reach;
 
-  StageReader(CutSetup cut, double pressure, EndReader ends) {
+  StageReader(CutSetup cut, double pressure, EndReader ends, CoverReader covers) {
     this.cut = cut;
     this.pressure = pressure;
-    this.faces = new FaceReader(cut, pressure);
+    this.faces = new FaceReader(cut, pressure, covers);
     this.ends = ends;
     this.reach = Reach.of(cut.cut().startTemperature());
   }
@@ -42,10 +41,14 @@ final class StageReader {
         entry.section(
             "name",
             "chamber",
+            "box",
             "wetness",
             "emissivity",
             "contact",
+            "board",
             "coal-bed",
+            "wrap",
+            "lid",
             "faces",
             "turns",
             "end");
@@ -69,10 +72,27 @@ final class StageReader {
     widen(lower);
     EndReader.Rule rule = ends.read(section.required("end"), reach);
     int first = stages.size();
-    add(name, upper, lower, rule.end());
+    SurfaceLaw law = upper.law(pressure);
+    SurfaceLaw other = lower.equals(upper) ? law : lower.law(pressure);
+    add(section, new Stage(name, law, other, rule.end()), upper.cover().lid());
     setups.add(
         new StageSetup(
-            name, upper, lower, first, 1, rule.words(), StageFacts.of(upper, lower, section)));
+            name,
+            upper,
+            lower,
+            first,
+            stages.size() - first,
+            rule.words(),
+            StageFacts.of(upper, lower, section)));
+  }
+
+  /** A stage in which the lid is opened is cut where it moves. */
+  private void add(Section section, Stage stage, Optional<LidSetup> lid) {
+    if (lid.isEmpty()) {
+      stages.add(stage);
+    } else {
+      stages.addAll(section.required("end").guard(() -> stage.cutAt(lid.get().lid().edges())));
+    }
   }
 
   private void readTurns(String name, Section section, Entry entry) {
@@ -83,28 +103,35 @@ final class StageReader {
             unwanted -> {
               throw unwanted.error("neither faces nor end beside turns, which say both");
             });
+    section
+        .optional("box")
+        .or(() -> section.optional("lid"))
+        .ifPresent(
+            unwanted -> {
+              throw unwanted.error("neither box nor lid beside turns");
+            });
     section.required("contact");
     FaceSetup touched = faces.ofStage(section, Side.lowerOf(cut.cut().shape()));
     FaceSetup free = faces.ofStage(section, Side.upperOf(cut.cut().shape())).turnedAway();
     widen(touched);
-    Turns turns = Turns.read(entry, cut.cut().shape() instanceof Slab);
+    TurnsReader turns = TurnsReader.read(entry, cut.cut().shape() instanceof Slab);
     int first = stages.size();
-    turns.addTo(this, name, touched, free);
+    stages.addAll(turns.stages(name, touched.law(pressure), free.law(pressure)));
     List<Fact> facts = new ArrayList<>(StageFacts.of(touched, touched, section));
     facts.add(new Fact("turns", turns.words()));
     setups.add(
         new StageSetup(name, touched, touched, first, stages.size() - first, turns.words(), facts));
   }
 
-  /** Adds a stage for the core. */
-  void add(String name, FaceSetup upper, FaceSetup lower, StageEnd end) {
-    SurfaceLaw upperLaw = upper.law(pressure);
-    SurfaceLaw lowerLaw = lower.equals(upper) ? upperLaw : lower.law(pressure);
-    stages.add(new Stage(name, upperLaw, lowerLaw, end));
-  }
-
   private FaceSetup upper(Section section) {
     Optional<Entry> entry = section.optional("faces");
+    if (section.has("box")) {
+      entry.ifPresent(
+          unwanted -> {
+            throw unwanted.error("no faces beside box");
+          });
+      return faces.inBox(section);
+    }
     if (entry.isEmpty()) {
       return faces.ofStage(section, Side.upperOf(cut.cut().shape()));
     }
@@ -116,6 +143,9 @@ final class StageReader {
   }
 
   private FaceSetup lower(Section section) {
+    if (section.has("box")) {
+      return faces.inBox(section);
+    }
     return section
         .optional("faces")
         .map(entry -> entry.section("upper", "lower").required("lower"))

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.TreeSet;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.shape.Shape;
+import org.roastfield.core.simulation.ProbeTrace;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.StageResult;
 import org.roastfield.core.simulation.TemperatureProfile;
@@ -33,8 +35,15 @@ final class TraceJson {
     ArrayNode probes = traces.putArray("probes");
     for (Probe probe : result.cook().probes()) {
       ObjectNode node = probes.addObject().put("name", probe.name());
-      node.put("depth_mm", Json.rounded(probe.depth() * 1000, 1e4));
+      Shape shape = result.cook().cut().shape();
+      double depth = shape.halfThickness() - probe.distanceFromMiddle(shape);
+      node.put("depth_mm", Json.rounded(depth * 1000, 1e4));
       add(node.putArray("temperature_degC"), result.probe(probe), times);
+      if (!probe.instrument().isIdeal()) {
+        ProbeTrace shown = result.shownBy(probe);
+        ArrayNode array = node.putArray("shown_degC");
+        times.forEach(time -> array.add(Json.celsius(shown.at(time))));
+      }
     }
     return traces;
   }

@@ -40,7 +40,9 @@ public final class SyntheticLog {
     StageSetup stage = file.stages().get(0);
     if (stage.stageCount() != 1) {
       throw new IllegalArgumentException(
-          "the first stage must be without turns, was \"" + stage.name() + "\"");
+          "the first stage must be without turns and openings of the lid, was \""
+              + stage.name()
+              + "\"");
     }
     this.file = file;
     this.settings = settings;

@@ -54,6 +54,22 @@ class CommandTest {
     assertEquals(List.of("manifest.json", "report.html", "result.json"), written());
   }
 
+  /** A bias of 2 K and steps of 0.5 K, so 5 °C at the start reads 7. */
+  @Test
+  void simulate_printsWhatAProbeShowsBesideTheTrueCore() throws IOException {
+    String probe = "{name: tip, off-centre: 4 mm, response: 60 s, bias: 2 K, resolution: 0.5 K}";
+    String text = CookTexts.SLAB.replace("{name: tip, depth: 15 mm}", probe);
+    Run run = run("simulate", write("probe.yaml", bytes(text)), "--out", out);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(
+        run.out().contains("Probe tip\nclock  hours    shows  true there  true core\n"), run.out());
+    assertTrue(run.out().contains("18:00   0:00   7.0 °C      5.0 °C     5.0 °C\n"), run.out());
+    JsonNode json = json(Files.readString(Path.of(out, "result.json")));
+    JsonNode tip = json.get("traces").get("probes").get(0);
+    assertEquals(16, tip.get("depth_mm").asDouble(), 1e-9);
+    assertEquals(7, tip.get("shown_degC").get(0).asDouble(), 1e-9);
+  }
+
   @Test
   void simulateTaper_printsALineForEachStation() throws IOException {
     String leg = write("leg.yaml", Published.lambLegBytes());
@@ -195,8 +211,9 @@ class CommandTest {
     assertEquals(2, run.code());
     assertEquals("", run.out());
     assertEquals(
-        "roastfield: bad.yaml:16:5: found \"wetnes\", expected one of name, chamber, wetness,"
-            + " emissivity, contact, coal-bed, faces, turns, end; nearest known key: wetness\n",
+        "roastfield: bad.yaml:16:5: found \"wetnes\", expected one of name, chamber, box, wetness,"
+            + " emissivity, contact, board, coal-bed, wrap, lid, faces, turns, end; nearest known"
+            + " key: wetness\n",
         run.err());
   }
 

@@ -18,7 +18,8 @@ class CookFileErrorsTest {
       "conductivity: 0.48 W/(m·K), density: 1060 kg/m³, heat-capacity: 3500 J/(kg·K)";
 
   private static final String STAGE_KEYS =
-      "one of name, chamber, wetness, emissivity, contact, coal-bed, faces, turns, end";
+      "one of name, chamber, box, wetness, emissivity, contact, board, coal-bed, wrap, lid, faces,"
+          + " turns, end";
 
   private static final String TOP_KEYS =
       "roastfield, name, made-up, starts, altitude, cut, probes, stages";

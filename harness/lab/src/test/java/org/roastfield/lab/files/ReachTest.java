@@ -42,6 +42,7 @@ class ReachTest {
         wetness,
         0.98,
         contact,
-        Optional.empty());
+        Optional.empty(),
+        CoverSetup.NONE);
   }
 }

@@ -22,6 +22,7 @@ import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.ContactSetup;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.CoverSetup;
 import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.FaceSetup;
 import org.roastfield.lab.files.Fact;
@@ -241,6 +242,15 @@ final class ReportFixtures {
   private static FaceSetup face(double celsius, Optional<ContactSetup> contact) {
     double air = Temperatures.celsius(celsius);
     return new FaceSetup(
-        air, air, 0.035, new HeatTransfer.Stated(7), 0.92, 0.3, 0.98, contact, Optional.empty());
+        air,
+        air,
+        0.035,
+        new HeatTransfer.Stated(7),
+        0.92,
+        0.3,
+        0.98,
+        contact,
+        Optional.empty(),
+        CoverSetup.NONE);
   }
 }
