@@ -56,7 +56,29 @@ class MeasuredCarryoverTest {
     assertTrue(found >= 4, () -> found + " inside");
     String document = Files.readString(DOCUMENT, StandardCharsets.UTF_8);
     String table = table(roasts, intervals);
-    assertTrue(document.contains(table), () -> DOCUMENT + " must contain\n" + table);
+    List<String> published = document.lines().filter(line -> line.startsWith("|")).toList();
+    assertSame(published, table.lines().toList(), "must be\n" + table);
+  }
+
+  /**
+   * Words alike, numbers within one of their last digit: the solver's accuracy is 0.01 K and the
+   * wetness is settled to 0.02 K, which may tip a rounding over.
+   */
+  private static void assertSame(List<String> published, List<String> computed, String message) {
+    assertEquals(computed.size(), published.size(), message);
+    for (int i = 0; i < computed.size(); i++) {
+      String[] cells = computed.get(i).split("\\|", -1);
+      String[] printed = published.get(i).split("\\|", -1);
+      assertEquals(cells.length, printed.length, message);
+      for (int j = 0; j < cells.length; j++) {
+        if (cells[j].strip().matches("\\d+\\.\\d")) {
+          double number = Double.parseDouble(cells[j]);
+          assertEquals(number, Double.parseDouble(printed[j]), 0.1 + 1e-9, message);
+        } else {
+          assertEquals(cells[j], printed[j], message);
+        }
+      }
+    }
   }
 
   /** Writes the table. */
