@@ -231,7 +231,7 @@ class SurroundingsTest {
             + "    wetness: 0.3";
     assertMessage(
         CookTexts.SLAB.replace("wetness: 0.3", faces),
-        "16:21: found \"coal-bed\", expected one of chamber, wetness, emissivity, contact");
+        "16:21: found \"coal-bed\", expected one of chamber, wetness, emissivity, contact, board");
   }
 
   private static StageSetup gentle(String text) {
