@@ -22,9 +22,6 @@ final class FaceBalance {
 
   private static final double ACCURACY_SHARE = 0.5;
 
-  /** How much smaller the last correction is where a law remembers: what it keeps has no other. */
-  private static final double REMEMBERING_SHARE = 1e-3;
-
   private static final int MOST_ITERATIONS = 60;
 
   /** Slope of a flux that may end within the last correction, next to boiling [W/(m²·K)]. */
@@ -109,11 +106,10 @@ final class FaceBalance {
    */
   private boolean isSettled(
       double temperature, double change, double slope, double excess, double give) {
-    double allowed = laws.remember() ? REMEMBERING_SHARE * tolerance : tolerance;
     if (Math.abs(slope) <= STEEP) {
-      return isSettled(change, slope, allowed);
+      return isSettled(change, slope, tolerance);
     }
-    return Math.abs(excess) <= give * allowed || Math.abs(change) <= 4 * Math.ulp(temperature);
+    return Math.abs(excess) <= give * tolerance || Math.abs(change) <= 4 * Math.ulp(temperature);
   }
 
   /** Sets κ of another body. */
