@@ -27,7 +27,7 @@ final class StageProgress {
   private static final double ACCURACY_OF_FIRST_STEP = 0.01;
 
   /** Longest step in units of the shortest period of the surroundings. */
-  static final double PERIOD_SHARE = 0.25;
+  static final double PERIOD_SHARE = 1.0 / 3;
 
   private static final double SMALLEST_STEP = 1e-9;
   private static final double SHRINK_AFTER_FAILURE = 0.25;

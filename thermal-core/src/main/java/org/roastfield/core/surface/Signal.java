@@ -15,8 +15,8 @@ public interface Signal {
   double at(double time);
 
   /**
-   * Shortest period of a fluctuation that matters [s]; steps are kept below a quarter of it, so
-   * that none is stepped over. Infinite when the signal is constant.
+   * Shortest period of a fluctuation that matters [s]; steps are kept below a third of it, so that
+   * none is stepped over. Infinite when the signal is constant.
    */
   default double shortestPeriod() {
     return Double.POSITIVE_INFINITY;

@@ -24,7 +24,7 @@ import org.roastfield.lab.files.StageSetup;
  */
 public final class Replay {
 
-  /** Steps are kept below a quarter of this many sampling intervals. */
+  /** Steps are kept below a third of this many sampling intervals. */
   private static final double INTERVALS_PER_PERIOD = 4;
 
   private final CookFile file;
