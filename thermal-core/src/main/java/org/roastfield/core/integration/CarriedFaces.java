@@ -32,6 +32,12 @@ final class CarriedFaces {
   /** Water that came from inside so far [kg/m²]. */
   final double[] fed = new double[2];
 
+  /** Water that is put on when the next stage begins [kg/m²]. */
+  final double[] pouring = new double[2];
+
+  /** Water that was put on so far [kg/m²]. */
+  final double[] poured = new double[2];
+
   /** Water that ran off so far [kg/m²]. */
   final double[] dripped = new double[2];
 
@@ -43,7 +49,20 @@ final class CarriedFaces {
 
   FaceWater water(int face) {
     return new FaceWater(
-        initial[face], fed[face], evaporated[face], dripped[face], water[face], crust[face]);
+        initial[face],
+        fed[face],
+        poured[face],
+        evaporated[face],
+        dripped[face],
+        water[face],
+        crust[face]);
+  }
+
+  /** Puts on what is to be poured. */
+  void pour(int face) {
+    water[face] += pouring[face];
+    poured[face] += pouring[face];
+    pouring[face] = 0;
   }
 
   /** A dry, bare start. */
@@ -68,6 +87,18 @@ final class CarriedFaces {
   }
 
   private final double[][] arrays = {
-    water, waterRate, sunk, lift, feeding, dripping, initial, fed, dripped, evaporated, crust
+    water,
+    waterRate,
+    sunk,
+    lift,
+    feeding,
+    dripping,
+    initial,
+    fed,
+    pouring,
+    poured,
+    dripped,
+    evaporated,
+    crust
   };
 }

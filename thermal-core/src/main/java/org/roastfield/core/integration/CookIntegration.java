@@ -138,6 +138,9 @@ public final class CookIntegration {
   /** Integrates a stage from where the last one ended. */
   End run(Stage stage, StepListener listener) {
     toAll.listener = listener;
+    double[] pouring = stages.state().carried.pouring;
+    pouring[State.UPPER] = stage.wetting().upper();
+    pouring[State.LOWER] = stage.wetting().lower();
     StageEnd rule = stage.end();
     boolean awaiting = await(rule);
     StageIntegration.End end =

@@ -110,6 +110,7 @@ final class FaceStages {
           carried.initial[f] = law.initialWater();
           carried.water[f] = law.initialWater();
         }
+        carried.pour(f);
         memory[f].weight = 0;
         memory[f].waterBase = carried.water[f];
         if (!near[f].place(law.crustThickness(carried.water[f]))) {

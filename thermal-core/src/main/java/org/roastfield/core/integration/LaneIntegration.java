@@ -245,6 +245,7 @@ public final class LaneIntegration {
     }
     stepper.stageFace[0][l] = oneFace[State.UPPER];
     stepper.faceRate[l] = 0;
+    stepper.watch(l);
     stepper.flow[l] = oneFlow[State.UPPER];
     stepper.evaporation[l] = oneEvaporation[State.UPPER];
     return true;

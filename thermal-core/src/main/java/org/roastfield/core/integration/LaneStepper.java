@@ -72,9 +72,6 @@ final class LaneStepper {
   /** Evaporation at the end of the attempt [lanes] [kg/(m²·s)]. */
   final double[] nextEvaporation;
 
-  /** Σ b f over the stages [lanes] [K]. */
-  final double[] meanFlow;
-
   /** Σ b j over the stages [lanes] [kg/(m²·s)]. */
   final double[] meanEvaporation;
 
@@ -154,7 +151,6 @@ final class LaneStepper {
     evaporation = new double[width];
     nextFlow = new double[width];
     nextEvaporation = new double[width];
-    meanFlow = new double[width];
     meanEvaporation = new double[width];
     error = new double[width];
     growth = new double[width];
@@ -182,14 +178,9 @@ final class LaneStepper {
 
   /** Attempts a step of {@link #step} in each of the first {@code lanes} lanes. */
   void attempt(int lanes) {
-    for (int l = 0; l < lanes; l++) {
-      gammaStep[l] = Esdirk4.GAMMA * step[l];
-      lambda[l] = gammaStep[l] * timeScale[l];
-      inverseGammaStep[l] = 1 / gammaStep[l];
-      solved[l] = true;
-      meanFlow[l] = Esdirk4.b(0) * flow[l];
-      meanEvaporation[l] = Esdirk4.b(0) * evaporation[l];
-    }
+    java.util.Arrays.fill(solved, 0, lanes, true);
+    Rows.scales(lanes, Esdirk4.GAMMA, step, timeScale, gammaStep, lambda, inverseGammaStep);
+    Rows.scaled(lanes, Esdirk4.b(0), evaporation, meanEvaporation);
     factor(lanes);
     for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
       eliminate(lanes, stage);
@@ -208,8 +199,6 @@ final class LaneStepper {
         stageFace[Cubic.STAGE_3],
         inverseGammaStep,
         nextFaceRate);
-    watchedPlace.ofRows(lanes, value, watched);
-    watchedPlace.ofRows(lanes, rate, watchedRate);
     for (int i = 0; i < n; i++) {
       Rows.finish(
           lanes, base[i], z[Esdirk4.STAGES - 1][i], inverseGammaStep, nextValue[i], nextRate[i]);
@@ -311,7 +300,6 @@ final class LaneStepper {
       balanceAlone(unsettled[i], stage);
     }
     Rows.close(lanes, offset, gain, response, base[n - 1], face, nextFlow, last);
-    Rows.add(lanes, Esdirk4.b(stage), nextFlow, meanFlow);
     Rows.add(lanes, Esdirk4.b(stage), nextEvaporation, meanEvaporation);
   }
 
@@ -374,8 +362,16 @@ final class LaneStepper {
   void keepFace(int lane) {
     stageFace[0][lane] = stageFace[Esdirk4.STAGES - 1][lane];
     faceRate[lane] = nextFaceRate[lane];
+    watched[lane] = nextWatched[lane];
+    watchedRate[lane] = nextWatchedRate[lane];
     flow[lane] = nextFlow[lane];
     evaporation[lane] = nextEvaporation[lane];
+  }
+
+  /** Reads the watched place of a lane whose state has changed without a step. */
+  void watch(int lane) {
+    watched[lane] = watchedPlace.ofLane(value, lane);
+    watchedRate[lane] = watchedPlace.ofLane(rate, lane);
   }
 
   /** Copies what a lane's next step starts from into another lane. */
@@ -386,6 +382,8 @@ final class LaneStepper {
     }
     stageFace[0][to] = stageFace[0][from];
     faceRate[to] = faceRate[from];
+    watched[to] = watched[from];
+    watchedRate[to] = watchedRate[from];
     flow[to] = flow[from];
     evaporation[to] = evaporation[from];
     timeScale[to] = timeScale[from];

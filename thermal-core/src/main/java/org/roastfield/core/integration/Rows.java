@@ -221,6 +221,30 @@ final class Rows {
     }
   }
 
+  /** γ h, λ = γ h α/ℓ² and 1/(γ h). */
+  static void scales(
+      int lanes,
+      double gamma,
+      double[] step,
+      double[] timeScale,
+      double[] gammaStep,
+      double[] lambda,
+      double[] inverse) {
+    for (int l = 0; l < lanes; l++) {
+      double g = gamma * step[l];
+      gammaStep[l] = g;
+      lambda[l] = g * timeScale[l];
+      inverse[l] = 1 / g;
+    }
+  }
+
+  /** total = weight · row. */
+  static void scaled(int lanes, double weight, double[] row, double[] total) {
+    for (int l = 0; l < lanes; l++) {
+      total[l] = weight * row[l];
+    }
+  }
+
   /** total += weight · row. */
   static void add(int lanes, double weight, double[] row, double[] total) {
     for (int l = 0; l < lanes; l++) {

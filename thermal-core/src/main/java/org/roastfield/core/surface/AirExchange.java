@@ -90,6 +90,29 @@ public record AirExchange(
     flux.addEvaporation(rate, rateSlope);
   }
 
+  /**
+   * The vapour flux is the wrap's leak times that of the bare face; a wrap that stops convection
+   * altogether stops vapour too.
+   *
+   * @throws IllegalArgumentException if vapour leaks more freely than heat, in proportion to the
+   *     bare face, or through a wrap that lets no heat by convection through
+   */
+  @Override
+  public SurfaceLaw under(Wrap wrap) {
+    if (wrap.convection() == 0) {
+      Check.inRange("leak of a wrap without convection", wrap.leak(), 0, 0);
+      return SurfaceLaw.insulated();
+    }
+    double wet = Check.inRange("wetness", wetness * wrap.leak() / wrap.convection(), 0, 1);
+    return new AirExchange(
+        film.times(wrap.convection()),
+        airTemperature,
+        wet,
+        waterActivity,
+        vapourPressure,
+        lewisNumber);
+  }
+
   /** b = ζ/(e^ζ − 1), with its series near 0. */
   static double blocking(double zeta) {
     return Math.abs(zeta) < 1e-3

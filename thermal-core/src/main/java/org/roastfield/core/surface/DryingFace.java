@@ -80,6 +80,11 @@ public record DryingFace(
   }
 
   @Override
+  public DryingFace under(Wrap wrap) {
+    return new DryingFace(dry.under(wrap), wet.under(wrap), water, crust, boilingPoint);
+  }
+
+  @Override
   public DryingFace from(double time) {
     return new DryingFace(dry.from(time), wet.from(time), water, crust, boilingPoint);
   }

@@ -35,4 +35,9 @@ public interface RememberingLaw extends SurfaceLaw {
   default boolean remembers() {
     return true;
   }
+
+  @Override
+  default boolean holdsWater() {
+    return true;
+  }
 }

@@ -14,6 +14,14 @@ record SharedFace(double share, SurfaceLaw on, SurfaceLaw off) implements Surfac
 
   SharedFace {
     Check.inRange("share", share, 0, 1);
+    if (on instanceof RememberingLaw || off instanceof RememberingLaw) {
+      throw new IllegalArgumentException(
+          "laws that share a face must carry nothing along: give the drying face the shared laws"
+              + " instead, were "
+              + on
+              + " and "
+              + off);
+    }
   }
 
   @Override
@@ -29,6 +37,16 @@ record SharedFace(double share, SurfaceLaw on, SurfaceLaw off) implements Surfac
   @Override
   public SurfaceLaw under(Wrap wrap) {
     return new SharedFace(share, on.under(wrap), off.under(wrap));
+  }
+
+  @Override
+  public SurfaceLaw from(double time) {
+    return new SharedFace(share, on.from(time), off.from(time));
+  }
+
+  @Override
+  public boolean remembers() {
+    return on.remembers() || off.remembers();
   }
 
   @Override

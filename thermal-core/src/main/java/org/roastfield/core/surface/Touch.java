@@ -66,6 +66,12 @@ public record Touch(
     return new Touch(BARS, FIRST, LASTING, SETTLING, metal, 0, COOLING, 0);
   }
 
+  /** As of {@link Contact}: a wrap between metal and food is pressed thin. */
+  @Override
+  public Touch under(Wrap wrap) {
+    return this;
+  }
+
   @Override
   public Touch from(double time) {
     return new Touch(share, first, lasting, settling, metal, drop, cooling, time);

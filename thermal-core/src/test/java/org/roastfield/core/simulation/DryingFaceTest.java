@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.cook.Wetting;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.grid.Reading;
@@ -30,8 +32,10 @@ import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.FaceWater;
 import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.Signal;
+import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.core.surface.Touch;
+import org.roastfield.core.surface.Wrap;
 import org.roastfield.core.units.Temperatures;
 
 /** What a face with memory does over a cook. */
@@ -96,6 +100,43 @@ class DryingFaceTest {
   }
 
   @Test
+  void bastedFace_coolsAndEvaporatesAgain() {
+    Stage hot =
+        Stage.allRound("hot", face(175, 35, SurfaceLaw.insulated(), 1), StageEnd.after(1200));
+    Stage basted =
+        Stage.allRound("basted", hot.upper(), StageEnd.after(600)).with(Wetting.allRound(0.15));
+    Cut cut = new Cut(Cylinder.ofRadius(0.02), SampleCooks.CONSTANT, Bodies.START);
+    SimulationResult result = Bodies.run(Settings.withDefaults(), Cook.of(cut, hot, basted));
+    FaceWater water = result.upperFaceWater().orElseThrow();
+    assertEquals(0.15, water.poured());
+    assertEquals(0, water.relativeResidual(), 1e-12);
+    assertEquals(0, result.energy().relativeResidual(), 1e-12);
+    double before = result.upperFaceWaterAt(1199);
+    double after = result.upperFaceWaterAt(1201);
+    assertEquals(0.15, after - before, 0.01);
+    assertTrue(result.upperSurface().at(1230) < result.upperSurface().at(1199) - 5);
+    SimulationResult plain =
+        Bodies.run(Settings.withDefaults(), Cook.of(cut, hot, basted.with(Wetting.NONE)));
+    double more = result.water().evaporatedUpper() - plain.water().evaporatedUpper();
+    assertTrue(more > 0.05 && more < 0.15, () -> "more " + more);
+  }
+
+  @Test
+  void wrappedFace_losesNoMoreThanTheLeak() {
+    SurfaceLaw bare = face(175, 35, SurfaceLaw.insulated(), 1);
+    Cut cut = new Cut(Cylinder.ofRadius(0.02), SampleCooks.CONSTANT, Bodies.START);
+    for (Wrap wrap : List.of(Wrap.FOIL, Wrap.PAPER, Wrap.TENT)) {
+      Stage stage = Stage.allRound("wrapped", bare.under(wrap), StageEnd.after(600));
+      SimulationResult result = Bodies.run(Settings.withDefaults(), Cook.of(cut, stage));
+      FaceWater water = result.upperFaceWater().orElseThrow();
+      double bareRate = wetRate(35, result.upperSurface().at(600));
+      double most = 600 * wrap.leak() * bareRate;
+      assertTrue(water.evaporated() <= most, () -> wrap.name() + " " + water.evaporated());
+      assertEquals(0, water.relativeResidual(), 1e-12);
+    }
+  }
+
+  @Test
   void turnedPiece_keepsTheCrustsOfBothFaces() {
     SurfaceLaw metal = Touch.ofPlate(Signal.constant(Temperatures.celsius(260)));
     SurfaceLaw hot = face(100, 8, metal, 1);
@@ -155,6 +196,14 @@ class DryingFaceTest {
     return Bodies.run(Settings.withDefaults().withAccuracy(accuracy), cook)
         .water()
         .evaporatedUpper();
+  }
+
+  /** Vapour flux of a bare, fully wet face. */
+  private static double wetRate(double h, double surfaceTemperature) {
+    Signal vapour = Signal.constant(MoistAir.vapourPressure(0.03, PRESSURE));
+    SurfaceFlux flux = new SurfaceFlux();
+    Evaporation.of(1, h, 0.98, vapour, PRESSURE).evaluate(surfaceTemperature, 0, flux);
+    return flux.evaporation();
   }
 
   private static Cook roast(Shape shape, double celsius, double h, double seconds) {

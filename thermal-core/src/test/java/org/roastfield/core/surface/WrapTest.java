@@ -53,6 +53,39 @@ class WrapTest {
     assertEquals(expected, flux(shared.under(wrap), 330).heatFlux(), 1e-9);
   }
 
+  @Test
+  void airByCorrelation_leaksItsShareOfVapour_andConvectsItsShareOfHeat() {
+    FilmCoefficient film = FilmCoefficient.stillAir(FaceForm.HORIZONTAL_CYLINDER, 0.09, PRESSURE);
+    Signal air = Signal.constant(Temperatures.celsius(115));
+    AirExchange bare = AirExchange.of(film, air, 0.6, 0.98, Signal.constant(3000));
+    SurfaceLaw wrapped = bare.under(Wrap.FOIL);
+    double expected = Wrap.FOIL.leak() * flux(bare, 330).evaporation();
+    assertEquals(expected, flux(wrapped, 330).evaporation(), 1e-12 * expected);
+    AirExchange dry = AirExchange.dry(film, air);
+    double heat = Wrap.FOIL.convection() * flux(dry, 330).heatFlux();
+    assertEquals(heat, flux(dry.under(Wrap.FOIL), 330).heatFlux(), 1e-12 * heat);
+    Wrap vacuum = new Wrap("vacuum", 0.1, 0, 0);
+    assertEquals(0, flux(bare.under(vacuum), 330).heatFlux());
+    Wrap gauze = new Wrap("gauze", 1, 0.5, 1);
+    assertRefused("wetness must be in [0.0, 1.0], was 1.2", () -> bare.under(gauze));
+  }
+
+  @Test
+  void faceThatDries_isWrappedInBothItsLaws_andIsNoPartOfASharedFace() {
+    Evaporation wet = Evaporation.of(1, 9, 0.98, Signal.constant(1500), PRESSURE);
+    Convection dry = new Convection(9, ROOM);
+    DryingFace face = DryingFace.ofMeat(dry, wet, 1, PRESSURE);
+    DryingFace wrapped = face.under(Wrap.PAPER);
+    assertEquals(dry.under(Wrap.PAPER), wrapped.dry());
+    assertEquals(wet.under(Wrap.PAPER), wrapped.wet());
+    assertEquals(face.water(), wrapped.water());
+    Touch plate = Touch.ofPlate(ROOM);
+    assertSame(plate, plate.under(Wrap.FOIL));
+    assertRefused(
+        "laws that share a face must carry nothing along", () -> SurfaceLaw.shared(0.2, face, dry));
+    assertTrue(SurfaceLaw.shared(0.2, plate, dry).remembers());
+  }
+
   private static void assertShare(double share, SurfaceLaw law, Wrap wrap) {
     SurfaceFlux bare = flux(law, 330);
     SurfaceFlux wrapped = flux(SurfaceLaw.sum(law).under(wrap), 330);

@@ -7,6 +7,7 @@ import org.roastfield.core.simulation.Note;
 import org.roastfield.core.simulation.ProbeTrace;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.WaterBalance;
+import org.roastfield.core.surface.FaceWater;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.timeline.Cautions;
@@ -106,12 +107,19 @@ final class TimelineText {
   private static String balances(CookFile cook, SimulationResult result) {
     TextTable table = new TextTable(false, false);
     table.add("evaporated", water(cook, result));
+    result.upperFaceWater().ifPresent(water -> table.add("on the face", held(water)));
     table.add(
         "energy residual",
         String.format(
             Locale.ROOT, "%.1e of the turnover", Math.abs(result.energy().relativeResidual())));
     table.add("steps", Long.toString(result.work().acceptedSteps()));
     return table.toString();
+  }
+
+  private static String held(FaceWater water) {
+    return water.crust() > 0
+        ? String.format(Locale.ROOT, "a crust of %.1f mm", 1000 * water.crust())
+        : String.format(Locale.ROOT, "%.2f kg/m² of water", water.held());
   }
 
   private static String water(CookFile cook, SimulationResult result) {

@@ -25,6 +25,8 @@ enum Dimension {
       Map.of("", 1.0, "kg/kg", 1.0, "g/kg", 1e-3)),
   HEAT_TRANSFER("a coefficient, such as 7 W/(m²·K)", Map.of("W/m2K", 1.0)),
   SPEED("a speed, such as 0.3 m/s (m/s, km/h)", Map.of("m/s", 1.0, "km/h", 1 / 3.6)),
+  WATER_PER_AREA(
+      "an amount of water, such as 100 g/m² (g/m², kg/m²)", Map.of("g/m2", 1e-3, "kg/m2", 1.0)),
   MASS_FLOW(
       "a burn rate, such as 0.3 kg/h (kg/h, g/h, g/s)",
       Map.of("kg/h", 1.0 / 3600, "g/h", 1e-3 / 3600, "g/s", 1e-3)),
@@ -84,6 +86,7 @@ enum Dimension {
       case RATIO, SHARE, HUMIDITY_RATIO -> number(si);
       case HEAT_TRANSFER -> number(si) + " W/(m²·K)";
       case SPEED -> number(si) + " m/s";
+      case WATER_PER_AREA -> number(si) + " kg/m²";
       case MASS_FLOW -> number(si * 3600) + " kg/h";
       case TEMPERATURE_DIFFERENCE -> number(si) + " K";
       case CONDUCTIVITY -> number(si) + " W/(m·K)";

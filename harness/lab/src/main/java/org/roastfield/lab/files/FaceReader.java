@@ -12,6 +12,9 @@ import org.roastfield.core.surface.Contact;
 /** Reads the surroundings of a face. What a face does not state, its stage does. */
 final class FaceReader {
 
+  /** In place of a wetness: the face dries, is fed from inside and grows a crust. */
+  private static final String DRYING = "drying";
+
   private final CutSetup cut;
   private final double pressure;
   private final HeatTransferReader heatTransfers;
@@ -69,12 +72,14 @@ final class FaceReader {
         cut.waterActivity(),
         Optional.empty(),
         Optional.empty(),
-        CoverSetup.NONE);
+        CoverSetup.NONE,
+        false);
   }
 
   private FaceSetup of(Section face, Section stage, Side side) {
     Entry wetnessEntry = inherited("wetness", face, stage);
-    double wetness = wetnessEntry.quantity(Dimension.SHARE, 0, 1);
+    boolean drying = wetnessEntry.text().equals(DRYING);
+    double wetness = drying ? 1 : wetnessEntry.quantity(Dimension.SHARE, 0, 1);
     double emissivity =
         face.optional("emissivity")
             .or(() -> stage.optional("emissivity"))
@@ -89,6 +94,9 @@ final class FaceReader {
             .optional("walls")
             .map(entry -> entry.quantity(Dimension.TEMPERATURE, 233.15, 1473.15))
             .orElse(air);
+    if (drying) {
+      checkDrying(chamber, stage);
+    }
     Optional<Draught> draught = covers.draught(chamber);
     return new FaceSetup(
         air,
@@ -96,7 +104,7 @@ final class FaceReader {
         draught.isPresent()
             ? draughtHumidity(chamber, draught.get())
             : humidityRatio(chamber, air, wetness),
-        heatTransfer(chamber, side, air, draught.isPresent()),
+        heatTransfer(chamber, side, air, draught.isPresent(), drying),
         emissivity,
         wetness,
         cut.waterActivity(),
@@ -105,15 +113,30 @@ final class FaceReader {
             ? Optional.empty()
             : face.optional("coal-bed").or(() -> stage.optional("coal-bed")).map(this::bed),
         new CoverSetup(
-            covers.wrap(stage), covers.lid(stage, walls), draught.map(covers::load).orElse(0.0)));
+            covers.wrap(stage), covers.lid(stage, walls), draught.map(covers::load).orElse(0.0)),
+        drying);
   }
 
-  private HeatTransfer heatTransfer(Section chamber, Side side, double air, boolean draught) {
+  /** What a face that dries cannot have beside it. */
+  private static void checkDrying(Section chamber, Section stage) {
+    chamber
+        .optional("draught")
+        .or(() -> stage.optional("lid"))
+        .ifPresent(
+            entry -> {
+              throw entry.error("neither lid nor draught beside wetness: " + DRYING);
+            });
+  }
+
+  private HeatTransfer heatTransfer(
+      Section chamber, Side side, double air, boolean draught, boolean drying) {
     HeatTransfer read = heatTransfers.read(chamber, side, air);
-    if (draught && !(read instanceof HeatTransfer.Stated)) {
+    if ((draught || drying) && !(read instanceof HeatTransfer.Stated)) {
       throw chamber
           .required("heat-transfer")
-          .error("a coefficient, such as 7 W/(m²·K), beside a draught");
+          .error(
+              "a coefficient, such as 7 W/(m²·K), beside "
+                  + (draught ? "a draught" : "wetness: " + DRYING));
     }
     return read;
   }

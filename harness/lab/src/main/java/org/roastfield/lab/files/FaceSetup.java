@@ -23,6 +23,7 @@ import org.roastfield.core.surface.SurfaceLaw;
  * @param contact hot metal against the face
  * @param bed glowing coals that the face sees
  * @param cover wrap, lid and the cut's own vapour
+ * @param drying whether the face dries, is fed and grows a crust, in place of a constant wetness
  */
 public record FaceSetup(
     double air,
@@ -34,10 +35,14 @@ public record FaceSetup(
     double waterActivity,
     Optional<ContactSetup> contact,
     Optional<BedSetup> bed,
-    CoverSetup cover) {
+    CoverSetup cover,
+    boolean drying) {
 
   /** Surface law of these surroundings under a pressure [Pa]. */
   public SurfaceLaw law(double pressure) {
+    if (drying) {
+      return law(Signal.constant(air), pressure);
+    }
     Chamber closed = chamber(Signal.constant(air), pressure);
     return law(cover.lid().map(lid -> lid.over(closed)).orElse(closed));
   }
@@ -50,6 +55,9 @@ public record FaceSetup(
    * @param pressure [Pa]
    */
   public SurfaceLaw law(Signal airTemperature, double pressure) {
+    if (drying) {
+      return dryingLaw(airTemperature, pressure, 1, 1);
+    }
     return law(chamber(airTemperature, pressure));
   }
 
@@ -96,7 +104,8 @@ public record FaceSetup(
             waterActivity,
             contact,
             bed,
-            cover);
+            cover,
+            false);
     SurfaceLaw wet = Evaporation.of(1, h, waterActivity, vapour, pressure);
     return DryingFace.ofMeat(
         dry.law(airTemperature, pressure),
@@ -122,6 +131,13 @@ public record FaceSetup(
     return heatTransfer.times(open).around(chamber, seen, wetness, waterActivity);
   }
 
+  /** How wet the face is, in words. */
+  public String wetnessWords() {
+    return drying
+        ? "as it dries and is fed"
+        : String.format(java.util.Locale.ROOT, "%.2f", wetness);
+  }
+
   /** The same turned away from hot metal and coals. */
   public FaceSetup turnedAway() {
     return new FaceSetup(
@@ -134,7 +150,8 @@ public record FaceSetup(
         waterActivity,
         Optional.empty(),
         Optional.empty(),
-        cover);
+        cover,
+        drying);
   }
 
   private static SurfaceLaw law(ContactSetup metal) {

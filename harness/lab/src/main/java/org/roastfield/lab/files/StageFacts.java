@@ -15,6 +15,7 @@ final class StageFacts {
           "chamber",
           "box",
           "wetness",
+          "baste",
           "emissivity",
           "contact",
           "board",

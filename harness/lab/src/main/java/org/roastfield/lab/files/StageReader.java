@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.Wetting;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.surface.SurfaceLaw;
 
@@ -43,6 +44,7 @@ final class StageReader {
             "chamber",
             "box",
             "wetness",
+            "baste",
             "emissivity",
             "contact",
             "board",
@@ -74,7 +76,8 @@ final class StageReader {
     int first = stages.size();
     SurfaceLaw law = upper.law(pressure);
     SurfaceLaw other = lower.equals(upper) ? law : lower.law(pressure);
-    add(section, new Stage(name, law, other, rule.end()), upper.cover().lid());
+    Stage plain = new Stage(name, law, other, rule.end());
+    add(section, basted(section, plain), upper.cover().lid());
     setups.add(
         new StageSetup(
             name,
@@ -84,6 +87,20 @@ final class StageReader {
             stages.size() - first,
             rule.words(),
             StageFacts.of(upper, lower, section)));
+  }
+
+  /** With the water that is put on when it begins: all round, or on a slab's upper face. */
+  private Stage basted(Section section, Stage stage) {
+    Optional<Entry> entry = section.optional("baste");
+    if (entry.isEmpty()) {
+      return stage;
+    }
+    if (!stage.upper().holdsWater()) {
+      throw entry.get().error("no water beside a face of constant wetness: say wetness: drying");
+    }
+    double water = entry.get().quantity(Dimension.WATER_PER_AREA, 0, 2);
+    boolean slab = cut.cut().shape() instanceof Slab;
+    return stage.with(slab ? new Wetting(water, 0) : Wetting.allRound(water));
   }
 
   /** A stage in which the lid is opened is cut where it moves. */
@@ -106,9 +123,10 @@ final class StageReader {
     section
         .optional("box")
         .or(() -> section.optional("lid"))
+        .or(() -> section.optional("baste"))
         .ifPresent(
             unwanted -> {
-              throw unwanted.error("neither box nor lid beside turns");
+              throw unwanted.error("neither box nor lid nor baste beside turns");
             });
     section.required("contact");
     FaceSetup touched = faces.ofStage(section, Side.lowerOf(cut.cut().shape()));

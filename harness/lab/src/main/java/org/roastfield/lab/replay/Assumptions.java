@@ -67,7 +67,7 @@ final class Assumptions {
         stage.name(),
         face.heatTransfer().words(),
         number(face.emissivity()),
-        number(face.wetness()),
+        face.drying() ? face.wetnessWords() : number(face.wetness()),
         number(face.humidityRatio()));
   }
 }

@@ -95,7 +95,7 @@ final class ReportParts {
     rows.put("humidity ratio", face -> Numbers.decimal(face.humidityRatio(), 4));
     rows.put("heat transfer by convection", face -> face.heatTransfer().words());
     rows.put("emissivity", face -> Numbers.decimal(face.emissivity(), 2));
-    rows.put("wetness", face -> Numbers.decimal(face.wetness(), 2));
+    rows.put("wetness", FaceSetup::wetnessWords);
     rows.put("water activity", face -> Numbers.decimal(face.waterActivity(), 3));
     rows.put("hot metal", ReportParts::contact);
     rows.put("coal bed", ReportParts::bed);

@@ -132,6 +132,13 @@ public final class ResultJson {
         Json.object()
             .put("evaporated_upper_kg_per_m2", water.evaporatedUpper())
             .put("evaporated_lower_kg_per_m2", water.evaporatedLower());
+    result
+        .upperFaceWater()
+        .ifPresent(
+            held ->
+                node.put("held_upper_kg_per_m2", Math.max(0, held.held()))
+                    .put("crust_upper_mm", 1000 * held.crust())
+                    .put("water_residual", held.relativeResidual()));
     file.extent()
         .ifPresent(
             extent ->

@@ -212,7 +212,7 @@ class CommandTest {
     assertEquals("", run.out());
     assertEquals(
         "roastfield: bad.yaml:16:5: found \"wetnes\", expected one of name, chamber, box, wetness,"
-            + " emissivity, contact, board, coal-bed, wrap, lid, faces, turns, end; nearest known"
+            + " baste, emissivity, contact, board, coal-bed, wrap, lid, faces, turns, end; nearest known"
             + " key: wetness\n",
         run.err());
   }

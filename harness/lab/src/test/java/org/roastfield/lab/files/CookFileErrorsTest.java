@@ -18,7 +18,7 @@ class CookFileErrorsTest {
       "conductivity: 0.48 W/(m·K), density: 1060 kg/m³, heat-capacity: 3500 J/(kg·K)";
 
   private static final String STAGE_KEYS =
-      "one of name, chamber, box, wetness, emissivity, contact, board, coal-bed, wrap, lid, faces,"
+      "one of name, chamber, box, wetness, baste, emissivity, contact, board, coal-bed, wrap, lid, faces,"
           + " turns, end";
 
   private static final String TOP_KEYS =

@@ -43,6 +43,7 @@ class ReachTest {
         0.98,
         contact,
         Optional.empty(),
-        CoverSetup.NONE);
+        CoverSetup.NONE,
+        false);
   }
 }

@@ -58,6 +58,42 @@ class WholeCookFileTest {
   }
 
   @Test
+  void wetnessDrying_isAFaceThatHoldsWater_andCanBeBasted() {
+    String drying =
+        REST.replace("wetness: 0", "wetness: drying")
+            .replace("air: 20 °C", "air: 20 °C, humidity-ratio: 0.008");
+    CookFile file = with(REST, drying + "\n    baste: 120 g/m²");
+    Stage rest = file.cook().stages().get(1);
+    assertTrue(rest.upper().holdsWater());
+    assertEquals(0.12, rest.wetting().upper(), 1e-12);
+    SimulationResult result = Simulator.withDefaults().run(file.cook()).orElseThrow();
+    assertEquals(0.12, result.upperFaceWater().orElseThrow().poured(), 1e-12);
+    assertEquals(0, result.upperFaceWater().orElseThrow().relativeResidual(), 1e-12);
+    assertTrue(file.stages().get(1).facts().contains(new Fact("baste", "120 g/m²")));
+  }
+
+  @Test
+  void wetnessDrying_refusesWhatItCannotHaveBesideIt() {
+    String drying =
+        REST.replace("wetness: 0", "wetness: drying")
+            .replace("air: 20 °C", "air: 20 °C, humidity-ratio: 0.008");
+    assertTrue(
+        message(REST, REST + "\n    baste: 120 g/m²")
+            .endsWith("no water beside a face of constant wetness: say wetness: drying"));
+    assertTrue(
+        message(REST, drying + "\n    baste: wet")
+            .endsWith("expected an amount of water, such as 100 g/m² (g/m², kg/m²)"));
+    assertTrue(
+        message(REST, drying + "\n    " + LID.strip())
+            .endsWith("neither lid nor draught beside wetness: drying"));
+  }
+
+  private static String message(String piece, String by) {
+    return String.valueOf(
+        assertThrows(CookFileException.class, () -> with(piece, by)).getMessage());
+  }
+
+  @Test
   void wrap_changesTheExchangeOfItsStage() {
     CookFile bare = with(REST, REST);
     CookFile foil = with(REST, REST + "\n    wrap: foil");

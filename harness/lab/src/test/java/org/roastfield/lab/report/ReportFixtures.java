@@ -251,6 +251,7 @@ final class ReportFixtures {
         0.98,
         contact,
         Optional.empty(),
-        CoverSetup.NONE);
+        CoverSetup.NONE,
+        false);
   }
 }
