@@ -79,6 +79,9 @@ final class FaceReader {
   private FaceSetup of(Section face, Section stage, Side side) {
     Entry wetnessEntry = inherited("wetness", face, stage);
     boolean drying = wetnessEntry.text().equals(DRYING);
+    if (!drying && wetnessEntry.text().chars().noneMatch(Character::isDigit)) {
+      throw wetnessEntry.error("a share, such as 0.3 or 30 %, or " + DRYING);
+    }
     double wetness = drying ? 1 : wetnessEntry.quantity(Dimension.SHARE, 0, 1);
     double emissivity =
         face.optional("emissivity")

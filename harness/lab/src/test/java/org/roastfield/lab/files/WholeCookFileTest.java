@@ -81,6 +81,9 @@ class WholeCookFileTest {
         message(REST, REST + "\n    baste: 120 g/m²")
             .endsWith("no water beside a face of constant wetness: say wetness: drying"));
     assertTrue(
+        message(REST, drying.replace("drying", "dring"))
+            .endsWith("found \"dring\", expected a share, such as 0.3 or 30 %, or drying"));
+    assertTrue(
         message(REST, drying + "\n    baste: wet")
             .endsWith("expected an amount of water, such as 100 g/m² (g/m², kg/m²)"));
     assertTrue(
