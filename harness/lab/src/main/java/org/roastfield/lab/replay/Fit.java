@@ -9,6 +9,7 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.shape.Compact;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
@@ -183,6 +184,9 @@ public final class Fit {
     if (shape instanceof Slab) {
       return Slab.ofThickness(2 * half);
     }
-    throw new IllegalArgumentException("shape must be a cylinder, sphere or slab, was " + shape);
+    if (shape instanceof Compact piece) {
+      return piece.scaled(factor);
+    }
+    throw new IllegalArgumentException("shape must be one that can be scaled, was " + shape);
   }
 }

@@ -7,6 +7,7 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.cook.Wetting;
 import org.roastfield.core.shape.Taper;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
@@ -72,12 +73,16 @@ public final class Stations {
   private static Cook cook(Taper.Station place, SimulationResult lead) {
     Cut cut = lead.cook().cut();
     List<Stage> stages = new ArrayList<>();
+    Wetting put = Wetting.NONE;
     for (int i = 0; i < lead.stages().size(); i++) {
       Stage stage = lead.cook().stages().get(i);
+      Wetting wetting = stage.wetting();
+      put = new Wetting(put.upper() + wetting.upper(), put.lower() + wetting.lower());
       double duration = lead.stages().get(i).duration();
       if (duration > 0) {
         StageEnd end = StageEnd.after(duration);
-        stages.add(new Stage(stage.name(), stage.upper(), stage.lower(), end));
+        stages.add(new Stage(stage.name(), stage.upper(), stage.lower(), end, put));
+        put = Wetting.NONE;
       }
     }
     Cut here = new Cut(place.crossSection(), cut.material(), cut.startTemperature());

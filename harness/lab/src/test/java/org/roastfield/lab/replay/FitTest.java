@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.roastfield.core.shape.Compact;
 import org.roastfield.core.simulation.Settings;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.Published;
 import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.CookFileReader;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.CookLogReader;
 
@@ -45,6 +47,15 @@ class FitTest {
               tolerance,
               parameter.word());
         });
+  }
+
+  @Test
+  void sizeOfACompactPiece_scalesIt() {
+    String text = new String(Published.porkLoinBytes(), StandardCharsets.UTF_8);
+    String box = text.replace("shape: cylinder", "shape: finite-cylinder");
+    CookFile file = CookFileReader.parse("box.yaml", box.getBytes(StandardCharsets.UTF_8));
+    Fit.Fitted made = fit(file, Published.syntheticLog()).fit(List.of(), TRUTH);
+    assertEquals(Compact.ofCylinder(0.096, 0.31).scaled(1.1), made.result().cook().cut().shape());
   }
 
   @Test
