@@ -6,8 +6,12 @@
  */
 module org.roastfield.core {
   requires static transitive org.jspecify;
+  requires commons.math3;
+  requires ejml.ddense;
+  requires ejml.core;
 
   exports org.roastfield.core.units;
+  exports org.roastfield.core.parameter;
   exports org.roastfield.core.shape;
   exports org.roastfield.core.material;
   exports org.roastfield.core.air;
@@ -16,4 +20,5 @@ module org.roastfield.core {
   exports org.roastfield.core.cook;
   exports org.roastfield.core.simulation;
   exports org.roastfield.core.ensemble;
+  exports org.roastfield.core.inference;
 }

@@ -37,6 +37,7 @@ class ArchitectureTest {
       List.of(
           "internal",
           "units",
+          "parameter",
           "shape",
           "material",
           "air",
@@ -46,7 +47,8 @@ class ArchitectureTest {
           "grid",
           "integration",
           "simulation",
-          "ensemble");
+          "ensemble",
+          "inference");
 
   private static final Set<String> HIDDEN = Set.of("internal", "grid", "integration");
 
