@@ -150,6 +150,15 @@ class ArchitectureTest {
   }
 
   @Test
+  void simulationPackages_useTheJdkAlone() {
+    for (String name : ORDER.subList(0, ORDER.indexOf("inference"))) {
+      mayNotUse(ROOT + name + "..", "org.apache..", "org.ejml..").check(MAIN_CLASSES);
+    }
+    ArchRule inference = mayNotUse(ROOT + "inference..", "org.ejml..");
+    assertTrue(inference.evaluate(MAIN_CLASSES).hasViolation());
+  }
+
+  @Test
   void module_exportsAllButTheHiddenPackages() {
     ModuleDescriptor module =
         ModuleFinder.of(MAIN).find("org.roastfield.core").orElseThrow().descriptor();
@@ -166,7 +175,7 @@ class ArchitectureTest {
   }
 
   @Test
-  void module_requiresTheJdkAloneAtRunTime() {
+  void module_requiresTwoLibrariesAtRunTime() {
     ModuleDescriptor module =
         ModuleFinder.of(MAIN).find("org.roastfield.core").orElseThrow().descriptor();
     Set<String> required =
@@ -176,7 +185,7 @@ class ArchitectureTest {
                     !requires.modifiers().contains(ModuleDescriptor.Requires.Modifier.STATIC))
             .map(ModuleDescriptor.Requires::name)
             .collect(Collectors.toSet());
-    assertEquals(Set.of("java.base"), required);
+    assertEquals(Set.of("java.base", "commons.math3", "ejml.core", "ejml.ddense"), required);
   }
 
   private static ArchRule mayNotUse(String user, String... used) {
