@@ -91,7 +91,7 @@ final class Whitening {
     return smoothed(residuals, from, before, after);
   }
 
-  /** The backward pass after [Rauch1965]. */
+  /** The backward pass: each drift corrected by what the next one turned out to be. */
   private double[] smoothed(double[] residuals, int from, double[] before, double[] after) {
     int n = memory.length;
     double[] white = new double[n];
