@@ -6,11 +6,11 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.material.Material;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.shape.Sphere;
-import org.roastfield.core.simulation.ParameterPoint;
 
 /** {@link Rs1} as a function of conductivity, surface drive, contact, start and size. */
 final class Rs1Point {

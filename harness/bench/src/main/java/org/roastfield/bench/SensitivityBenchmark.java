@@ -14,7 +14,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.roastfield.core.cook.Cook;
-import org.roastfield.core.simulation.ParameterPoint;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.simulation.Settings;
 import org.roastfield.core.simulation.Simulator;
 

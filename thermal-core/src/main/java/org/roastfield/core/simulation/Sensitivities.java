@@ -6,6 +6,7 @@ import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.integration.TangentIntegration;
 import org.roastfield.core.internal.Check;
+import org.roastfield.core.parameter.ParameterPoint;
 
 /**
  * One cook and the derivatives of what came of it by parameters. Immutable. Parameters count from

@@ -11,8 +11,10 @@ import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.CookVariations;
 import org.roastfield.core.integration.TangentIntegration;
 import org.roastfield.core.integration.Trajectory;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.units.Temperatures;
 
 /** Computes cooks. Immutable and stateless: one simulator serves any number of threads. */

@@ -15,6 +15,7 @@ import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.EnsembleSimulator;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.reference.BesselSeries;
 import org.roastfield.core.reference.CoreProduct;
 import org.roastfield.core.shape.Compact;

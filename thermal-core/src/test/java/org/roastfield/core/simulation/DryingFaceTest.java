@@ -22,6 +22,7 @@ import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.integration.Trajectory;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;

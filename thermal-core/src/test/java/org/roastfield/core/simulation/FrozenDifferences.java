@@ -5,6 +5,7 @@ import java.util.function.ToDoubleFunction;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.integration.FrozenPlan;
+import org.roastfield.core.parameter.ParameterPoint;
 
 /**
  * Central differences of cooks on the frozen step plan of one run, over a sweep of step sizes, and

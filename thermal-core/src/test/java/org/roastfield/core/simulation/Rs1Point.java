@@ -8,6 +8,7 @@ import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.material.Material;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.reference.Rs1Reference;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;

@@ -1,4 +1,4 @@
-package org.roastfield.core.simulation;
+package org.roastfield.core.parameter;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,13 @@
-package org.roastfield.core.simulation;
+package org.roastfield.core.integration;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
-import org.roastfield.core.integration.CookVariation;
+import org.roastfield.core.parameter.ParameterPoint;
 
 /** The cooks around a point, from the caller's own way of building one. */
-final class CookVariations {
+public final class CookVariations {
 
   /**
    * Half the difference of a parameter, as a share of its scale: the errors of truncation, 1e-10,
@@ -21,7 +21,7 @@ final class CookVariations {
   private CookVariations() {}
 
   /** One variation a parameter. */
-  static List<CookVariation> around(
+  public static List<CookVariation> around(
       ParameterPoint point, Cook cook, Function<ParameterPoint, Cook> cooks) {
     List<CookVariation> variations = new ArrayList<>();
     for (int p = 0; p < point.size(); p++) {
