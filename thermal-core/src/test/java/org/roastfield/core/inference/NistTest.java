@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Certified answers of 27 nonlinear problems [NistStrd], by the search that fits cooks. */
+/** Certified answers of 27 nonlinear problems [NistStrd2003], by the search that fits cooks. */
 class NistTest {
 
   private static final List<String> NAMES =
