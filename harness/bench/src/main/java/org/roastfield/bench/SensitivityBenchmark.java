@@ -1,5 +1,6 @@
 package org.roastfield.bench;
 
+import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -14,13 +15,17 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.ensemble.EnsembleResult;
+import org.roastfield.core.ensemble.EnsembleSensitivities;
+import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.simulation.Settings;
 import org.roastfield.core.simulation.Simulator;
 
 /**
- * One cook of RS-1 with derivatives by six parameters, and the same cook without: read their ratio.
- * Many short windows: read the lowest on a shared machine.
+ * One cook of RS-1 with derivatives by six parameters, and the same cook without; 200 members in
+ * lanes with and without: read their ratios. Many short windows: read the lowest on a shared
+ * machine.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -29,6 +34,8 @@ import org.roastfield.core.simulation.Simulator;
 @Warmup(iterations = 8, time = 300, timeUnit = TimeUnit.MILLISECONDS)
 @Measurement(iterations = 60, time = 50, timeUnit = TimeUnit.MILLISECONDS)
 public class SensitivityBenchmark {
+
+  private static final int MEMBERS = 200;
 
   /** Case of RS-1. */
   @Param({"C1", "S1", "P1"})
@@ -42,6 +49,9 @@ public class SensitivityBenchmark {
   private ParameterPoint point = ParameterPoint.empty();
   private Cook cook = Rs1.cook("C1");
   private Function<ParameterPoint, Cook> cooks = at -> cook;
+  private ParameterPoint[] points = new ParameterPoint[0];
+  private Cook[] members = new Cook[0];
+  private EnsembleSimulator ensemble = EnsembleSimulator.with(Settings.withDefaults());
 
   /** A new state; JMH fills the parameters. */
   public SensitivityBenchmark() {}
@@ -53,6 +63,20 @@ public class SensitivityBenchmark {
     point = Rs1Point.of(problem);
     cook = Rs1Point.cook(problem, point);
     cooks = at -> Rs1Point.cook(problem, at);
+    ensemble = EnsembleSimulator.with(Settings.withDefaults().withCells(cells));
+    points = new ParameterPoint[MEMBERS];
+    members = new Cook[MEMBERS];
+    SplittableRandom random = new SplittableRandom(1);
+    for (int i = 0; i < MEMBERS; i++) {
+      ParameterPoint drawn = point;
+      for (int p = 0; p < point.size(); p++) {
+        ParameterPoint.Coordinate at = point.coordinate(p);
+        double share = 0.1 * random.nextDouble() - 0.05;
+        drawn = drawn.moved(p, at.value() + share * at.scale());
+      }
+      points[i] = drawn;
+      members[i] = cooks.apply(drawn);
+    }
   }
 
   /** Time of the last state [s]. */
@@ -65,5 +89,17 @@ public class SensitivityBenchmark {
   @Benchmark
   public double sixParameters() {
     return simulator.sensitivities(point, cooks).stageEnd(0, 0);
+  }
+
+  /** Members in lanes, built beforehand. */
+  @Benchmark
+  public EnsembleResult plainMembers() {
+    return ensemble.run(cook, MEMBERS, i -> members[i]);
+  }
+
+  /** The same with derivatives; 13 cooks are built for each. */
+  @Benchmark
+  public EnsembleSensitivities sixParametersOfMembers() {
+    return ensemble.sensitivities(cook, MEMBERS, i -> points[i], cooks);
   }
 }

@@ -27,7 +27,36 @@ public final class AloneIntegration {
 
   /** Computes a cook into a member of a record. */
   public void run(Cook cook, int member, MemberRecord record) {
+    run(of(cook), cook, member, record, null);
+  }
+
+  /**
+   * The same with derivatives.
+   *
+   * @throws IllegalArgumentException if the cook has none
+   */
+  void run(
+      Cook cook,
+      List<CookVariation> variations,
+      int member,
+      MemberRecord record,
+      TangentRecord tangents) {
     CookIntegration integration = of(cook);
+    run(
+        integration,
+        cook,
+        member,
+        record,
+        new AloneTangents(integration, variations, member, tangents));
+  }
+
+  private void run(
+      CookIntegration integration,
+      Cook cook,
+      int member,
+      MemberRecord record,
+      @Nullable AloneTangents tangents) {
+    recorder.tangents = tangents;
     Reading core = integration.reading(Probe.CORE);
     recorder.begin(member, core, record);
     record.begins(member, integration.time(), integration.now(core));
@@ -38,12 +67,18 @@ public final class AloneIntegration {
       recorder.peak.begin(integration.time(), integration.now(core));
       code = code(integration.run(stages.get(index), recorder));
       record.peaked(member, index, recorder.peak);
+      if (tangents != null) {
+        tangents.stageRan(index, code == MemberRecord.COMPLETED, recorder.peak);
+      }
       if (code != MemberRecord.COMPLETED) {
         break;
       }
       double surface = integration.now(integration.reading(Probe.SURFACE));
       record.stageEnded(member, index, integration.time(), integration.now(core), surface);
       index++;
+    }
+    if (tangents != null) {
+      tangents.finished(integration.time());
     }
     record.finished(
         member,
@@ -82,6 +117,7 @@ public final class AloneIntegration {
     private final RunningPeak peak = new RunningPeak();
     private @Nullable Reading core;
     private @Nullable MemberRecord record;
+    private @Nullable AloneTangents tangents;
 
     void begin(int member, Reading core, MemberRecord record) {
       this.member = member;
@@ -91,6 +127,9 @@ public final class AloneIntegration {
 
     @Override
     public void accepted(DenseStep step) {
+      if (tangents != null) {
+        tangents.accepted(step);
+      }
       if (record != null && core != null) {
         StepReading reading = step.reading(core);
         peak.step(step.start(), step.end(), reading);

@@ -114,6 +114,14 @@ public final class CookVariation {
     return (above.cut().startTemperature() - below.cut().startTemperature()) * perWidth;
   }
 
+  ScaledMaterial materialAbove() {
+    return materialAbove;
+  }
+
+  ScaledMaterial materialBelow() {
+    return materialBelow;
+  }
+
   /** Whether u(T) or φ(T) changes with p. */
   boolean changesProperties() {
     return properties;

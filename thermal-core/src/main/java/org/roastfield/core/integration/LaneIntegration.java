@@ -23,7 +23,7 @@ public final class LaneIntegration {
 
   private final Grid grid;
   private final CookIntegration.Accuracy accuracy;
-  private final AloneIntegration alone;
+  private final LaneQueue queue;
   private final Reading core;
   private final LaneStepper stepper;
   private final LaneLaws laws;
@@ -31,33 +31,39 @@ public final class LaneIntegration {
   private final double[] faceRates;
   private final int width;
 
-  private final Cook[] cooks;
-  private final int[] member;
-  private final int[] stage;
-  private final boolean[] awaiting;
-  private final Threshold[] threshold;
-  private final StageProgress[] progress;
-  private final StageProgress.Verdict[] verdict;
-  private final RunningPeak[] peak;
-  private final double[] firstStep;
-  private final double[] length;
-  private final double[] evaporated;
-  private final int[] accepted;
-  private final int[] rejected;
+  private final Lane[] lane;
   private final StepReading step = new StepReading();
   private final double[] oneFace = new double[2];
   private final double[] oneFlow = new double[2];
   private final double[] oneEvaporation = new double[2];
+  private final @Nullable LaneTangents tangents;
   private int lanes;
 
   /**
+   * Lanes without derivatives.
+   *
    * @param template cook whose shape and size define the grid over ξ
    * @param width number of lanes
    */
   public LaneIntegration(Cook template, CookIntegration.Accuracy accuracy, int width) {
+    this(template, accuracy, width, null);
+  }
+
+  /**
+   * Lanes.
+   *
+   * @param template cook whose shape and size define the grid over ξ
+   * @param width number of lanes
+   * @param tangentRecord where derivatives are kept, or null if none are wanted
+   */
+  public LaneIntegration(
+      Cook template,
+      CookIntegration.Accuracy accuracy,
+      int width,
+      @Nullable TangentRecord tangentRecord) {
     this.grid = CookIntegration.grid(template, accuracy);
     this.accuracy = accuracy;
-    this.alone = new AloneIntegration(template, accuracy);
+    this.queue = new LaneQueue(grid, template, accuracy, tangentRecord);
     this.width = width;
     this.core = Reading.at(grid, 0);
     this.laws = new LaneLaws(width);
@@ -65,23 +71,13 @@ public final class LaneIntegration {
     this.balance = new FaceBalance(unit, 1, 1, accuracy.tolerance(), new Counters());
     this.stepper = new LaneStepper(grid, width, accuracy.tolerance(), core, balance, laws);
     this.faceRates = ConductionMatrix.faceRates(grid);
-    cooks = new Cook[width];
-    member = new int[width];
-    stage = new int[width];
-    awaiting = new boolean[width];
-    threshold = new Threshold[width];
-    progress = new StageProgress[width];
-    verdict = new StageProgress.Verdict[width];
-    peak = new RunningPeak[width];
-    firstStep = new double[width];
-    length = new double[width];
-    evaporated = new double[width];
-    accepted = new int[width];
-    rejected = new int[width];
+    this.tangents =
+        tangentRecord == null
+            ? null
+            : new LaneTangents(grid, stepper, laws, width, core, tangentRecord);
+    lane = new Lane[width];
     for (int l = 0; l < width; l++) {
-      threshold[l] = new Threshold(core, 0, true);
-      progress[l] = new StageProgress(accuracy.tolerance());
-      peak[l] = new RunningPeak();
+      lane[l] = new Lane(template, core, accuracy.tolerance());
     }
   }
 
@@ -91,14 +87,20 @@ public final class LaneIntegration {
     fill(members, record);
     while (lanes > 0 && !members.isCancelled()) {
       for (int l = 0; l < lanes; l++) {
-        stepper.step[l] = progress[l].nextStep(stepper.time[l]);
+        stepper.step[l] = lane[l].progress.nextStep(stepper.time[l]);
       }
       laws.countOthers(lanes);
       stepper.attempt(lanes);
+      if (tangents != null) {
+        tangents.differentiate(lanes);
+      }
       for (int l = 0; l < lanes; l++) {
         judge(l, record);
       }
       stepper.swap();
+      if (tangents != null) {
+        tangents.swap();
+      }
       for (int l = lanes - 1; l >= 0; l--) {
         follow(l, members, record);
       }
@@ -116,43 +118,21 @@ public final class LaneIntegration {
 
   /** Puts the next member that has work for a lane into lane {@code l}; false if there is none. */
   private boolean begin(int l, LaneMembers members, MemberRecord record) {
-    for (int next = members.next(); next >= 0; next = members.next()) {
-      Cook cook = build(next, members, record);
-      if (cook == null) {
-        continue;
-      }
-      if (!fits(cook)) {
-        alone.run(cook, next, record);
-      } else if (start(l, next, cook, record)) {
+    while (queue.next(members, record)) {
+      if (start(l, record)) {
         return true;
       }
     }
     return false;
   }
 
-  private static @Nullable Cook build(int next, LaneMembers members, MemberRecord record) {
-    try {
-      return members.cook(next);
-    } catch (RuntimeException notBuilt) {
-      members.notBuilt(next, notBuilt);
-      record.finished(next, MemberRecord.NOT_BUILT, 0, 0, 0, Double.NaN);
-      return null;
-    }
-  }
-
-  private boolean fits(Cook cook) {
-    return cook.isSymmetric()
-        && !cook.remembers()
-        && cook.cut().material().isConstant()
-        && !grid.isTwoSided()
-        && cook.cut().shape().exponent() == grid.exponent();
-  }
-
-  private boolean start(int l, int next, Cook cook, MemberRecord record) {
+  private boolean start(int l, MemberRecord record) {
+    Cook cook = queue.cook();
+    int next = queue.member();
     Shape shape = cook.cut().shape();
     ScaledMaterial material = new ScaledMaterial(cook.cut().material());
     double start = cook.cut().startTemperature();
-    length[l] = shape.halfThickness();
+    lane[l].length = shape.halfThickness();
     double radius = shape.equivalentRadius();
     stepper.timeScale[l] = material.diffusivity() / (radius * radius);
     stepper.kappa[l] = radius / material.conductivity();
@@ -164,23 +144,21 @@ public final class LaneIntegration {
     stepper.stageFace[0][l] = start;
     stepper.flow[l] = 0;
     double cell = grid.width(grid.upper().cell());
-    firstStep[l] =
+    lane[l].firstStep =
         StageProgress.firstStep(accuracy.tolerance()) * cell * cell / stepper.timeScale[l];
-    cooks[l] = cook;
-    member[l] = next;
-    stage[l] = -1;
+    lane[l].begin(cook, next);
     record.begins(next, 0, start);
-    evaporated[l] = 0;
-    accepted[l] = 0;
-    rejected[l] = 0;
+    if (tangents != null) {
+      tangents.begin(l, next, queue.variations());
+    }
     return nextStage(l, record);
   }
 
   /** Enters the next stage that takes time; false if the member is finished. */
   private boolean nextStage(int l, MemberRecord record) {
-    for (stage[l]++; stage[l] < cooks[l].stages().size(); stage[l]++) {
-      Stage next = cooks[l].stages().get(stage[l]);
-      peak[l].begin(stepper.time[l], core.ofLane(stepper.value, l));
+    for (lane[l].stage++; lane[l].stage < lane[l].cook.stages().size(); lane[l].stage++) {
+      Stage next = lane[l].cook.stages().get(lane[l].stage);
+      lane[l].peak.begin(stepper.time[l], core.ofLane(stepper.value, l));
       laws.set(l, next.upper());
       if (!restart(l, next.upper())) {
         finish(l, MemberRecord.FACE_UNBALANCED, record);
@@ -189,10 +167,11 @@ public final class LaneIntegration {
       boolean met = await(l, next.end());
       double duration = next.end().longest(stepper.time[l]);
       if (!met && duration > 0) {
-        progress[l].begin(stepper.time[l] + duration, next.upper().shortestPeriod(), firstStep[l]);
+        lane[l].progress.begin(
+            stepper.time[l] + duration, next.upper().shortestPeriod(), lane[l].firstStep);
         return true;
       }
-      if (!met && awaiting[l]) {
+      if (!met && lane[l].awaiting) {
         finish(l, MemberRecord.END_RULE_NOT_MET, record);
         return false;
       }
@@ -204,7 +183,7 @@ public final class LaneIntegration {
 
   /** Sets the threshold of a rule; returns whether it is met already. */
   private boolean await(int l, StageEnd rule) {
-    awaiting[l] = false;
+    lane[l].awaiting = false;
     if (rule instanceof StageEnd.Rises rises) {
       return await(l, rises.probe(), rises.temperature(), true);
     }
@@ -215,15 +194,17 @@ public final class LaneIntegration {
   }
 
   private boolean await(int l, Probe probe, double temperature, boolean rising) {
-    awaiting[l] = true;
+    lane[l].awaiting = true;
     Reading reading = core;
+    lane[l].place = 0;
     if (!probe.isCore()) {
-      double distance = Math.abs(probe.distanceFromMiddle(cooks[l].cut().shape()));
-      reading = Reading.at(grid, Math.min(1, distance / length[l]));
+      double distance = Math.abs(probe.distanceFromMiddle(lane[l].cook.cut().shape()));
+      lane[l].place = Math.min(1, distance / lane[l].length);
+      reading = Reading.at(grid, lane[l].place);
     }
-    threshold[l].set(reading, temperature, rising);
+    lane[l].threshold.set(reading, temperature, rising);
     double now = reading.ofLane(stepper.value, l) + reading.upperWeight() * stepper.stageFace[0][l];
-    return threshold[l].missing(now) <= 0;
+    return lane[l].threshold.missing(now) <= 0;
   }
 
   /** Balances the face at once and corrects the cells' rates by the change of the flow. */
@@ -246,42 +227,63 @@ public final class LaneIntegration {
     stepper.stageFace[0][l] = oneFace[State.UPPER];
     stepper.faceRate[l] = 0;
     stepper.watch(l);
+    double flowBefore = stepper.flow[l];
     stepper.flow[l] = oneFlow[State.UPPER];
     stepper.evaporation[l] = oneEvaporation[State.UPPER];
+    if (tangents != null) {
+      tangents.restarted(l, lane[l].stage, law, flowBefore, lane[l].peak.temperature);
+    }
     return true;
   }
 
   private void judge(int l, MemberRecord record) {
     double error = stepper.solved[l] ? stepper.error[l] : Double.NaN;
     double growth = stepper.growth[l];
-    StageProgress stageProgress = progress[l];
+    StageProgress stageProgress = lane[l].progress;
     double time = stepper.time[l];
     if (!stageProgress.accepts(error)) {
-      verdict[l] = stageProgress.refuse(stepper.solved[l], error, growth);
-    } else if (awaiting[l]) {
-      verdict[l] =
-          stageProgress.keep(time, error, growth, threshold[l], reading(l, threshold[l].reading()));
+      lane[l].verdict = stageProgress.refuse(stepper.solved[l], error, growth);
+    } else if (lane[l].awaiting) {
+      lane[l].verdict =
+          stageProgress.keep(
+              time, error, growth, lane[l].threshold, reading(l, lane[l].threshold.reading()));
     } else {
-      verdict[l] = stageProgress.keep(time, error, growth);
+      lane[l].verdict = stageProgress.keep(time, error, growth);
     }
-    if (verdict[l] == StageProgress.Verdict.REPEAT || verdict[l] == StageProgress.Verdict.GIVE_UP) {
+    if (!lane[l].stands()) {
       stepper.repeat(l);
-      rejected[l]++;
+      if (tangents != null) {
+        tangents.repeat(l);
+      }
+      lane[l].rejected++;
       return;
     }
-    accepted[l]++;
+    lane[l].accepted++;
     double end =
-        verdict[l] == StageProgress.Verdict.ACCEPT_LAST
+        lane[l].verdict == StageProgress.Verdict.ACCEPT_LAST
             ? stageProgress.end()
             : time + stepper.step[l];
     StepReading coreReading = reading(l, core);
-    peak[l].step(time, end, coreReading);
+    lane[l].peak.step(time, end, coreReading);
     if (record.hasSamples()) {
-      record.sample(member[l], time, end, coreReading);
+      record.sample(lane[l].member, time, end, coreReading);
     }
-    evaporated[l] += stepper.step[l] * stepper.meanEvaporation[l];
+    lane[l].evaporated += stepper.step[l] * stepper.meanEvaporation[l];
+    if (tangents != null) {
+      differentiated(l, end, tangents);
+    }
     stepper.time[l] = end;
     stepper.keepFace(l);
+  }
+
+  private void differentiated(int l, double end, LaneTangents by) {
+    by.accepted(l);
+    Lane of = lane[l];
+    boolean ended = of.meetsRule();
+    if (ended) {
+      by.ended(l, of.stage, of.rule(), of.threshold.reading(), of.place);
+    }
+    by.sample(l, of.member, stepper.time[l], end, ended, of.peak);
   }
 
   private StepReading reading(int l, Reading reading) {
@@ -316,7 +318,7 @@ public final class LaneIntegration {
    */
   private void follow(int l, LaneMembers members, MemberRecord record) {
     boolean busy =
-        switch (verdict[l]) {
+        switch (lane[l].verdict) {
           case ACCEPT, REPEAT -> withinSteps(l, record);
           case GIVE_UP -> {
             byte code =
@@ -325,7 +327,7 @@ public final class LaneIntegration {
             yield false;
           }
           case ACCEPT_LAST -> {
-            if (awaiting[l]) {
+            if (lane[l].awaiting) {
               finish(l, MemberRecord.END_RULE_NOT_MET, record);
               yield false;
             }
@@ -344,7 +346,7 @@ public final class LaneIntegration {
   }
 
   private boolean withinSteps(int l, MemberRecord record) {
-    if (accepted[l] + rejected[l] < accuracy.mostSteps()) {
+    if (lane[l].accepted + lane[l].rejected < accuracy.mostSteps()) {
       return true;
     }
     finish(l, MemberRecord.TOO_MANY_STEPS, record);
@@ -352,20 +354,32 @@ public final class LaneIntegration {
   }
 
   private void stageEnded(int l, MemberRecord record) {
-    record.peaked(member[l], stage[l], peak[l]);
+    record.peaked(lane[l].member, lane[l].stage, lane[l].peak);
     record.stageEnded(
-        member[l],
-        stage[l],
+        lane[l].member,
+        lane[l].stage,
         stepper.time[l],
         core.ofLane(stepper.value, l),
         stepper.stageFace[0][l]);
+    if (tangents != null) {
+      tangents.stageEnded(l, lane[l].member, lane[l].stage);
+    }
   }
 
   private void finish(int l, byte code, MemberRecord record) {
     if (code != MemberRecord.COMPLETED) {
-      record.peaked(member[l], stage[l], peak[l]);
+      record.peaked(lane[l].member, lane[l].stage, lane[l].peak);
     }
-    record.finished(member[l], code, stage[l], accepted[l], rejected[l], evaporated[l]);
+    record.finished(
+        lane[l].member,
+        code,
+        lane[l].stage,
+        lane[l].accepted,
+        lane[l].rejected,
+        lane[l].evaporated);
+    if (tangents != null) {
+      tangents.finished(l, lane[l].member, lane[l].stage, code == MemberRecord.COMPLETED);
+    }
   }
 
   private void move(int from, int to) {
@@ -374,23 +388,11 @@ public final class LaneIntegration {
     }
     stepper.move(from, to);
     laws.move(from, to);
-    cooks[to] = cooks[from];
-    member[to] = member[from];
-    stage[to] = stage[from];
-    awaiting[to] = awaiting[from];
-    firstStep[to] = firstStep[from];
-    length[to] = length[from];
-    evaporated[to] = evaporated[from];
-    accepted[to] = accepted[from];
-    rejected[to] = rejected[from];
-    swap(threshold, from, to);
-    swap(progress, from, to);
-    swap(peak, from, to);
-  }
-
-  private static <T> void swap(T[] array, int from, int to) {
-    T spare = array[to];
-    array[to] = array[from];
-    array[from] = spare;
+    if (tangents != null) {
+      tangents.move(from, to);
+    }
+    Lane spare = lane[to];
+    lane[to] = lane[from];
+    lane[from] = spare;
   }
 }

@@ -41,6 +41,12 @@ final class LaneLaws {
     return laws[lane];
   }
 
+  /** Whether the law of a lane is known not to change in time. */
+  boolean isSteady(int lane) {
+    LawRows rows = rowsOf[lane];
+    return rows != null && rows.isSteady();
+  }
+
   void set(int lane, SurfaceLaw law) {
     LawRows rows = law.rows();
     if (main == null && rows != null) {

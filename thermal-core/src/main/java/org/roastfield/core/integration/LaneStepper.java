@@ -28,7 +28,7 @@ final class LaneStepper {
   private final Reading watchedPlace;
   private final LaneLaws laws;
 
-  private final MassMatrix mass;
+  final MassMatrix mass;
 
   /** u at the start of the step [cells][lanes] [K]. */
   double[][] value;
@@ -66,8 +66,8 @@ final class LaneStepper {
   /** Face temperatures of the stages [stages][lanes] [K]. */
   final double[][] stageFace;
 
-  /** Inward flow at the end of the attempt [lanes] [K]. */
-  final double[] nextFlow;
+  /** Inward flow of the stages; that of the first is {@link #flow} [stages][lanes] [K]. */
+  final double[][] stageFlow;
 
   /** Evaporation at the end of the attempt [lanes] [kg/(m²·s)]. */
   final double[] nextEvaporation;
@@ -95,6 +95,9 @@ final class LaneStepper {
 
   /** Whether the face of every stage could be balanced [lanes]. */
   final boolean[] solved;
+
+  /** Factors and increments of the last attempt. */
+  final StepFactors factors;
 
   private final double[][][] z;
   private final double[][] base;
@@ -138,18 +141,24 @@ final class LaneStepper {
     rate = new double[n][width];
     nextValue = new double[n][width];
     nextRate = new double[n][width];
-    z = new double[Esdirk4.STAGES][n][width];
+    factors = new StepFactors(n, width);
+    z = factors.increments;
+    inverse = factors.inverse;
+    carry = factors.carry;
+    kappa = factors.kappa;
+    lambda = factors.lambda;
+    gammaStep = factors.gammaStep;
+    inverseGammaStep = factors.inverseGammaStep;
+    gain = factors.gain;
+    response = factors.response;
     base = new double[n][width];
-    inverse = new double[n][width];
-    carry = new double[n][width];
     stageFace = new double[Esdirk4.STAGES][width];
     timeScale = new double[width];
-    kappa = new double[width];
     time = new double[width];
     step = new double[width];
-    flow = new double[width];
+    stageFlow = new double[Esdirk4.STAGES][width];
+    flow = stageFlow[0];
     evaporation = new double[width];
-    nextFlow = new double[width];
     nextEvaporation = new double[width];
     meanEvaporation = new double[width];
     error = new double[width];
@@ -159,11 +168,6 @@ final class LaneStepper {
     nextWatched = new double[width];
     nextWatchedRate = new double[width];
     solved = new boolean[width];
-    lambda = new double[width];
-    gammaStep = new double[width];
-    inverseGammaStep = new double[width];
-    gain = new double[width];
-    response = new double[width];
     offset = new double[width];
     zero = new double[width];
     faceRate = new double[width];
@@ -299,7 +303,7 @@ final class LaneStepper {
     for (int i = 0; i < count; i++) {
       balanceAlone(unsettled[i], stage);
     }
-    Rows.close(lanes, offset, gain, response, base[n - 1], face, nextFlow, last);
+    Rows.close(lanes, offset, gain, response, base[n - 1], face, stageFlow[stage], last);
     Rows.add(lanes, Esdirk4.b(stage), nextEvaporation, meanEvaporation);
   }
 
@@ -364,7 +368,7 @@ final class LaneStepper {
     faceRate[lane] = nextFaceRate[lane];
     watched[lane] = nextWatched[lane];
     watchedRate[lane] = nextWatchedRate[lane];
-    flow[lane] = nextFlow[lane];
+    flow[lane] = stageFlow[Esdirk4.STAGES - 1][lane];
     evaporation[lane] = nextEvaporation[lane];
   }
 

@@ -114,7 +114,7 @@ public final class MemberRecord {
     }
   }
 
-  private int firstAfter(double time) {
+  int firstAfter(double time) {
     int low = 0;
     int high = sampleTimes.length;
     while (low < high) {

@@ -125,6 +125,11 @@ final class Stepper {
     return balance.gain;
   }
 
+  /** T of a stage of the last attempt; empty if properties are constant [cells] [K]. */
+  double[] stageTemperature(int stage) {
+    return stageTemperature[stage];
+  }
+
   /** Z of a stage of the last attempt [cells] [K]. */
   double[] increment(int stage) {
     return increments[stage];

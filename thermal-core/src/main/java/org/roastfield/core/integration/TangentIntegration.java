@@ -19,7 +19,8 @@ public final class TangentIntegration {
   private final List<CookVariation> variations;
   private final int faces;
   private final Stepper stepper;
-  private final TangentStepper tangentStepper;
+  private final TangentStages stages;
+  private final TangentStages lengthStages;
   private final Counters counters = new Counters();
   private final Tangents tangents;
   private final Tangents byLength;
@@ -51,12 +52,6 @@ public final class TangentIntegration {
                 + "\" do: difference whole runs instead");
       }
     }
-    if (!problem.material().isConstant()) {
-      throw new IllegalArgumentException(
-          "properties must not depend on temperature where derivatives are asked for, but those of "
-              + problem.material().name()
-              + " do");
-    }
     int n = problem.grid().cells();
     this.cook = cook;
     this.variations = List.copyOf(variations);
@@ -64,20 +59,27 @@ public final class TangentIntegration {
     this.faces = problem.grid().isTwoSided() ? 2 : 1;
     int size = variations.size();
     double kappa = problem.length() / stepper.material().conductivity();
-    tangentStepper = new TangentStepper(problem.grid(), stepper, kappa, size);
+    boolean constant = problem.material().isConstant();
+    stages =
+        constant
+            ? new TangentStepper(problem.grid(), stepper, kappa, size)
+            : new VaryingTangentStepper(problem.grid(), stepper, kappa, variations);
+    lengthStages =
+        constant ? stages : new VaryingTangentStepper(problem.grid(), stepper, kappa, List.of());
     shifts = new double[size];
-    tangents = new Tangents(size, n);
+    tangents = new Tangents(size, n, constant);
     for (int p = 0; p < size; p++) {
       CookVariation variation = variations.get(p);
       tangents.logTimeScale[p] = variation.logTimeScale();
       tangents.logResistance[p] = variation.logFaceResistance();
       tangents.logLambda[p] = tangents.logTimeScale[p];
       tangents.fill(p, variation.start());
+      stages.fill(p, cook.cut().startTemperature(), tangents);
       if (variation.changesCut()) {
         tangents.move(p);
       }
     }
-    byLength = new Tangents(1, n);
+    byLength = new Tangents(1, n, constant);
     byLength.move(0);
     for (int s = 0; s < slopes.length; s++) {
       slopes[s] = new FaceSlopes(size, counters);
@@ -171,7 +173,7 @@ public final class TangentIntegration {
       believed[f] = slopes[0].believes(law(f), state.face[f], state.time);
     }
     differentiate(slopes[0], state.face, state.time, anyTimeMoves());
-    tangentStepper.restart(state, slopes[0], tangents);
+    stages.restart(state, slopes[0], tangents);
     counters.solves += tangents.moving();
     trajectory.restarted(tangents);
   }
@@ -214,11 +216,11 @@ public final class TangentIntegration {
     lastStep = step;
     double h = step.end() - step.start();
     boolean moving = anyTimeMoves();
-    tangentStepper.begin(tangents);
+    TangentStages.begin(faces, tangents);
     for (int s = 1; s < Esdirk4.STAGES; s++) {
       double share = Esdirk4.c(s);
       differentiate(slopes[s], stepper.stageFaces.temperature[s], step.start() + share * h, moving);
-      tangentStepper.stage(s, h, slopes[s], share, tangents);
+      stages.stage(s, h, slopes[s], share, tangents);
     }
     counters.solves += (long) (Esdirk4.STAGES - 1) * tangents.moving();
     trajectory.accepted(tangents);
@@ -283,7 +285,10 @@ public final class TangentIntegration {
     t.newTemperature(0);
     t.fill(0, 0);
     t.newRate(0);
-    Rows.add(t.rate[0].length, 1 / h, step.from().enthalpyRate, t.rate[0]);
+    java.util.Arrays.fill(t.enthalpy[0], 0);
+    java.util.Arrays.fill(t.enthalpyRate[0], 0);
+    double[] rate = t.enthalpyRate[0].length > 0 ? t.enthalpyRate[0] : t.rate[0];
+    Rows.add(rate.length, 1 / h, step.from().enthalpyRate, rate);
     t.time[0] = 0;
     t.length[0] = 1;
     t.logLambda[0] = 1 / h;
@@ -291,14 +296,14 @@ public final class TangentIntegration {
       t.evaporation[f][0] = 0;
       t.evaporated[f][0] = 0;
     }
-    tangentStepper.begin(t);
+    TangentStages.begin(faces, t);
     for (int s = 1; s < Esdirk4.STAGES; s++) {
       double[] face = stepper.stageFaces.temperature[s];
       double time = step.start() + Esdirk4.c(s) * h;
       for (int f = 0; f < faces; f++) {
         trends.byTemperatureAndTime(f, law(f), believed[f], face[f], time);
       }
-      tangentStepper.stage(s, h, trends, Esdirk4.c(s), t);
+      lengthStages.stage(s, h, trends, Esdirk4.c(s), t);
       counters.solves++;
     }
   }

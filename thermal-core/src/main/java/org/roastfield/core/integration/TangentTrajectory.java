@@ -77,8 +77,9 @@ public final class TangentTrajectory {
 
   /** Keeps the last step anew, after its length was found to change. */
   void lengthened(Tangents tangents) {
-    Step former = steps.get(steps.size() - 1);
-    steps.set(steps.size() - 1, new Step(former.start, former.end, tangents));
+    Node end = new Node(tangents);
+    nodes.set(nodes.size() - 1, end);
+    steps.set(steps.size() - 1, new Step(steps.get(steps.size() - 1).start, end, tangents));
   }
 
   /** The steps that these are the derivatives of. */

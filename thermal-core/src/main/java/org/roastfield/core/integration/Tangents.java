@@ -22,6 +22,12 @@ final class Tangents {
   /** dT/dt [parameters][cells]. */
   final double[][] rate;
 
+  /** u [parameters][cells]; empty where properties are constant and it is T. */
+  final double[][] enthalpy;
+
+  /** du/dt [parameters][cells]; empty where properties are constant and it is dT/dt. */
+  final double[][] enthalpyRate;
+
   /** Z of each stage [parameters][stages][cells]; that of the first stage stays in the rate. */
   final double[][][] increments;
 
@@ -58,12 +64,14 @@ final class Tangents {
   /** Change of the length of the step at hand [parameters] [s]. */
   final double[] length;
 
-  Tangents(int size, int cells) {
+  Tangents(int size, int cells, boolean constantProperties) {
     this.size = size;
     this.cells = cells;
     this.moving = new int[size];
     temperature = new double[size][cells];
     rate = new double[size][cells];
+    enthalpy = new double[size][constantProperties ? 0 : cells];
+    enthalpyRate = new double[size][constantProperties ? 0 : cells];
     increments = new double[size][Esdirk4.STAGES][cells];
     base = new double[size][cells];
     time = new double[size];
@@ -83,10 +91,15 @@ final class Tangents {
     return size;
   }
 
-  /** Takes a parameter out of its rest. */
+  /**
+   * Takes a parameter out of its rest, with arrays of its own from here on: those of its rest stand
+   * for all states before.
+   */
   void move(int parameter) {
     if (!isMoving(parameter)) {
       moving[movingCount++] = parameter;
+      temperature[parameter] = temperature[parameter].clone();
+      rate[parameter] = rate[parameter].clone();
     }
   }
 
@@ -136,6 +149,9 @@ final class Tangents {
     time[parameter] += factor;
     Rows.add(temperature[parameter].length, factor, other.temperature[0], temperature[parameter]);
     Rows.add(rate[parameter].length, factor, other.rate[0], rate[parameter]);
+    Rows.add(enthalpy[parameter].length, factor, other.enthalpy[0], enthalpy[parameter]);
+    Rows.add(
+        enthalpyRate[parameter].length, factor, other.enthalpyRate[0], enthalpyRate[parameter]);
     for (int f = 0; f < 2; f++) {
       face[f][parameter] += factor * other.face[f][0];
       evaporation[f][parameter] += factor * other.evaporation[f][0];

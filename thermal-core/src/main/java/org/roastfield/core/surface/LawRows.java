@@ -17,6 +17,11 @@ public interface LawRows {
   /** How many rows of scratch memory {@link #evaluate} needs. */
   int scratchRows();
 
+  /** Whether the laws of this formula do not change in time. */
+  default boolean isSteady() {
+    return false;
+  }
+
   /**
    * Writes the numbers of a law.
    *

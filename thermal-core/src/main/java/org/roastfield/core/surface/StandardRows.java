@@ -66,6 +66,11 @@ final class StandardRows implements LawRows {
   }
 
   @Override
+  public boolean isSteady() {
+    return true;
+  }
+
+  @Override
   public void write(SurfaceLaw law, double[][] numbers, int face) {
     for (double[] row : numbers) {
       row[face] = 0;

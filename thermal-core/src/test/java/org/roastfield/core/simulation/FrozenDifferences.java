@@ -83,12 +83,22 @@ final class FrozenDifferences {
    * places of five must have one.
    */
   double error(int p, SensitivityTrace trace, Probe probe) {
+    return error(p, trace, probe, 0);
+  }
+
+  /** The same without steps shorter than a length [s]. */
+  double error(int p, SensitivityTrace trace, Probe probe, double shortest) {
+    int steps = 0;
     double largest = 0;
     double worst = 0;
     int compared = 0;
     for (int step = 0; step < at.steps(); step++) {
       double h = at.stepEnd(step) - at.stepStart(step);
+      steps += h < shortest ? 0 : 1;
       for (double share : SHARES) {
+        if (h < shortest) {
+          break;
+        }
         double derivative = trace.at(p, plan.start(step) + share * h);
         largest = Math.max(largest, Math.abs(derivative));
         double error = pointError(p, derivative, probe, step, at.stepStart(step) + share * h);
@@ -98,7 +108,7 @@ final class FrozenDifferences {
         }
       }
     }
-    if (compared < 3 * at.steps()) {
+    if (compared < 3 * steps) {
       throw new IllegalStateException("only " + compared + " places of the plan can be compared");
     }
     return worst == 0 ? 0 : worst / largest;

@@ -334,26 +334,6 @@ class SensitivityRulesTest {
   }
 
   @Test
-  void propertiesThatDependOnTemperature_areRefused() {
-    ParameterPoint point = ParameterPoint.empty().with("h", 15);
-    IllegalArgumentException refused =
-        assertThrows(
-            IllegalArgumentException.class,
-            () ->
-                Simulator.withDefaults()
-                    .sensitivities(
-                        point,
-                        at ->
-                            Cook.of(
-                                new Cut(Sphere.ofRadius(0.03), Bodies.LOIN, Bodies.START),
-                                Stage.allRound(
-                                    "heat",
-                                    new Convection(at.value("h"), PIT),
-                                    StageEnd.after(600)))));
-    assertTrue(refused.toString().contains("pork loin"), refused.toString());
-  }
-
-  @Test
   void point_checksItsNumbers() {
     ParameterPoint point = ParameterPoint.empty().with("h", 15).with("start", 278, 10);
     assertEquals(15, point.value("h"));
