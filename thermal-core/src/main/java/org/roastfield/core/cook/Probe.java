@@ -16,6 +16,9 @@ import org.roastfield.core.shape.Slab;
  */
 public record Probe(String name, double depth, double offset, Instrument instrument) {
 
+  /** Lengths that differ by less are one length, written in different units. */
+  private static final double ROUNDING = 1e-9;
+
   /** The middle of the cut. */
   public static final Probe CORE = new Probe("core", Double.POSITIVE_INFINITY);
 
@@ -79,14 +82,14 @@ public record Probe(String name, double depth, double offset, Instrument instrum
   }
 
   /**
-   * How far the stem reaches into a shape [m], by the shortest way from the surface; in a slab from
-   * the upper face.
+   * How far the stem reaches into a shape [m]: as stated, or by the shortest way from the surface;
+   * in a slab from the upper face.
    *
    * @throws IllegalArgumentException as {@link #distanceFromMiddle}, or if the stem is too short
-   *     for eq. (52)
+   *     for eq. (52), or stated to be shorter than the shortest way
    */
   public double insertion(Shape shape) {
-    double insertion = shape.halfThickness() - distanceFromMiddle(shape);
+    double insertion = way(shape);
     double least = Stem.SHALLOWEST * instrument.stem().finLength();
     if (!(insertion >= least)) {
       throw new IllegalArgumentException(
@@ -101,5 +104,25 @@ public record Probe(String name, double depth, double offset, Instrument instrum
               + " m; put it in deeper, or along the cut");
     }
     return insertion;
+  }
+
+  private double way(Shape shape) {
+    double middle = distanceFromMiddle(shape);
+    double stated = instrument.stem().inserted();
+    if (stated == 0) {
+      return shape.halfThickness() - middle;
+    }
+    double shortest = shape.halfThickness() - Math.abs(middle);
+    if (!(stated >= shortest * (1 - ROUNDING))) {
+      throw new IllegalArgumentException(
+          "inserted of probe "
+              + name
+              + " must be at least the depth of its tip, "
+              + shortest
+              + " m, was "
+              + stated
+              + " m");
+    }
+    return stated;
   }
 }

@@ -9,7 +9,7 @@ import org.roastfield.core.units.Temperatures;
 /**
  * What a probe would show over time, beside the truth. Immutable.
  *
- * <p>Before the cook starts the probe has lain in the cut for long. The lag follows the dense
+ * <p>A probe that lags starts at the temperature of the food at its tip. The lag follows the dense
  * output exactly, as a cubic in each step.
  */
 public final class ProbeTrace {
@@ -34,14 +34,20 @@ public final class ProbeTrace {
 
   private double[] lagged() {
     double[] values = new double[trajectory.steps() + 1];
-    values[0] =
-        trajectory.steps() == 0
-            ? sensing.atStart(trajectory)
-            : sensing.inStep(trajectory, 0, trajectory.start());
+    values[0] = atStart();
     for (int step = 0; step < trajectory.steps(); step++) {
       values[step + 1] = inStep(values[step], step, trajectory.stepEnd(step));
     }
     return values;
+  }
+
+  private double atStart() {
+    if (probe.instrument().responseTime() > 0) {
+      return tip.at(trajectory.start());
+    }
+    return trajectory.steps() == 0
+        ? sensing.atStart(trajectory)
+        : sensing.inStep(trajectory, 0, trajectory.start());
   }
 
   /** The probe. */

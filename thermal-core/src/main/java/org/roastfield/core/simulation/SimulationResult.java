@@ -8,6 +8,7 @@ import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.surface.FaceWater;
+import org.roastfield.core.surface.Signal;
 
 /** What came of one cook: stages, traces, profiles, balances and work. Immutable. */
 public final class SimulationResult {
@@ -97,10 +98,25 @@ public final class SimulationResult {
    * What a probe shows over time, whether listed in the cook or not; {@link #probe} is the truth at
    * its tip.
    *
-   * @throws IllegalArgumentException if it does not fit the cut
+   * @throws IllegalArgumentException if it does not fit the cut, or its stem takes on a share of
+   *     the temperature of the air, which is not known here
    */
   public ProbeTrace shownBy(Probe probe) {
-    StemSensing sensing = new StemSensing(integration, probe, cook.cut().shape());
+    double share = probe.instrument().stem().airShare();
+    if (share != 0) {
+      throw new IllegalArgumentException(
+          "airShare of probe " + probe.name() + " must be 0 where no air is given, was " + share);
+    }
+    return shownBy(probe, Signal.constant(cook.cut().startTemperature()));
+  }
+
+  /**
+   * What a probe shows over time whose stem sticks out into air of a temperature [K].
+   *
+   * @throws IllegalArgumentException if it does not fit the cut
+   */
+  public ProbeTrace shownBy(Probe probe, Signal air) {
+    StemSensing sensing = new StemSensing(integration, probe, cook.cut().shape(), air);
     return new ProbeTrace(probe, probe(probe), core(), trajectory, sensing);
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.roastfield.core.reference.BesselSeries;
@@ -69,6 +70,39 @@ class CompactPlacesTest {
           double error =
               at(body, biotNumber, place, time) - exact.onTheWay(piece.nearest(), place, time);
           worst = Math.max(worst, Math.abs(error));
+        }
+      }
+    }
+    assertTrue(worst <= stated && worst > 0.5 * stated, "was " + worst);
+  }
+
+  /**
+   * Places that the stem of a probe passes on its way from a farther face: taken to be as warm as
+   * the body at 1/1.4 of the depth, or its whole profile stretched to a shorter way. With 1 or 2
+   * instead of 1.4 the worst would be 0.14.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 1, 1.5, 0.085",
+    "1, 1, 2, 0.085",
+    "1, 1, 4, 0.085",
+    "0, 1.5, 3, 0.085",
+    "0, 2, 2, 0.085"
+  })
+  void placesOnTheWayToAFartherFace_areAsFarOffAsStated(
+      int round, double b, double far, double stated) {
+    Piece piece = round == 1 ? Piece.round(1, far) : new Piece(false, 1, b, far);
+    int towards = round == 1 ? 1 : 2;
+    double worst = 0;
+    for (double biotNumber : BIOT_NUMBERS) {
+      Compact body = piece.body(biotNumber);
+      CoreProduct exact = piece.exact(biotNumber);
+      for (double left : LEFT) {
+        double time = exact.time(left);
+        for (double depth = 0; depth <= far; depth += far / 8) {
+          double place = 1 - Math.min(1, depth / Math.min(1.4, far));
+          double there = exact.onTheWay(towards, 1 - depth / far, time);
+          worst = Math.max(worst, Math.abs(at(body, biotNumber, place, time) - there));
         }
       }
     }

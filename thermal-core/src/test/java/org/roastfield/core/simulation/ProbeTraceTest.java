@@ -68,6 +68,62 @@ class ProbeTraceTest {
     assertEquals(50 / StrictMath.cosh(0.03 / 0.009), added, 1e-9);
   }
 
+  /**
+   * From an end, food is as at the tip and then, over 1.4 times its depth or the whole way, the
+   * parabola of the side. Eq. (54) over both, S and a the lengths of the stem and of the parabola
+   * in fin lengths, gives the difference times 2 (cosh a − 1)/(a² cosh S).
+   */
+  @ParameterizedTest(name = "fin length {0} mm, {1} mm of the stem in a slab of 60 mm")
+  @CsvSource({"8, 30", "8, 46", "8, 90", "4, 45", "12, 200", "19, 45"})
+  void stemFromAnEnd_feelsTheParabolaOfTheSideOnlyNearTheEnd(double finLength, double inserted) {
+    SimulationResult result = climbing(Slab.ofHalfThickness(0.03), 40);
+    double time = result.endTime();
+    double difference = result.upperSurface().at(time) - result.core().at(time);
+    Stem stem = Stem.ofFinLength(finLength / 1000).inserted(inserted / 1000);
+    Probe probe = core(Instrument.IDEAL.withStem(stem));
+    double error = result.shownBy(probe).at(time) - result.core().at(time);
+    double a = Math.min(inserted, 42) / finLength;
+    double ends = StrictMath.cosh(a) - 1;
+    double closedForm = difference * 2 * ends / (a * a * StrictMath.cosh(inserted / finLength));
+    assertEquals(closedForm, error, 2e-3 * closedForm + 1e-6);
+  }
+
+  /** A share s of the air adds s (air − what the stem would have there) over cosh S. */
+  @Test
+  void stemInAir_takesOnAShareOfItsTemperatureWhereItEnters() {
+    SimulationResult result = climbing(Slab.ofHalfThickness(0.03), 20);
+    double time = result.endTime();
+    Stem stem = new Stem(0.009, 5);
+    Signal air = Signal.constant(450);
+    Probe bare = core(Instrument.IDEAL.withStem(stem));
+    Probe warmed = core(Instrument.IDEAL.withStem(stem.inAir(0.4)));
+    double face = result.upperSurface().at(time);
+    double beyond = 2 * (face - result.core().at(time)) * (0.009 / 0.03) * (0.009 / 0.03);
+    double own = face + beyond + 5;
+    double added = result.shownBy(warmed, air).at(time) - result.shownBy(bare, air).at(time);
+    assertEquals(0.4 * (450 - own) / StrictMath.cosh(0.03 / 0.009), added, 1e-3);
+    assertRefused(
+        "airShare of probe probe must be 0 where no air is given, was 0.4",
+        () -> result.shownBy(warmed));
+    assertRefused("airShare must be in [0.0, 1.0]", () -> stem.inAir(1.1));
+  }
+
+  /**
+   * A probe that lags comes from the food, not from what its stem would make of the air at once.
+   */
+  @Test
+  void laggingProbe_startsAtTheFoodsTemperature() {
+    SimulationResult result = climbing(Slab.ofHalfThickness(0.03), 20);
+    Signal air = Signal.constant(450);
+    Instrument stem = Instrument.IDEAL.withStem(Stem.ofFinLength(0.009).inAir(0.4));
+    Probe lagging = core(stem.withResponseTime(60));
+    assertEquals(Bodies.START, result.shownBy(lagging, air).at(0), 1e-9);
+    double atOnce = result.shownBy(core(stem), air).at(0) - Bodies.START;
+    assertTrue(atOnce > 2, () -> "at once " + atOnce);
+    double after = result.shownBy(lagging, air).at(120);
+    assertEquals(result.shownBy(core(stem), air).at(120), after, 0.25 * atOnce);
+  }
+
   /** In a gradient g, as off the core, a fin reads g L high: here within what the far end adds. */
   @Test
   void stemOfAShallowProbe_readsTheGradientTimesItsLength() {
@@ -261,6 +317,11 @@ class ProbeTraceTest {
     assertRefused(
         "offset of probe off must be in [0.0, 0.03]",
         () -> Probe.besideCore("off", -0.001).distanceFromMiddle(Cylinder.ofRadius(0.03)));
+    Stem longWay = Stem.ofFinLength(0.004).inserted(0.02);
+    assertRefused(
+        "inserted of probe probe must be at least the depth of its tip, 0.03 m, was 0.02 m",
+        () -> core(Instrument.IDEAL.withStem(longWay)).insertion(Cylinder.ofRadius(0.03)));
+    assertRefused("inserted must", () -> longWay.inserted(0));
     assertRefused("offset must be 0", () -> new Probe("p", 0.01, 0.002, Instrument.IDEAL));
     assertRefused("offset must be finite", () -> Probe.besideCore("p", Double.NaN));
     assertRefused("responseTime must", () -> Instrument.IDEAL.withResponseTime(-1));

@@ -78,7 +78,7 @@ final class ProbeReader {
   }
 
   private static Stem stem(Entry entry) {
-    Section section = entry.section("diameter", "fin-length", "excess");
+    Section section = entry.section("diameter", "fin-length", "excess", "air-share", "inserted");
     double excess = value(section, "excess", Dimension.TEMPERATURE_DIFFERENCE, -300, 300);
     Optional<Entry> diameter = section.optional("diameter");
     if (diameter.isPresent() == section.has("fin-length")) {
@@ -88,7 +88,11 @@ final class ProbeReader {
         diameter
             .map(value -> Stem.ofTube(value.quantity(Dimension.LENGTH, 1e-3, 1e-2)).finLength())
             .orElseGet(() -> section.quantity("fin-length", Dimension.LENGTH, 0, 0.05));
-    return new Stem(length, excess);
+    double inserted =
+        section.optional("inserted").map(e -> e.quantity(Dimension.LENGTH, 1e-3, 1)).orElse(0.0);
+    double airShare =
+        section.optional("air-share").map(e -> e.quantity(Dimension.SHARE, 0, 1)).orElse(0.0);
+    return new Stem(length, excess, airShare, inserted);
   }
 
   private static double value(

@@ -44,13 +44,14 @@ class WholeCookFileTest {
     CookFile file =
         with(
             TIP,
-            "{name: tip, off-centre: -3 mm, response: 40 s, stem: {fin-length: 8 mm, excess: 20 K},"
-                + " bias: 0.3 K, resolution: 0.5 K}");
+            "{name: tip, off-centre: -3 mm, response: 40 s, stem: {fin-length: 8 mm, excess: 20 K,"
+                + " inserted: 60 mm}, bias: 0.3 K, resolution: 0.5 K}");
     Probe probe = file.cook().probes().get(0);
     assertEquals(-0.003, probe.offset(), 1e-12);
     assertEquals(40, probe.instrument().responseTime(), 0);
     assertEquals(0.008, probe.instrument().stem().finLength(), 1e-12);
     assertEquals(20, probe.instrument().stem().entryExcess(), 0);
+    assertEquals(0.06, probe.instrument().stem().inserted(), 1e-12);
     assertEquals(0.3, probe.instrument().bias(), 0);
     assertEquals(0.5, probe.instrument().resolution(), 0);
     assertTrue(file.facts().contains(new Fact("probe tip, response", "40 s")));
@@ -176,6 +177,10 @@ class WholeCookFileTest {
             TIP,
             "{name: tip, depth: 15 mm, stem: {diameter: 3 mm, fin-length: 8 mm}}",
             "either diameter or fin-length"),
+        arguments(
+            TIP,
+            "{name: tip, depth: 15 mm, stem: {diameter: 3 mm, inserted: 14 mm}}",
+            "inserted of probe tip must be at least the depth of its tip, 0.015 m, was 0.014 m"),
         arguments(TIP, "{name: tip, depth: 15 mm, bias: 0.3 °C}", "a difference, such as 0.5 K"),
         arguments(TIP, "{name: tip, depth: 15 mm, response: -1 s}", "a value from 0 s to 3600 s"),
         arguments(REST, REST + "\n    wrap: foyl", "nearest known: foil"),
