@@ -6,17 +6,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
-import org.roastfield.core.units.Temperatures;
-import org.roastfield.lab.files.CookFile;
-import org.roastfield.lab.replay.ErrorSummary;
 import org.roastfield.lab.replay.Fit;
 import org.roastfield.lab.replay.FitParameter;
+import org.roastfield.lab.timeline.TemperatureScale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,7 +38,7 @@ final class FitCommand implements Callable<Integer> {
       names = "--cook",
       paramLabel = "COOK.yaml",
       required = true,
-      description = "Cook file: cut, surface, and the chamber if the log has none.")
+      description = "Cook file: cut, probe, surface, and the chamber if the log has none.")
   private Path cookPath = Path.of("");
 
   @Option(
@@ -57,24 +52,16 @@ final class FitCommand implements Callable<Integer> {
   @Option(
       names = "--set",
       paramLabel = "NAME=NUMBER",
+      split = ",",
       description =
           "Value of a parameter, fitted from there or kept: factors of what the cook file states,"
               + " for start a difference in kelvin.")
   private Map<String, Double> set = Map.of();
 
-  @Option(
-      names = "--from",
-      paramLabel = "TIME",
-      converter = QuantityConverters.Time.class,
-      description = "Leave out readings before, such as 3min.")
-  private Optional<Double> from = Optional.empty();
+  @Mixin private ComparisonArguments comparison = new ComparisonArguments();
 
-  @Option(
-      names = "--until",
-      paramLabel = "TIME",
-      converter = QuantityConverters.Time.class,
-      description = "Leave out what the log says later, such as 415min.")
-  private Optional<Double> until = Optional.empty();
+  @Option(names = "--fahrenheit", description = "Show °F on screen instead of °C.")
+  private boolean fahrenheit;
 
   @Mixin private AccuracyOptions accuracy = new AccuracyOptions();
 
@@ -84,15 +71,15 @@ final class FitCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     CookInput cook = CookInput.read(cookPath);
     LogInput log = LogInput.read(logPath);
+    Simulator simulator = Simulator.with(accuracy.settings());
+    TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
     try {
-      Fit fit =
-          Fit.of(
-              cook.cook(),
-              log.log(),
-              from.orElse(0.0),
-              until.orElse(log.log().end()),
-              Simulator.with(accuracy.settings()));
-      print(cook.cook(), fit.fit(parameters(), given()));
+      List<FitParameter> parameters = parameters();
+      Fit fit = Fit.of(cook.cook(), log.log(), comparison.options(), simulator);
+      Fit.Fitted fitted = fit.fit(parameters, given());
+      PrintWriter screen = spec.commandLine().getOut();
+      screen.print(FitText.of(cook.cook(), log.log(), parameters, fitted, scale));
+      screen.flush();
     } catch (IllegalArgumentException e) {
       throw new BadInputException(String.valueOf(e.getMessage()));
     }
@@ -102,7 +89,13 @@ final class FitCommand implements Callable<Integer> {
   private List<FitParameter> parameters() {
     List<FitParameter> parameters = new ArrayList<>();
     if (!free.equals(List.of("none"))) {
-      free.forEach(word -> parameters.add(FitParameter.of(word)));
+      for (String word : free) {
+        FitParameter parameter = FitParameter.of(word);
+        if (parameters.contains(parameter)) {
+          throw new IllegalArgumentException("--free must name each only once, was " + free);
+        }
+        parameters.add(parameter);
+      }
     }
     return parameters;
   }
@@ -111,37 +104,5 @@ final class FitCommand implements Callable<Integer> {
     Map<FitParameter, Double> given = new EnumMap<>(FitParameter.class);
     set.forEach((word, value) -> given.put(FitParameter.of(word), value));
     return given;
-  }
-
-  private void print(CookFile cook, Fit.Fitted fitted) {
-    PrintWriter screen = spec.commandLine().getOut();
-    SimulationResult result = fitted.result();
-    ErrorSummary errors = fitted.errors();
-    TextTable table = new TextTable(false, false);
-    for (FitParameter parameter : FitParameter.values()) {
-      boolean isFree = free.contains(parameter.word());
-      double value = fitted.values().getOrDefault(parameter, parameter.neutral());
-      table.add("  " + parameter.word(), number("%.3f", value) + (isFree ? " fitted" : " given"));
-    }
-    table.add(
-        "  distance to the core",
-        number("%.1f mm", 1000 * result.cook().cut().shape().halfThickness()));
-    table.add(
-        "  start temperature",
-        number("%.1f °C", Temperatures.toCelsius(result.cook().cut().startTemperature())));
-    table.add("  RMS error", number("%.2f K", errors.rms()));
-    table.add("  bias", number("%+.2f K", errors.bias()));
-    table.add(
-        "  worst error",
-        number("%+.2f K", errors.worst()) + " at " + Times.hours(errors.worstTime()) + " h");
-    table.add("  readings used", Integer.toString(errors.readings()));
-    table.add("  evaporated", number("%.2f kg/m²", result.water().evaporatedUpper()));
-    screen.println(cook.name() + ", fitted to its logged core\n");
-    screen.print(table);
-    screen.flush();
-  }
-
-  private static String number(String format, double value) {
-    return String.format(Locale.ROOT, format, value);
   }
 }

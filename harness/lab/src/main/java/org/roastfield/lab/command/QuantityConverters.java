@@ -38,4 +38,19 @@ final class QuantityConverters {
       }
     }
   }
+
+  /** Mass [kg] of text such as "120 g". */
+  static final class Mass implements ITypeConverter<Double> {
+
+    Mass() {}
+
+    @Override
+    public Double convert(String text) {
+      try {
+        return Quantities.mass(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    }
+  }
 }

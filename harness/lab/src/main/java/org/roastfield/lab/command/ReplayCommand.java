@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.roastfield.core.simulation.Outcome;
 import org.roastfield.core.simulation.Settings;
@@ -16,7 +15,6 @@ import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.replay.Replay;
-import org.roastfield.lab.replay.ReplayOptions;
 import org.roastfield.lab.replay.ReplayResult;
 import org.roastfield.lab.report.ReplayReport;
 import org.roastfield.lab.result.ManifestJson;
@@ -49,7 +47,7 @@ final class ReplayCommand implements Callable<Integer> {
       names = "--cook",
       paramLabel = "COOK.yaml",
       required = true,
-      description = "Cook file: cut, surface, and the chamber if the log has none.")
+      description = "Cook file: cut, probe, surface, and the chamber if the log has none.")
   private Path cookPath = Path.of("");
 
   @Option(
@@ -60,21 +58,7 @@ final class ReplayCommand implements Callable<Integer> {
               + " roastfield-out/NAME-OF-THE-COOK-replay here; with --json, nowhere).")
   private Optional<Path> out = Optional.empty();
 
-  @Option(
-      names = "--target",
-      paramLabel = "TEMPERATURE",
-      split = ",",
-      converter = QuantityConverters.Temperature.class,
-      description =
-          "Core temperatures whose times are compared, such as 50°C,60°C (default: every 10 °C).")
-  private List<Double> targets = new ArrayList<>();
-
-  @Option(
-      names = "--until",
-      paramLabel = "TIME",
-      converter = QuantityConverters.Time.class,
-      description = "Leave out what the log says later, such as 415min.")
-  private Optional<Double> until = Optional.empty();
+  @Mixin private ComparisonArguments comparison = new ComparisonArguments();
 
   @Option(
       names = "--start-from-log",
@@ -108,20 +92,15 @@ final class ReplayCommand implements Callable<Integer> {
   }
 
   private Replay replay(CookFile cook, CookLog log) {
-    OptionalDouble end = until.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     try {
-      return Replay.of(cook, log, new ReplayOptions(end, targets, startFromLog));
+      return Replay.of(cook, log, comparison.options(), startFromLog);
     } catch (IllegalArgumentException e) {
       throw new BadInputException(String.valueOf(e.getMessage()));
     }
   }
 
   private List<RunManifest.Setting> optionEntries() {
-    List<RunManifest.Setting> entries = new ArrayList<>();
-    until.ifPresent(time -> entries.add(new RunManifest.Setting("until_s", Double.toString(time))));
-    if (!targets.isEmpty()) {
-      entries.add(new RunManifest.Setting("targets_K", targets.toString()));
-    }
+    List<RunManifest.Setting> entries = new ArrayList<>(comparison.settings());
     entries.add(new RunManifest.Setting("start_from_log", Boolean.toString(startFromLog)));
     return entries;
   }

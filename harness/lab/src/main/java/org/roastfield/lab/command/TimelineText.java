@@ -12,6 +12,7 @@ import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.timeline.Cautions;
 import org.roastfield.lab.timeline.Milestone;
+import org.roastfield.lab.timeline.StageAir;
 import org.roastfield.lab.timeline.Station;
 import org.roastfield.lab.timeline.Stations;
 import org.roastfield.lab.timeline.TemperatureScale;
@@ -88,7 +89,7 @@ final class TimelineText {
       if (!probe.instrument().isIdeal()) {
         TextTable table = new TextTable(false, true, true, true, true);
         table.add("clock", "hours", "shows", "true there", "true core");
-        ProbeTrace shown = result.shownBy(probe);
+        ProbeTrace shown = result.shownBy(probe, new StageAir(cook, result));
         for (Milestone milestone : milestones) {
           double time = Math.min(milestone.time(), result.endTime());
           table.add(

@@ -27,6 +27,9 @@ enum Dimension {
   SPEED("a speed, such as 0.3 m/s (m/s, km/h)", Map.of("m/s", 1.0, "km/h", 1 / 3.6)),
   WATER_PER_AREA(
       "an amount of water, such as 100 g/m² (g/m², kg/m²)", Map.of("g/m2", 1e-3, "kg/m2", 1.0)),
+  MASS(
+      "a mass, such as 2.4 kg (kg, g, lb, oz)",
+      Map.of("kg", 1.0, "g", 1e-3, "lb", 0.45359237, "oz", 0.028349523125)),
   MASS_FLOW(
       "a burn rate, such as 0.3 kg/h (kg/h, g/h, g/s)",
       Map.of("kg/h", 1.0 / 3600, "g/h", 1e-3 / 3600, "g/s", 1e-3)),
@@ -87,6 +90,7 @@ enum Dimension {
       case HEAT_TRANSFER -> number(si) + " W/(m²·K)";
       case SPEED -> number(si) + " m/s";
       case WATER_PER_AREA -> number(si) + " kg/m²";
+      case MASS -> number(si) + " kg";
       case MASS_FLOW -> number(si * 3600) + " kg/h";
       case TEMPERATURE_DIFFERENCE -> number(si) + " K";
       case CONDUCTIVITY -> number(si) + " W/(m·K)";

@@ -1,5 +1,7 @@
 package org.roastfield.lab.files;
 
+import org.roastfield.core.shape.Cylinder;
+import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.WaterBalance;
@@ -12,6 +14,19 @@ import org.roastfield.core.simulation.WaterBalance;
  * @param mass [kg]
  */
 public record Extent(double area, double mass) {
+
+  /**
+   * The same of a cut whose lengths are multiplied where heat enters: a slab's thickness, a
+   * cylinder's diameter, every length of any other piece.
+   */
+  public Extent scaled(Shape shape, double factor) {
+    if (shape instanceof Slab) {
+      return new Extent(area, factor * mass);
+    }
+    return shape instanceof Cylinder
+        ? new Extent(factor * area, factor * factor * mass)
+        : new Extent(factor * factor * area, factor * factor * factor * mass);
+  }
 
   /** Water that left the whole cut as vapour [kg]. */
   public double evaporatedMass(SimulationResult result) {

@@ -88,7 +88,8 @@ public record FaceSetup(
       Signal airTemperature, double pressure, double drive, double convection) {
     if (!(heatTransfer instanceof HeatTransfer.Stated stated)) {
       throw new IllegalArgumentException(
-          "heat-transfer of a face that dries must be a number, was " + heatTransfer.words());
+          "heat-transfer of a face that dries must be a number, such as 7 W/(m²·K), was "
+              + heatTransfer.words());
     }
     double open = convection * (1 - contact.map(ContactSetup::share).orElse(0.0));
     double h = stated.coefficient() * open;

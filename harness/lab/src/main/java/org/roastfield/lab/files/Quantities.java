@@ -25,6 +25,15 @@ public final class Quantities {
     return parse(text, Dimension.TIME, 0);
   }
 
+  /**
+   * Mass [kg] of text such as "120 g".
+   *
+   * @throws IllegalArgumentException if it is none, or not greater than 0
+   */
+  public static double mass(String text) {
+    return parse(text, Dimension.MASS, 0);
+  }
+
   private static double parse(String text, Dimension dimension, double above) {
     OptionalDouble value = Quantity.parse(text, dimension);
     if (value.isPresent() && value.getAsDouble() > above) {

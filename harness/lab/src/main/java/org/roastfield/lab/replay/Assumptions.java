@@ -16,7 +16,9 @@ final class Assumptions {
 
   private Assumptions() {}
 
-  static List<String> of(CookFile file, boolean chamberLogged, boolean startLogged, Cut cut) {
+  static List<String> of(LoggedCook logged, boolean startLogged, Cut cut) {
+    CookFile file = logged.file();
+    boolean chamberLogged = logged.hasChamber();
     List<String> assumptions = new ArrayList<>();
     StageSetup first = file.stages().get(0);
     assumptions.add(chamber(first.upper(), chamberLogged));
@@ -32,9 +34,22 @@ final class Assumptions {
             "cut: %.0f mm through the middle, as the cook file states it",
             cut.shape().thickness() * 1000));
     assumptions.add(surface(first));
+    assumptions.add("core readings: compared with " + logged.readout().words());
     if (file.stages().size() > 1) {
       assumptions.add(
           "stages after \"" + first.name() + "\": not part of a replay, which runs as one stage");
+    }
+    return assumptions;
+  }
+
+  /** Those of a fit, whose face dries whatever the file states. */
+  static List<String> ofFit(LoggedCook logged, Cut stated) {
+    List<String> assumptions = new ArrayList<>(of(logged, false, stated));
+    FaceSetup face = logged.file().stages().get(0).upper();
+    if (!face.drying()) {
+      assumptions.add(
+          "wetness: as the face dries and is fed, in place of the cook file's "
+              + number(face.wetness()));
     }
     return assumptions;
   }

@@ -5,9 +5,10 @@ package org.roastfield.lab.replay;
  *
  * @param time since the start of the log [s]
  * @param measured [K]
- * @param computed [K]
+ * @param computed what the probe would show [K]
+ * @param trueCore computed in the middle of the cut [K]
  */
-public record Comparison(double time, double measured, double computed) {
+public record Comparison(double time, double measured, double computed, double trueCore) {
 
   /** Computed less measured [K]. */
   public double error() {

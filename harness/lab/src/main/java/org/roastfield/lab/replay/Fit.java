@@ -1,7 +1,7 @@
 package org.roastfield.lab.replay;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,108 +17,113 @@ import org.roastfield.core.shape.Sphere;
 import org.roastfield.core.simulation.Outcome;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
-import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.FaceSetup;
-import org.roastfield.lab.files.LogChannel;
+import org.roastfield.lab.files.StageSetup;
 
 /**
  * Fits a few numbers of a cook to the core of its log. The face dries and is fed by one law with
  * one set of defaults; the cook file's first stage gives air, walls, humidity, convection and
- * contact, the log its chamber if it has one.
+ * contact, the log its chamber if it has one. What is compared is what the probe would show,
+ * without the steps of its display while fitting.
  */
 public final class Fit {
 
-  private final CookFile file;
-  private final LogChannel core;
-  private final Signal air;
-  private final double from;
+  /** How far above its freezing point a fitted cut starts at least [K]. */
+  private static final double ABOVE_FREEZING = 0.1;
+
+  private final LoggedCook logged;
   private final Simulator simulator;
 
-  private Fit(CookFile file, LogChannel core, Signal air, double from, Simulator simulator) {
-    this.file = file;
-    this.core = core;
-    this.air = air;
-    this.from = from;
+  private Fit(LoggedCook logged, Simulator simulator) {
+    this.logged = logged;
     this.simulator = simulator;
   }
 
   /**
    * Prepares a fit.
    *
-   * @param from readings before are left out [s]
-   * @param until readings after are left out [s]
-   * @throws IllegalArgumentException if the log has fewer than two core readings between
+   * @throws IllegalArgumentException if the log has fewer than two core readings between, or it is
+   *     not clear which probe they are from
    */
-  public static Fit of(CookFile file, CookLog log, double from, double until, Simulator simulator) {
-    LogChannel core =
-        log.channel(CookLog.CORE)
-            .orElseThrow(
-                () -> new IllegalArgumentException(log.fileName() + " has no core channel to fit"))
-            .until(until);
-    int used = 0;
-    for (int i = 0; i < core.size(); i++) {
-      used += core.time(i) >= from ? 1 : 0;
-    }
-    if (used < 2) {
-      throw new IllegalArgumentException(
-          log.fileName() + " must have at least two core readings to fit, has " + used);
-    }
-    FaceSetup face = file.stages().get(0).upper();
-    Signal air =
-        log.channel(CookLog.CHAMBER)
-            .map(channel -> Replay.signal(channel.until(until)))
-            .orElse(Signal.constant(face.air()));
-    return new Fit(file, core, air, from, simulator);
+  public static Fit of(CookFile file, CookLog log, ComparisonOptions options, Simulator simulator) {
+    return new Fit(LoggedCook.of(file, log, options), simulator);
   }
 
   /**
    * What came of a fit.
    *
    * @param values of all parameters, fitted or given
-   * @param errors of the core at the readings used
+   * @param compared the cook with those values beside the log
+   * @param assumptions inputs that the log does not hold, in words, each with where it came from
    * @param result the cook with those values
    */
   public record Fitted(
-      Map<FitParameter, Double> values, ErrorSummary errors, SimulationResult result) {
+      Map<FitParameter, Double> values,
+      Compared compared,
+      List<String> assumptions,
+      SimulationResult result) {
 
-    /** Copies the map. */
+    /** Copies map and list. */
     public Fitted {
       values = Map.copyOf(values);
+      assumptions = List.copyOf(assumptions);
+    }
+
+    /** Summary of the errors of the core. */
+    public ErrorSummary errors() {
+      return compared.errors();
     }
   }
 
   /**
    * Fits.
    *
-   * @param free parameters to fit, from their given values on; with none the cook is only compared
+   * @param free parameters to fit, from their given values on; a size or convection without one
+   *     from the best of a few. With none free the cook is only compared
    * @param given values of parameters; those missing are neutral
-   * @throws IllegalArgumentException if the cook cannot be computed with the values found
+   * @throws IllegalArgumentException if a given value is out of its bounds, or the cook cannot be
+   *     computed with the values found
    */
   public Fitted fit(List<FitParameter> free, Map<FitParameter, Double> given) {
+    given.forEach(FitParameter::check);
     int n = free.size();
-    double[] start = new double[n];
     double[] step = new double[n];
     double[] low = new double[n];
     double[] high = new double[n];
     for (int p = 0; p < n; p++) {
       FitParameter parameter = free.get(p);
-      start[p] = given.getOrDefault(parameter, parameter.neutral());
       step[p] = parameter.step();
-      low[p] = parameter.lowest();
+      low[p] = Math.max(parameter.lowest(), unfrozen(parameter));
       high[p] = parameter.highest();
     }
+    LeastSquares.Residuals residuals = x -> residuals(values(free, x, given));
+    LeastSquares leastSquares = new LeastSquares(residuals, step, low, high);
     double[] found =
-        new LeastSquares(x -> residuals(values(free, x, given)), step, low, high).solve(start);
+        new FirstGuesses(free, given)
+            .best(residuals).stream()
+                .map(leastSquares::solve)
+                .min(Comparator.comparingDouble(x -> LeastSquares.squares(residuals.at(x))))
+                .orElseThrow();
     Map<FitParameter, Double> values = values(free, found, given);
     Outcome outcome = simulator.run(cook(values));
     if (outcome instanceof Outcome.Failed failed) {
       throw new IllegalArgumentException(failed.message() + "; " + failed.advice());
     }
     SimulationResult result = outcome.orElseThrow();
-    return new Fitted(values, ErrorSummary.of(pairs(result), core.missing()), result);
+    Compared compared = logged.compared(result, value(values, FitParameter.SIZE));
+    return new Fitted(
+        values, compared, Assumptions.ofFit(logged, logged.file().cook().cut()), result);
+  }
+
+  /** Start temperatures at which the cut would be frozen are none. */
+  private double unfrozen(FitParameter parameter) {
+    Cut stated = logged.file().cook().cut();
+    return parameter == FitParameter.START
+        ? stated.material().freezingPoint() + ABOVE_FREEZING - stated.startTemperature()
+        : Double.NEGATIVE_INFINITY;
   }
 
   private static Map<FitParameter, Double> values(
@@ -137,36 +142,36 @@ public final class Fit {
   private double[] residuals(Map<FitParameter, Double> values) {
     Outcome outcome = simulator.run(cook(values));
     if (outcome instanceof Outcome.Failed) {
-      double[] none = new double[core.size()];
+      double[] none = new double[logged.used()];
       Arrays.fill(none, Double.POSITIVE_INFINITY);
       return none;
     }
-    return pairs(outcome.orElseThrow()).stream().mapToDouble(Comparison::error).toArray();
-  }
-
-  private List<Comparison> pairs(SimulationResult result) {
-    List<Comparison> pairs = new ArrayList<>();
-    for (int i = 0; i < core.size(); i++) {
-      if (core.time(i) >= from) {
-        double computed = result.core().at(core.time(i));
-        pairs.add(new Comparison(core.time(i), core.temperature(i), computed));
-      }
-    }
-    return pairs;
+    Readout readout = logged.readout().smooth().scaled(value(values, FitParameter.SIZE));
+    return logged.pairs(outcome.orElseThrow(), readout).stream()
+        .mapToDouble(Comparison::error)
+        .toArray();
   }
 
   /** The cook with given values of the parameters, until the last reading. */
   Cook cook(Map<FitParameter, Double> values) {
+    CookFile file = logged.file();
     Cut stated = file.cook().cut();
     double size = value(values, FitParameter.SIZE);
     double start = stated.startTemperature() + value(values, FitParameter.START);
     Cut cut = new Cut(scaled(stated.shape(), size), stated.material(), start);
-    FaceSetup face = file.stages().get(0).upper();
-    double drive = value(values, FitParameter.DRIVE);
-    double convection = value(values, FitParameter.CONVECTION);
-    SurfaceLaw law = face.dryingLaw(air, file.pressure(), drive, convection);
-    double last = core.time(core.size() - 1);
-    return Cook.of(cut, Stage.allRound("logged cook", law, StageEnd.after(last)));
+    StageSetup first = file.stages().get(0);
+    SurfaceLaw upper = law(first.upper(), values);
+    SurfaceLaw lower = first.lower().equals(first.upper()) ? upper : law(first.lower(), values);
+    StageEnd end = StageEnd.after(logged.end());
+    return Cook.of(cut, new Stage("logged cook", upper, lower, end));
+  }
+
+  private SurfaceLaw law(FaceSetup face, Map<FitParameter, Double> values) {
+    return face.dryingLaw(
+        logged.air(face.air()),
+        logged.file().pressure(),
+        value(values, FitParameter.DRIVE),
+        value(values, FitParameter.CONVECTION));
   }
 
   private static double value(Map<FitParameter, Double> values, FitParameter parameter) {

@@ -8,7 +8,7 @@ public enum FitParameter {
   DRIVE("drive", 1, 1e-2, 1e-3, 10),
   /** Start temperature less the stated one [K]. */
   START("start", 0, 0.05, -40, 40),
-  /** Convection over the stated heat transfer coefficient. */
+  /** Convection over the stated heat transfer coefficient or that by correlation. */
   CONVECTION("convection", 1, 1e-2, 0.05, 20);
 
   private final String word;
@@ -46,6 +46,23 @@ public enum FitParameter {
 
   double highest() {
     return highest;
+  }
+
+  /** Whether a fit that came to a value was stopped by a bound. */
+  public boolean isAtBound(double value) {
+    return value <= lowest || value >= highest;
+  }
+
+  /**
+   * Refuses a value that no fit could come to.
+   *
+   * @throws IllegalArgumentException if it is out of its bounds
+   */
+  void check(double value) {
+    if (!(value >= lowest && value <= highest)) {
+      throw new IllegalArgumentException(
+          word + " must be in [" + lowest + ", " + highest + "], was " + value);
+    }
   }
 
   /**

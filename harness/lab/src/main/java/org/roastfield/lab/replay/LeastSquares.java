@@ -144,7 +144,8 @@ final class LeastSquares {
     return x;
   }
 
-  private static double squares(double[] r) {
+  /** Sum of squares; infinite where a difference is no number. */
+  static double squares(double[] r) {
     double sum = product(r, r);
     return Double.isNaN(sum) ? Double.POSITIVE_INFINITY : sum;
   }

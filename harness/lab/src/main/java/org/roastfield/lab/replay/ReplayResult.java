@@ -7,9 +7,7 @@ import org.roastfield.lab.files.LogChannel;
 /**
  * A logged cook beside its computation.
  *
- * @param core measured and computed core at every reading used
- * @param errors summary of {@code core}
- * @param targets times to given core temperatures
+ * @param compared measured and computed core
  * @param chamber readings that were the surroundings; empty (size 0) where the log has none and the
  *     cook file's stated temperature stood in
  * @param chamberFromLog whether the surroundings were logged
@@ -21,9 +19,7 @@ import org.roastfield.lab.files.LogChannel;
  * @param simulation the computation
  */
 public record ReplayResult(
-    List<Comparison> core,
-    ErrorSummary errors,
-    List<TargetTime> targets,
+    Compared compared,
     LogChannel chamber,
     boolean chamberFromLog,
     double startTemperature,
@@ -31,10 +27,23 @@ public record ReplayResult(
     List<String> assumptions,
     SimulationResult simulation) {
 
-  /** Copies the lists. */
+  /** Copies the list. */
   public ReplayResult {
-    core = List.copyOf(core);
-    targets = List.copyOf(targets);
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** Measured and computed core at every reading used. */
+  public List<Comparison> core() {
+    return compared.core();
+  }
+
+  /** Summary of the errors of the core. */
+  public ErrorSummary errors() {
+    return compared.errors();
+  }
+
+  /** Times to given core temperatures. */
+  public List<TargetTime> targets() {
+    return compared.targets();
   }
 }

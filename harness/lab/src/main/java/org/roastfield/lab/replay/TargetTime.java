@@ -7,9 +7,12 @@ import java.util.OptionalDouble;
  *
  * @param temperature [K]
  * @param measured time in the log [s], between readings by a straight line; empty if never reached
- * @param computed time in the computation [s]; empty if never reached
+ * @param computed time at which the probe would first show it [s]; empty if it never does
+ * @param trueCore time at which the computed middle of the cut reaches it [s]; empty if it never
+ *     does
  */
-public record TargetTime(double temperature, OptionalDouble measured, OptionalDouble computed) {
+public record TargetTime(
+    double temperature, OptionalDouble measured, OptionalDouble computed, OptionalDouble trueCore) {
 
   /** Computed less measured [s], where both reached it. */
   public OptionalDouble error() {

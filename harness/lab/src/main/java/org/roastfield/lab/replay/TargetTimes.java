@@ -3,7 +3,8 @@ package org.roastfield.lab.replay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.roastfield.core.simulation.Trace;
+import java.util.function.DoubleUnaryOperator;
+import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.timeline.CoreHistory;
@@ -13,15 +14,28 @@ final class TargetTimes {
 
   private static final double SPACING = 10;
 
-  private TargetTimes() {}
+  private final LogChannel measured;
+  private final DoubleUnaryOperator shown;
+  private final SimulationResult result;
 
-  static List<TargetTime> of(List<Double> targets, LogChannel measured, Trace computed) {
-    return targets.stream()
-        .map(
-            target ->
-                new TargetTime(
-                    target, firstRise(measured, target), CoreHistory.firstRise(computed, target)))
-        .toList();
+  /**
+   * @param measured readings of the core
+   * @param shown what the computation shows at a time [s], in kelvin
+   * @param result the computation
+   */
+  TargetTimes(LogChannel measured, DoubleUnaryOperator shown, SimulationResult result) {
+    this.measured = measured;
+    this.shown = shown;
+    this.result = result;
+  }
+
+  /** When a temperature [K] is reached. */
+  TargetTime of(double target) {
+    return new TargetTime(
+        target,
+        firstRise(measured, target),
+        CoreHistory.firstRise(shown, 0, result.endTime(), target),
+        CoreHistory.firstRise(result.core(), target));
   }
 
   /** Whole tens of degrees Celsius above the first reading, up to the highest [K]. */

@@ -55,6 +55,11 @@ final class Json {
     return rounded(seconds, 1e3);
   }
 
+  /** Value to a millionth of its unit: grams to the milligram, rates as far as logs tell them. */
+  static double millionths(double value) {
+    return rounded(value, 1e6);
+  }
+
   /** Value to one part in {@code scale} of a unit. */
   static double rounded(double value, double scale) {
     return Math.round(value * scale) / scale;

@@ -14,6 +14,7 @@ import org.roastfield.lab.files.Fact;
 import org.roastfield.lab.timeline.Caution;
 import org.roastfield.lab.timeline.CoreHistory;
 import org.roastfield.lab.timeline.Milestone;
+import org.roastfield.lab.timeline.StageAir;
 import org.roastfield.lab.timeline.Station;
 
 /**
@@ -46,7 +47,7 @@ public final class ResultJson {
     root.set("work", work(result.work()));
     addNotes(root, result);
     addCautions(root, cautions);
-    root.set("traces", TraceJson.traces(result));
+    root.set("traces", TraceJson.traces(result, new StageAir(file, result)));
     root.set("profiles", TraceJson.profiles(result));
     return Json.text(root);
   }

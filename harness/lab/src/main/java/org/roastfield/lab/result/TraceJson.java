@@ -11,6 +11,7 @@ import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.StageResult;
 import org.roastfield.core.simulation.TemperatureProfile;
 import org.roastfield.core.simulation.Trace;
+import org.roastfield.core.surface.Signal;
 
 /** Temperatures over time and over depth as JSON. */
 final class TraceJson {
@@ -22,7 +23,7 @@ final class TraceJson {
 
   private TraceJson() {}
 
-  static ObjectNode traces(SimulationResult result) {
+  static ObjectNode traces(SimulationResult result, Signal air) {
     List<Double> times = times(result);
     ObjectNode traces = Json.object();
     ArrayNode timeNode = traces.putArray("time_s");
@@ -40,7 +41,7 @@ final class TraceJson {
       node.put("depth_mm", Json.rounded(depth * 1000, 1e4));
       add(node.putArray("temperature_degC"), result.probe(probe), times);
       if (!probe.instrument().isIdeal()) {
-        ProbeTrace shown = result.shownBy(probe);
+        ProbeTrace shown = result.shownBy(probe, air);
         ArrayNode array = node.putArray("shown_degC");
         times.forEach(time -> array.add(Json.celsius(shown.at(time))));
       }

@@ -2,6 +2,8 @@ package org.roastfield.lab.synthetic;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
@@ -14,6 +16,7 @@ import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.StageSetup;
+import org.roastfield.lab.replay.Readout;
 import org.roastfield.lab.result.RunManifest.InputFile;
 
 /**
@@ -35,6 +38,7 @@ public final class SyntheticLog {
   private final SyntheticSettings settings;
   private final Noise noise;
   private final Signal chamber;
+  private final Readout readout;
 
   private SyntheticLog(CookFile file, long seed, SyntheticSettings settings) {
     StageSetup stage = file.stages().get(0);
@@ -47,6 +51,7 @@ public final class SyntheticLog {
     this.file = file;
     this.settings = settings;
     this.noise = Noise.ofSeed(seed);
+    this.readout = Readout.of(file, Optional.empty());
     StageEnd end = file.cook().stages().get(0).end();
     this.chamber = MadeUpChamber.of(stage.upper().air(), end.longest(0), settings, noise);
   }
@@ -112,11 +117,12 @@ public final class SyntheticLog {
             settings.probeDeviation()),
         String.format(
             Locale.ROOT,
-            "# core: reading +-%.1f K over %.0f s, resolution %.1f K, %.1f %% lost",
+            "# core: reading +-%.1f K over %.0f s, resolution %.1f K, %.1f %% lost%s",
             settings.probeDeviation(),
             settings.probeCorrelation(),
             settings.resolution(),
-            100 * settings.lost()),
+            100 * settings.lost(),
+            readout.isProbe() ? ", as " + readout.words() + " shows it" : ""),
         "time_s,chamber_degC,core_degC",
         "");
   }
@@ -126,11 +132,12 @@ public final class SyntheticLog {
     double[] coreError =
         noise.correlated(
             count, settings.interval(), settings.probeDeviation(), settings.probeCorrelation());
+    DoubleUnaryOperator shown = readout.of(result, chamber);
     StringBuilder rows = new StringBuilder();
     for (int i = 0; i < count; i++) {
       double time = i * settings.interval();
       double chamberReading = chamber.at(time) + settings.probeDeviation() * noise.normal();
-      double coreReading = result.core().at(time) + coreError[i];
+      double coreReading = shown.applyAsDouble(time) + coreError[i];
       boolean lost = noise.uniform() < settings.lost();
       rows.append(String.format(Locale.ROOT, "%.0f,%s,", time, reading(chamberReading)));
       rows.append(lost ? "" : reading(coreReading)).append('\n');

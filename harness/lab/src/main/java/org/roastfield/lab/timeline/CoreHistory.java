@@ -1,6 +1,7 @@
 package org.roastfield.lab.timeline;
 
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.roastfield.core.simulation.Peak;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.StageResult;
@@ -29,13 +30,25 @@ public final class CoreHistory {
    * if it never does.
    */
   public static OptionalDouble firstRise(Trace trace, double temperature) {
-    double before = trace.start();
-    if (trace.at(before) >= temperature) {
+    return firstRise(trace::at, trace.start(), trace.end(), temperature);
+  }
+
+  /**
+   * The same of any temperature [K] over time [s].
+   *
+   * @param trace temperature at a time from {@code start} to {@code end}
+   * @param start [s]
+   * @param end [s]
+   */
+  public static OptionalDouble firstRise(
+      DoubleUnaryOperator trace, double start, double end, double temperature) {
+    double before = start;
+    if (trace.applyAsDouble(before) >= temperature) {
       return OptionalDouble.of(before);
     }
-    while (before < trace.end()) {
-      double after = Math.min(before + SEARCH_STEP, trace.end());
-      if (trace.at(after) >= temperature) {
+    while (before < end) {
+      double after = Math.min(before + SEARCH_STEP, end);
+      if (trace.applyAsDouble(after) >= temperature) {
         return OptionalDouble.of(crossing(trace, temperature, before, after));
       }
       before = after;
@@ -43,12 +56,13 @@ public final class CoreHistory {
     return OptionalDouble.empty();
   }
 
-  private static double crossing(Trace trace, double temperature, double before, double after) {
+  private static double crossing(
+      DoubleUnaryOperator trace, double temperature, double before, double after) {
     double low = before;
     double high = after;
     while (high - low > 0.01) {
       double middle = 0.5 * (low + high);
-      if (trace.at(middle) >= temperature) {
+      if (trace.applyAsDouble(middle) >= temperature) {
         high = middle;
       } else {
         low = middle;

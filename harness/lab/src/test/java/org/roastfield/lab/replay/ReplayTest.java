@@ -7,8 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.Published;
 import org.roastfield.lab.files.CookFile;
@@ -67,9 +68,9 @@ class ReplayTest {
   void errors_areThoseOfThePairs() {
     List<Comparison> pairs =
         List.of(
-            new Comparison(0, 280, 281),
-            new Comparison(60, 281, 279),
-            new Comparison(120, 282, 282.5));
+            new Comparison(0, 280, 281, 281),
+            new Comparison(60, 281, 279, 279),
+            new Comparison(120, 282, 282.5, 282.5));
     ErrorSummary errors = ErrorSummary.of(pairs, 4);
     assertEquals(3, errors.readings());
     assertEquals(4, errors.missing());
@@ -82,8 +83,7 @@ class ReplayTest {
   @Test
   void targets_areMetBetweenReadings_orNever() {
     CookLog log = log("time_s,core_degC\n0,5\n600,8\n1200,15\n1800,20\n");
-    ReplayOptions options =
-        new ReplayOptions(OptionalDouble.empty(), List.of(283.15, 373.15), false);
+    ComparisonOptions options = ComparisonOptions.DEFAULTS.withTargets(List.of(283.15, 373.15));
     ReplayResult result = replay(CookTexts.read(CookTexts.SLAB), log, options);
     assertEquals(600 + 600 * 2 / 7.0, result.targets().get(0).measured().orElseThrow(), 1e-9);
     assertTrue(result.targets().get(1).measured().isEmpty());
@@ -93,7 +93,7 @@ class ReplayTest {
   @Test
   void until_leavesOutWhatComesLater() {
     CookLog log = log("time_s,core_degC\n0,5\n600,8\n1200,15\n1800,20\n");
-    ReplayOptions options = new ReplayOptions(OptionalDouble.of(1300), List.of(), false);
+    ComparisonOptions options = ComparisonOptions.DEFAULTS.withUntil(1300);
     ReplayResult result = replay(CookTexts.read(CookTexts.SLAB), log, options);
     assertEquals(3, result.errors().readings());
     assertEquals(1200, result.simulation().endTime(), 1e-9);
@@ -102,12 +102,62 @@ class ReplayTest {
   @Test
   void startFromLog_replacesTheStatedStart() {
     CookLog log = log("time_s,core_degC\n0,12\n600,13\n");
-    ReplayOptions options = new ReplayOptions(OptionalDouble.empty(), List.of(), true);
-    ReplayResult result = replay(CookTexts.read(CookTexts.SLAB), log, options);
+    CookFile file = CookTexts.read(CookTexts.SLAB);
+    ReplayResult result = replay(file, log, ComparisonOptions.DEFAULTS, true);
     assertEquals(285.15, result.startTemperature(), 1e-9);
     assertEquals(0, result.core().get(0).error(), 1e-3);
     assertTrue(
         result.assumptions().contains("start temperature: 12.0 °C, the log's first core reading"));
+  }
+
+  /** Between 5 and 15 °C: 10 K in 1200 s; the span beyond the log's readings is never crossed. */
+  @Test
+  void heatingRates_areTakenBetweenFirstCrossings() {
+    CookLog log = log("time_s,core_degC\n0,5\n600,8\n1200,15\n1800,20\n");
+    ComparisonOptions options =
+        ComparisonOptions.DEFAULTS.withRates(
+            List.of(new RateSpan(278.15, 288.15), new RateSpan(288.15, 323.15)));
+    Compared compared = replay(CookTexts.read(CookTexts.SLAB), log, options).compared();
+    assertEquals(10 / 1200.0, compared.rates().get(0).measured().orElseThrow(), 1e-9);
+    assertTrue(compared.rates().get(0).computed().orElseThrow() > 0);
+    assertTrue(compared.rates().get(1).measured().isEmpty());
+    assertTrue(compared.rates().get(1).relativeError().isEmpty());
+    assertRefused("high must be above 300.0 K, was 300.0 K", () -> new RateSpan(300, 300));
+  }
+
+  @Test
+  void from_leavesOutEarlierErrors() {
+    CookLog log = log("time_s,core_degC\n0,50\n600,8\n1200,15\n1800,20\n");
+    ComparisonOptions options = ComparisonOptions.DEFAULTS.withFrom(600);
+    assertEquals(3, replay(CookTexts.read(CookTexts.SLAB), log, options).errors().readings());
+    assertRefused("until must be greater than 600.0, was 600.0", () -> options.withUntil(600));
+  }
+
+  @Test
+  void probeThatCoreReadingsAreFrom_isTheOneThatErrsOrIsNamed() {
+    String two = "- {name: tip, off-centre: 2 mm, bias: 1 K}\n  - {name: leaf, off-centre: 0 mm}";
+    CookFile both = CookTexts.read(CookTexts.SLAB.replace("- {name: tip, depth: 15 mm}", two));
+    CookFile ideal = CookTexts.read(CookTexts.SLAB);
+    assertEquals("the true core", Readout.of(ideal, Optional.empty()).words());
+    assertEquals("probe tip", Readout.of(ideal, Optional.of("tip")).words());
+    assertEquals("the true core", Readout.of(both, Optional.of("core")).words());
+    assertRefused(
+        "probe must be stated where more than one could have logged the core, which tip, leaf of"
+            + " cook.yaml could",
+        () -> Readout.of(both, Optional.empty()));
+    assertRefused(
+        "probe must be core or one of cook.yaml (tip, leaf), was \"tap\"",
+        () -> Readout.of(both, Optional.of("tap")));
+    CookLog log = log("time_s,core_degC\n0,5\n600,8\n1200,15\n1800,20\n");
+    Compared compared = replay(both, log, ComparisonOptions.DEFAULTS.withProbe("tip")).compared();
+    assertTrue(compared.core().get(3).computed() > compared.core().get(3).trueCore() + 1);
+    TargetTime ten = compared.targets().get(0);
+    assertTrue(ten.computed().orElseThrow() < ten.trueCore().orElseThrow() - 30, ten::toString);
+  }
+
+  private static void assertRefused(String message, Executable action) {
+    IllegalArgumentException e = assertThrows(IllegalArgumentException.class, action);
+    assertEquals(message, e.getMessage());
   }
 
   @Test
@@ -127,11 +177,16 @@ class ReplayTest {
   }
 
   private static ReplayResult replay(CookFile file, CookLog log) {
-    return replay(file, log, ReplayOptions.withDefaults());
+    return replay(file, log, ComparisonOptions.DEFAULTS);
   }
 
-  private static ReplayResult replay(CookFile file, CookLog log, ReplayOptions options) {
-    Replay replay = Replay.of(file, log, options);
+  private static ReplayResult replay(CookFile file, CookLog log, ComparisonOptions options) {
+    return replay(file, log, options, false);
+  }
+
+  private static ReplayResult replay(
+      CookFile file, CookLog log, ComparisonOptions options, boolean startFromLog) {
+    Replay replay = Replay.of(file, log, options, startFromLog);
     return replay.compare(Simulator.withDefaults().run(replay.cook()).orElseThrow());
   }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.replay.Compared;
 import org.roastfield.lab.replay.ReplayResult;
 import org.w3c.dom.Element;
 
@@ -81,9 +82,14 @@ class ReplayReportTest {
   void replayWithoutReadings_isRefused() {
     ReplayResult empty =
         new ReplayResult(
-            List.of(),
-            REPLAY.errors(),
-            List.of(),
+            new Compared(
+                "the true core",
+                false,
+                List.of(),
+                REPLAY.errors(),
+                List.of(),
+                List.of(),
+                REPLAY.compared().water()),
             REPLAY.chamber(),
             true,
             281,

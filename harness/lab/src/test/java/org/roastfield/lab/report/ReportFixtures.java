@@ -30,10 +30,12 @@ import org.roastfield.lab.files.Food;
 import org.roastfield.lab.files.HeatTransfer;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.StageSetup;
+import org.roastfield.lab.replay.Compared;
 import org.roastfield.lab.replay.Comparison;
 import org.roastfield.lab.replay.ErrorSummary;
 import org.roastfield.lab.replay.ReplayResult;
 import org.roastfield.lab.replay.TargetTime;
+import org.roastfield.lab.replay.WaterLoss;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.TemperatureScale;
@@ -183,16 +185,21 @@ final class ReportFixtures {
     for (int i = 0; i * 20 <= end; i++) {
       double computed = result.core().at(i * 20);
       double wave = 0.8 * StrictMath.sin(i / 60.0) + 0.1 * StrictMath.sin(i * 1.7);
-      core.add(new Comparison(i * 20, computed + wave + 0.3, computed));
+      core.add(new Comparison(i * 20, computed + wave + 0.3, computed, computed));
     }
+    OptionalDouble never = OptionalDouble.empty();
+    OptionalDouble reached = OptionalDouble.of(6090);
     return new ReplayResult(
-        core,
-        new ErrorSummary(core.size(), 3, 0.65, -0.31, -1.2, 1900),
-        List.of(
-            new TargetTime(
-                Temperatures.celsius(40), OptionalDouble.of(6000), OptionalDouble.of(6090)),
-            new TargetTime(
-                Temperatures.celsius(70), OptionalDouble.empty(), OptionalDouble.empty())),
+        new Compared(
+            "the true core",
+            false,
+            core,
+            new ErrorSummary(core.size(), 3, 0.65, -0.31, -1.2, 1900),
+            List.of(
+                new TargetTime(Temperatures.celsius(40), OptionalDouble.of(6000), reached, reached),
+                new TargetTime(Temperatures.celsius(70), never, never, never)),
+            List.of(),
+            new WaterLoss(1, never, never)),
         withChamber ? chamber() : LogChannel.of("chamber", new double[0], new double[0], 0),
         withChamber,
         Temperatures.celsius(8),

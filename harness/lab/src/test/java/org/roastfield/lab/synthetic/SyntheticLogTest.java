@@ -8,9 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.Published;
 import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.CookFileReader;
+import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.CookLogReader;
 import org.roastfield.lab.files.CookTexts;
+import org.roastfield.lab.replay.ComparisonOptions;
+import org.roastfield.lab.replay.Replay;
 import org.roastfield.lab.result.Inputs;
 import org.roastfield.lab.synthetic.SyntheticLog.Made;
 
@@ -32,6 +39,30 @@ class SyntheticLogTest {
   @Test
   void comments_sayThatItIsMadeUp() {
     assertTrue(csv(1).startsWith("# " + ID + ": made up, no such cook took place\n"));
+  }
+
+  /** The same cook read by a probe that lags and is biased: a replay that knows it is as good. */
+  @Test
+  void probeThatErrs_isWhatTheLogIsReadBy() {
+    String text = new String(Published.porkLoinBytes(), StandardCharsets.UTF_8);
+    String probe = "{name: leaf, off-centre: 4 mm, response: 300 s, bias: 2 K}";
+    CookFile file =
+        CookFileReader.parse(
+            "cook.yaml",
+            text.replace("{name: halfway, depth: 24 mm}", probe).getBytes(StandardCharsets.UTF_8));
+    String csv = ((Made.Text) make(ID, file, 1)).csv();
+    assertTrue(csv.contains("% lost, as probe leaf shows it\n"), csv.substring(0, 600));
+    CookLog log = CookLogReader.parse("log.csv", csv.getBytes(StandardCharsets.UTF_8));
+    double known = rms(file, log, ComparisonOptions.DEFAULTS);
+    assertTrue(known > 0.15 && known < 0.45, "rms " + known);
+    double ignored = rms(file, log, ComparisonOptions.DEFAULTS.withProbe("core"));
+    assertTrue(ignored > 0.7, "rms " + ignored);
+  }
+
+  private static double rms(CookFile file, CookLog log, ComparisonOptions options) {
+    Replay replay = Replay.of(file, log, options, false);
+    SimulationResult result = Simulator.withDefaults().run(replay.cook()).orElseThrow();
+    return replay.compare(result).errors().rms();
   }
 
   @Test
