@@ -7,10 +7,15 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.replay.Fit;
 import org.roastfield.lab.replay.FitParameter;
+import org.roastfield.lab.result.FitJson;
+import org.roastfield.lab.result.ManifestJson;
+import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.TemperatureScale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -60,6 +65,15 @@ final class FitCommand implements Callable<Integer> {
 
   @Mixin private ComparisonArguments comparison = new ComparisonArguments();
 
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Where fit.json and manifest.json go (default: nowhere).")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(names = "--json", description = "Print fit.json instead of the summary.")
+  private boolean json;
+
   @Option(names = "--fahrenheit", description = "Show °F on screen instead of °C.")
   private boolean fahrenheit;
 
@@ -71,19 +85,44 @@ final class FitCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     CookInput cook = CookInput.read(cookPath);
     LogInput log = LogInput.read(logPath);
-    Simulator simulator = Simulator.with(accuracy.settings());
-    TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
     try {
       List<FitParameter> parameters = parameters();
+      Simulator simulator = Simulator.with(accuracy.settings());
       Fit fit = Fit.of(cook.cook(), log.log(), comparison.options(), simulator);
-      Fit.Fitted fitted = fit.fit(parameters, given());
-      PrintWriter screen = spec.commandLine().getOut();
-      screen.print(FitText.of(cook.cook(), log.log(), parameters, fitted, scale));
-      screen.flush();
+      finish(cook, log, parameters, fit.fit(parameters, given()));
     } catch (IllegalArgumentException e) {
       throw new BadInputException(String.valueOf(e.getMessage()));
     }
     return 0;
+  }
+
+  private void finish(
+      CookInput cook, LogInput log, List<FitParameter> parameters, Fit.Fitted fitted)
+      throws IOException {
+    TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+    String fitText = FitJson.text(cook.cook(), log.log(), parameters, fitted);
+    PrintWriter screen = spec.commandLine().getOut();
+    screen.print(json ? fitText : FitText.of(cook.cook(), log.log(), parameters, fitted, scale));
+    if (out.isPresent()) {
+      RunManifest manifest =
+          Manifests.of("fit", List.of(cook.entry(), log.entry()), accuracy.settings(), options());
+      OutputFolder folder = new OutputFolder(out.get());
+      folder.write(Map.of("fit.json", fitText, "manifest.json", ManifestJson.text(manifest)));
+      if (!json) {
+        screen.println("Wrote fit.json, manifest.json in " + folder.path());
+      }
+    }
+    screen.flush();
+  }
+
+  private List<RunManifest.Setting> options() {
+    List<RunManifest.Setting> entries = new ArrayList<>(comparison.settings());
+    entries.add(new RunManifest.Setting("free", String.join(",", free)));
+    new TreeMap<>(set)
+        .forEach(
+            (word, value) ->
+                entries.add(new RunManifest.Setting("set_" + word, Double.toString(value))));
+    return entries;
   }
 
   private List<FitParameter> parameters() {

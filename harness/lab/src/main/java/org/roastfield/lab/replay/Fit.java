@@ -84,12 +84,16 @@ public final class Fit {
    * @param free parameters to fit, from their given values on; a size or convection without one
    *     from the best of a few. With none free the cook is only compared
    * @param given values of parameters; those missing are neutral
-   * @throws IllegalArgumentException if a given value is out of its bounds, or the cook cannot be
-   *     computed with the values found
+   * @throws IllegalArgumentException if a given value is out of its bounds, there are no more
+   *     readings than numbers to fit, or the cook cannot be computed with the values found
    */
   public Fitted fit(List<FitParameter> free, Map<FitParameter, Double> given) {
     given.forEach(FitParameter::check);
     int n = free.size();
+    if (logged.used() <= n) {
+      throw new IllegalArgumentException(
+          "core readings must be more than the numbers to fit, " + n + ", were " + logged.used());
+    }
     double[] step = new double[n];
     double[] low = new double[n];
     double[] high = new double[n];

@@ -6,9 +6,13 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.replay.Compared;
 import org.roastfield.lab.replay.ErrorSummary;
+import org.roastfield.lab.replay.HeatingRate;
+import org.roastfield.lab.replay.RateSpan;
 import org.roastfield.lab.replay.ReplayResult;
 import org.roastfield.lab.replay.TargetTime;
+import org.roastfield.lab.replay.WaterLoss;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.Cautions;
 import org.roastfield.lab.timeline.TemperatureScale;
@@ -86,7 +90,7 @@ public final class ReplayReport {
     page.beside(
         List.of(
             part -> {
-              part.table(errors(replay.errors()));
+              part.table(errors(replay.compared()));
               if (!replay.targets().isEmpty()) {
                 part.table(targets(replay.targets()));
               }
@@ -96,18 +100,47 @@ public final class ReplayReport {
                     part, Cautions.of(file, replay.simulation(), TemperatureScale.CELSIUS))));
   }
 
-  private static Table errors(ErrorSummary errors) {
+  private static Table errors(Compared compared) {
+    ErrorSummary errors = compared.errors();
+    WaterLoss water = compared.water();
     String worst =
         Numbers.signed(errors.worst(), 2) + " K at " + TimeBase.elapsed().text(errors.worstTime());
-    return Table.ofWords(
-        "Computed less measured core",
-        List.of("what", "how much"),
-        List.of(
-            List.of("readings compared", Integer.toString(errors.readings())),
-            List.of("rows without a reading", Integer.toString(errors.missing())),
-            List.of("root mean square", Numbers.decimal(errors.rms(), 2) + " K"),
-            List.of("mean (bias)", Numbers.signed(errors.bias(), 2) + " K"),
-            List.of("worst", worst)));
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("compared with", compared.readout()));
+    rows.add(List.of("readings compared", Integer.toString(errors.readings())));
+    rows.add(List.of("rows without a reading", Integer.toString(errors.missing())));
+    rows.add(List.of("root mean square", Numbers.decimal(errors.rms(), 2) + " K"));
+    rows.add(List.of("mean (bias)", Numbers.signed(errors.bias(), 2) + " K"));
+    rows.add(List.of("worst", worst));
+    for (HeatingRate rate : compared.rates()) {
+      rows.add(List.of("heating rate " + span(rate.span()), rates(rate)));
+    }
+    rows.add(List.of("evaporated", Numbers.decimal(water.perArea(), 2) + " kg/m²"));
+    if (water.computed().isPresent()) {
+      rows.add(List.of("evaporated from the whole cut", grams(water.computed())));
+    }
+    if (water.weighed().isPresent()) {
+      rows.add(List.of("weighed loss", grams(water.weighed())));
+    }
+    return Table.ofWords("Computed less measured core", List.of("what", "how much"), rows);
+  }
+
+  private static String span(RateSpan span) {
+    return Numbers.celsiusText(span.low()) + " to " + Numbers.celsiusText(span.high());
+  }
+
+  private static String rates(HeatingRate rate) {
+    return perMinute(rate.computed()) + ", measured " + perMinute(rate.measured());
+  }
+
+  private static String perMinute(OptionalDouble rate) {
+    return rate.isPresent()
+        ? Numbers.decimal(60 * rate.getAsDouble(), 2) + " K/min"
+        : "not crossed";
+  }
+
+  private static String grams(OptionalDouble mass) {
+    return Numbers.decimal(1000 * mass.orElseThrow(), 1) + " g";
   }
 
   private static Table targets(List<TargetTime> targets) {

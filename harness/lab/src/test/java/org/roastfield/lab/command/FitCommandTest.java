@@ -3,6 +3,8 @@ package org.roastfield.lab.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -61,6 +63,28 @@ class FitCommandTest {
             "check with a thermometer you trust")) {
       assertTrue(run.out().contains(piece), () -> piece + " in\n" + run.out());
     }
+  }
+
+  @Test
+  void json_holdsWhatTheScreenShows_andTheManifestWhatWasAsked() throws IOException {
+    String cook = cook(HALFWAY, HALFWAY);
+    String out = folder.resolve("out").toString();
+    List<String> asked = List.of("--free", "size", "--set", "drive=0.5", "--lost", "100 g");
+    Run run = run(cook, asked, List.of("--until", "100min", "--json", "--out", out));
+    assertEquals(0, run.code(), run.err());
+    assertEquals(Files.readString(Path.of(out, "fit.json")), run.out());
+    JsonNode root = new ObjectMapper().readTree(run.out());
+    assertEquals("roastfield-fit", root.get("schema").asText());
+    assertTrue(root.get("parameters").get("size").get("fitted").asBoolean());
+    assertEquals(0.5, root.get("parameters").get("drive").get("value").asDouble());
+    assertEquals(0.1, root.get("water_lost").get("weighed_kg").asDouble());
+    assertEquals(
+        root.get("core").get("time_s").size(), root.get("core_error").get("readings").asInt());
+    JsonNode settings =
+        new ObjectMapper().readTree(Path.of(out, "manifest.json").toFile()).get("settings");
+    assertEquals("size", settings.get("free").asText());
+    assertEquals("0.5", settings.get("set_drive").asText());
+    assertEquals("6000.0", settings.get("until_s").asText());
   }
 
   /** A dry log says nothing of a drive: it ends at its bound, and that is said. */

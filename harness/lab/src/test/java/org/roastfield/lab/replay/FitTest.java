@@ -134,6 +134,16 @@ class FitTest {
   }
 
   @Test
+  void fewerReadingsThanNumbers_areRefused() {
+    String three = "time_s,core_degC\n0,8\n600,9\n1200,11\n";
+    CookLog log = CookLogReader.parse("log.csv", three.getBytes(StandardCharsets.UTF_8));
+    Fit fit = fit(Published.porkLoin(), log);
+    IllegalArgumentException e =
+        assertThrows(IllegalArgumentException.class, () -> fit.fit(THREE, Map.of()));
+    assertEquals("core readings must be more than the numbers to fit, 3, were 3", e.getMessage());
+  }
+
+  @Test
   void valuesBeyondTheirBounds_areRefused() {
     Fit fit = fit(Published.porkLoin(), Published.syntheticLog());
     IllegalArgumentException e =

@@ -72,6 +72,13 @@ class ReplayReportTest {
   }
 
   @Test
+  void tableOfErrors_saysWhatWasComparedAndWhatEvaporated() {
+    String html = html("x", REPLAY);
+    assertTrue(html.contains("<td>the true core</td>"), html);
+    assertTrue(html.contains("<td>1.00 kg/m²</td>"), html);
+  }
+
+  @Test
   void hostileComment_isShownAsText() {
     String html = html("</p><script>alert(1)</script>", REPLAY);
     PageChecks.assertStandsAlone(html);
