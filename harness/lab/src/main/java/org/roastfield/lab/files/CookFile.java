@@ -21,6 +21,7 @@ import org.roastfield.core.shape.Taper;
  * @param taper whose thickest station {@code cook} computes, if the cut is one
  * @param facts statements about the cook and its cut, for display
  * @param stages in order
+ * @param statements all that the file says
  */
 public record CookFile(
     String fileName,
@@ -33,7 +34,8 @@ public record CookFile(
     Optional<Extent> extent,
     Optional<Taper> taper,
     List<Fact> facts,
-    List<StageSetup> stages) {
+    List<StageSetup> stages,
+    Statement.Keys statements) {
 
   /** Copies the lists. */
   public CookFile {

@@ -89,10 +89,10 @@ public final class CookFileReader {
     StageReader stages =
         new StageReader(cut, pressure, new EndReader(starts, probes), new CoverReader(starts, cut));
     Entry stagesEntry = section.required("stages");
-    stagesEntry.items().forEach(stages::read);
-    if (stages.setups().size() > MOST_STAGES) {
+    if (stagesEntry.items().size() > MOST_STAGES) {
       throw stagesEntry.error("at most " + MOST_STAGES + " stages");
     }
+    stagesEntry.items().forEach(stages::read);
     Cook cook = stagesEntry.guard(() -> new Cook(cut.cut(), stages.stages(), probes));
     return new CookFile(
         fileName,
@@ -105,7 +105,8 @@ public final class CookFileReader {
         cut.extent(),
         cut.taper(),
         facts,
-        stages.setups());
+        stages.setups(),
+        section.statements());
   }
 
   private double pressure() {

@@ -1,10 +1,14 @@
 package org.roastfield.lab.files;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -22,12 +26,40 @@ record Entry(String file, Node node) {
 
   private static final int LONGEST_NAME = 120;
 
+  /** Plain words of YAML for no value. */
+  private static final Set<String> NOTHING = Set.of("null", "Null", "NULL", "~");
+
   /** Text of a single value. */
   String text() {
-    if (node instanceof ScalarNode scalar && !scalar.getValue().isEmpty()) {
+    if (node instanceof ScalarNode scalar && !isNothing(scalar)) {
       return scalar.getValue();
     }
     throw error("a single value");
+  }
+
+  /** Whether YAML takes a value for none. */
+  private static boolean isNothing(ScalarNode scalar) {
+    return scalar.getValue().isEmpty()
+        || (scalar.getScalarStyle() == ScalarStyle.PLAIN && NOTHING.contains(scalar.getValue()));
+  }
+
+  /**
+   * All that stands here.
+   *
+   * @throws CookFileException if a value is missing in it, or a key is none
+   */
+  Statement statement() {
+    if (node instanceof MappingNode mapping) {
+      Map<String, Statement> values = new LinkedHashMap<>();
+      for (NodeTuple tuple : mapping.getValue()) {
+        Entry key = new Entry(file, tuple.getKeyNode());
+        values.put(key.text(), new Entry(file, tuple.getValueNode()).statement());
+      }
+      return guard(() -> new Statement.Keys(values));
+    }
+    return node instanceof SequenceNode
+        ? new Statement.Items(items().stream().map(Entry::statement).toList())
+        : new Statement.Text(text());
   }
 
   /** A name: one line of printable text. */
@@ -44,7 +76,7 @@ record Entry(String file, Node node) {
   double quantity(Dimension dimension, double low, double high) {
     OptionalDouble value = Quantity.parse(text(), dimension);
     if (value.isEmpty()) {
-      throw error(dimension.description());
+      throw error(dimension.description() + Advice.on(text(), dimension));
     }
     if (!(value.getAsDouble() >= low && value.getAsDouble() <= high)) {
       throw error("a value from " + dimension.text(low) + " to " + dimension.text(high));
@@ -128,7 +160,7 @@ record Entry(String file, Node node) {
 
   private String found() {
     if (node instanceof ScalarNode scalar) {
-      return scalar.getValue().isEmpty() ? "nothing" : SourceText.quoted(scalar.getValue());
+      return isNothing(scalar) ? "nothing" : SourceText.quoted(scalar.getValue());
     }
     return node instanceof MappingNode ? "keys and values" : "a list";
   }

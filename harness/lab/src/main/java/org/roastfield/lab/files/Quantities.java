@@ -40,6 +40,10 @@ public final class Quantities {
       return value.getAsDouble();
     }
     throw new IllegalArgumentException(
-        "must be " + dimension.description() + ", was " + SourceText.quoted(text));
+        "must be "
+            + dimension.description()
+            + Advice.on(text, dimension)
+            + ", was "
+            + SourceText.quoted(text));
   }
 }

@@ -71,6 +71,13 @@ final class Section {
     return required(key).quantity(dimension, low, high);
   }
 
+  /** All that the section says. */
+  Statement.Keys statements() {
+    Map<String, Statement> values = new LinkedHashMap<>();
+    entries.forEach((key, entry) -> values.put(key, entry.statement()));
+    return new Statement.Keys(values);
+  }
+
   /** The section itself as a value, for errors about all of it. */
   Entry place() {
     return place;

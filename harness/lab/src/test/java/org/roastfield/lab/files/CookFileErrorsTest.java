@@ -60,10 +60,16 @@ class CookFileErrorsTest {
   static Stream<Arguments> quantities() {
     String length = "expected a length, such as 96 mm (mm, cm, m, in)";
     return Stream.of(
-        arguments("thickness: 40 mm", "thickness: 40", "8:14: found \"40\", " + length),
+        arguments(
+            "thickness: 40 mm",
+            "thickness: 40",
+            "8:14: found \"40\", " + length + "; 40 of mm, cm or in?"),
         arguments("thickness: 40 mm", "thickness: NaN mm", "8:14: found \"NaN mm\", " + length),
         arguments("thickness: 40 mm", "thickness: .inf", "8:14: found \".inf\", " + length),
-        arguments("thickness: 40 mm", "thickness: 4,0 cm", "8:14: found \"4,0 cm\", " + length),
+        arguments(
+            "thickness: 40 mm",
+            "thickness: 4,0 cm",
+            "8:14: found \"4,0 cm\", " + length + "; decimals stand after a point: 4.0 cm"),
         arguments("thickness: 40 mm", "thickness: 40 °C", "8:14: found \"40 °C\", " + length),
         arguments(
             "thickness: 40 mm",

@@ -31,6 +31,7 @@ import org.roastfield.lab.files.HeatTransfer;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.StageSetup;
 import org.roastfield.lab.replay.Compared;
+import org.roastfield.lab.files.Statement;
 import org.roastfield.lab.replay.Comparison;
 import org.roastfield.lab.replay.ErrorSummary;
 import org.roastfield.lab.replay.ReplayResult;
@@ -231,7 +232,8 @@ final class ReportFixtures {
         extent,
         Optional.empty(),
         List.of(new Fact("food", food.word()), new Fact("thickness", "as drawn")),
-        stages);
+        stages,
+        Statement.keys().with("name", name));
   }
 
   private static Stage stage(String name, double celsius, double coefficient, StageEnd end) {
