@@ -18,6 +18,6 @@ record CookInput(CookFile cook, InputFile entry) {
   static CookInput read(Path path) throws IOException {
     byte[] bytes = CookFileReader.bytes(path);
     String name = String.valueOf(path.getFileName());
-    return new CookInput(CookFileReader.parse(name, bytes), Inputs.file("cook", name, bytes));
+    return new CookInput(CookFileReader.parse(path, bytes), Inputs.file("cook", name, bytes));
   }
 }

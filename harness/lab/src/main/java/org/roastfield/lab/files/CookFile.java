@@ -21,6 +21,7 @@ import org.roastfield.core.shape.Taper;
  * @param taper whose thickest station {@code cook} computes, if the cut is one
  * @param facts statements about the cook and its cut, for display
  * @param stages in order
+ * @param notes what the file says beside
  * @param statements all that the file says
  */
 public record CookFile(
@@ -35,6 +36,7 @@ public record CookFile(
     Optional<Taper> taper,
     List<Fact> facts,
     List<StageSetup> stages,
+    CookNotes notes,
     Statement.Keys statements) {
 
   /** Copies the lists. */

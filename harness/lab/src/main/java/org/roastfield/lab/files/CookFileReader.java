@@ -1,13 +1,17 @@
 package org.roastfield.lab.files;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.cook.StageEnd;
 
 /**
  * Reads cook files: one YAML 1.2 document of at most 1 MiB, every quantity with its unit.
@@ -27,11 +31,13 @@ public final class CookFileReader {
 
   private final String fileName;
   private final Section section;
+  private final Optional<Path> path;
   private final List<Fact> facts = new ArrayList<>();
 
-  private CookFileReader(String fileName, Section section) {
+  private CookFileReader(String fileName, Section section, Optional<Path> path) {
     this.fileName = fileName;
     this.section = section;
+    this.path = path;
   }
 
   /**
@@ -41,7 +47,7 @@ public final class CookFileReader {
    * @throws CookFileException if it is no cook
    */
   public static CookFile read(Path path) throws IOException {
-    return parse(SourceText.name(path), SourceText.bytes(path, LARGEST));
+    return parse(path, SourceText.bytes(path, LARGEST));
   }
 
   /**
@@ -55,13 +61,33 @@ public final class CookFileReader {
   }
 
   /**
-   * Reads the bytes of a file.
+   * Reads the bytes of a file that has a place, where the cooker that it names is looked for.
+   *
+   * @param path of the file
+   * @param bytes content; not modified
+   * @throws IOException if the profile of a cooker cannot be read at all
+   * @throws CookFileException if it is no cook
+   */
+  public static CookFile parse(Path path, byte[] bytes) throws IOException {
+    return reader(SourceText.name(path), bytes, Optional.of(path)).cookFile();
+  }
+
+  /**
+   * Reads the bytes of a file without a place: the profile of a cooker is not looked for.
    *
    * @param fileName last part of its path, for messages
    * @param bytes content; not modified
    * @throws CookFileException if it is no cook
    */
   public static CookFile parse(String fileName, byte[] bytes) {
+    try {
+      return reader(fileName, bytes, Optional.empty()).cookFile();
+    } catch (IOException e) {
+      throw new UncheckedIOException("nothing is read without a place", e);
+    }
+  }
+
+  private static CookFileReader reader(String fileName, byte[] bytes, Optional<Path> path) {
     if (bytes.length > LARGEST) {
       throw new CookFileException(
           fileName, 1, 1, bytes.length + " bytes", "at most " + LARGEST + " bytes");
@@ -70,17 +96,27 @@ public final class CookFileReader {
     Section section =
         new Entry(fileName, YamlTree.rootOf(source))
             .section(
-                "roastfield", "name", "made-up", "starts", "altitude", "cut", "probes", "stages");
-    return new CookFileReader(fileName, section).cookFile();
+                "roastfield",
+                "name",
+                "made-up",
+                "starts",
+                "serves",
+                "altitude",
+                "cooker",
+                "cut",
+                "probes",
+                "stages",
+                "wishes");
+    return new CookFileReader(fileName, section, path);
   }
 
-  private CookFile cookFile() {
+  private CookFile cookFile() throws IOException {
     Entry format = section.required("roastfield");
     if (!format.text().equals(FORMAT)) {
       throw format.error(FORMAT);
     }
     String name = section.required("name").name();
-    boolean madeUp = section.optional("made-up").map(CookFileReader::flag).orElse(false);
+    boolean madeUp = section.optional("made-up").map(Entry::flag).orElse(false);
     LocalDateTime starts = Clock.read(section.required("starts"));
     double pressure = pressure();
     CutSetup cut = CutReader.read(section.required("cut"));
@@ -106,7 +142,36 @@ public final class CookFileReader {
         cut.taper(),
         facts,
         stages.setups(),
+        notes(starts, cut),
         section.statements());
+  }
+
+  private CookNotes notes(LocalDateTime starts, CutSetup cut) throws IOException {
+    Optional<LocalDateTime> serves = section.optional("serves").map(e -> serves(e, starts));
+    Optional<Entry> cooker = section.optional("cooker");
+    boolean taper = cut.taper().isPresent();
+    Wishes wishes =
+        section.optional("wishes").map(e -> Wishes.read(e, taper, facts)).orElse(Wishes.none());
+    return new CookNotes(
+        serves,
+        wishes,
+        cooker.isPresent() ? Optional.of(cooker(cooker.get())) : Optional.empty(),
+        cut.surface());
+  }
+
+  private CookerReference cooker(Entry entry) throws IOException {
+    facts.add(new Fact("cooker", entry.text() + " (recorded; its profile is not used yet)"));
+    return Cookers.read(entry, path);
+  }
+
+  private LocalDateTime serves(Entry entry, LocalDateTime starts) {
+    LocalDateTime clock = Clock.read(entry);
+    double time = Duration.between(starts, clock).toSeconds();
+    if (!(time > 0 && time <= StageEnd.LONGEST)) {
+      throw entry.error("a clock time after " + starts + " and within ten days of it");
+    }
+    facts.add(new Fact("served at", entry.text()));
+    return clock;
   }
 
   private double pressure() {
@@ -117,13 +182,5 @@ public final class CookFileReader {
     }
     facts.add(new Fact("altitude", entry.text()));
     return MoistAir.pressureAtAltitude(entry.quantity(Dimension.ALTITUDE, -500, 9000));
-  }
-
-  private static boolean flag(Entry entry) {
-    return switch (entry.text()) {
-      case "true" -> true;
-      case "false" -> false;
-      default -> throw entry.error("true or false");
-    };
   }
 }

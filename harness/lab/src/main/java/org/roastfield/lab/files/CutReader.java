@@ -32,22 +32,25 @@ final class CutReader {
                 "shape",
                 "thickness",
                 "diameter",
+                "girth",
                 "diameters",
+                "girths",
                 "length",
                 "width",
+                "weight",
                 "biot-number",
                 "start-temperature",
                 "material",
                 "emissivity",
-                "water-activity"))
+                "water-activity",
+                "surface"))
         .setup();
   }
 
   private CutSetup setup() {
     Food food = food();
-    ShapeReader form = new ShapeReader(section, facts);
-    Shape shape = form.shape();
-    Material material = new MaterialReader(food, facts).read(section.required("material"));
+    Substance substance = new MaterialReader(food, facts).read(section.required("material"));
+    Material material = substance.material();
     Entry start = section.required("start-temperature");
     facts.add(new Fact("start temperature", start.text()));
     double startTemperature = start.quantity(Dimension.TEMPERATURE, 173.15, 373.15);
@@ -66,6 +69,8 @@ final class CutReader {
               + Dimension.TEMPERATURE.text(ChoiOkos.LOWEST)
               + ", since freezing and thawing are not represented: thaw the cut first");
     }
+    ShapeReader form = new ShapeReader(section, substance.densityAt(startTemperature), facts);
+    Shape shape = form.shape();
     Cut cut = start.guard(() -> new Cut(shape, material, startTemperature));
     double emissivity = stated("emissivity", EMISSIVITY);
     double waterActivity = stated("water-activity", WATER_ACTIVITY);
@@ -74,9 +79,10 @@ final class CutReader {
         food,
         emissivity,
         waterActivity,
-        form.extent(material.density()),
+        form.extent(),
         form.areaPerPerimeter(),
         form.taper(),
+        SurfaceState.read(section.optional("surface"), facts),
         facts);
   }
 

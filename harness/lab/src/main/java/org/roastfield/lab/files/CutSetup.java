@@ -16,6 +16,7 @@ import org.roastfield.core.shape.Taper;
  * @param extent size of the whole cut, if stated
  * @param areaPerPerimeter of a slab's face [m], if its length and width are stated
  * @param taper whose thickest station is the cut, if the file states one
+ * @param surface what was done to it
  * @param facts statements for display
  */
 record CutSetup(
@@ -26,6 +27,7 @@ record CutSetup(
     Optional<Extent> extent,
     Optional<Double> areaPerPerimeter,
     Optional<Taper> taper,
+    SurfaceState surface,
     List<Fact> facts) {
 
   CutSetup {

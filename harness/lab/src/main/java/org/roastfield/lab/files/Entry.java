@@ -84,6 +84,15 @@ record Entry(String file, Node node) {
     return value.getAsDouble();
   }
 
+  /** Whether something is so. */
+  boolean flag() {
+    return switch (text()) {
+      case "true" -> true;
+      case "false" -> false;
+      default -> throw error("true or false");
+    };
+  }
+
   /** Whole number in [{@code low}, {@code high}]. */
   int wholeNumber(int low, int high) {
     String text = text();

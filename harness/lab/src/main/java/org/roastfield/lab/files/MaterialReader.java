@@ -41,7 +41,7 @@ final class MaterialReader {
     return entry.node() instanceof ScalarNode;
   }
 
-  Material read(Entry entry) {
+  Substance read(Entry entry) {
     if (isName(entry)) {
       return ofCatalogue(entry);
     }
@@ -51,7 +51,7 @@ final class MaterialReader {
     facts.add(new Fact("material", name));
     Optional<Entry> composition = section.optional("composition");
     if (composition.isEmpty()) {
-      return constant(name, section);
+      return new Substance(constant(name, section), Optional.empty());
     }
     for (String property : new String[] {"conductivity", "density", "heat-capacity"}) {
       section
@@ -64,7 +64,7 @@ final class MaterialReader {
     return composed(name, composition.get());
   }
 
-  private Material ofCatalogue(Entry entry) {
+  private Substance ofCatalogue(Entry entry) {
     String name = entry.text();
     Foodstuff foodstuff = inCatalogue(entry).orElseThrow(() -> entry.error(knownNames(name)));
     food.kind()
@@ -75,7 +75,7 @@ final class MaterialReader {
                   kind.word() + ", which the food of this cut is said to be: " + food.word());
             });
     facts.add(new Fact("material", name + " (catalogue; " + foodstuff.source() + ")"));
-    return foodstuff.material();
+    return new Substance(foodstuff.material(), Optional.of(foodstuff.composition()));
   }
 
   private static String knownNames(String name) {
@@ -100,7 +100,7 @@ final class MaterialReader {
         section.quantity("heat-capacity", Dimension.HEAT_CAPACITY, 100, 10_000));
   }
 
-  private Material composed(String name, Entry entry) {
+  private Substance composed(String name, Entry entry) {
     Section parts = entry.section(PARTS.toArray(String[]::new));
     List<Double> shares = PARTS.stream().map(key -> share(parts, key)).toList();
     double sum = shares.stream().mapToDouble(Double::doubleValue).sum();
@@ -119,7 +119,8 @@ final class MaterialReader {
                     shares.get(3),
                     shares.get(4),
                     shares.get(5)));
-    return Foodstuff.of(name, kind(), composition).material();
+    Material material = Foodstuff.of(name, kind(), composition).material();
+    return new Substance(material, Optional.of(composition));
   }
 
   private static double share(Section parts, String key) {

@@ -54,11 +54,12 @@ final class Section {
 
   /** Value of a key that must be there. */
   Entry required(String key) {
-    return optional(key)
-        .orElseThrow(
-            () ->
-                Entry.errorAt(
-                    place.file(), place.node(), "no key \"" + key + "\"", "it among these keys"));
+    return optional(key).orElseThrow(() -> missing(key, "it among these keys"));
+  }
+
+  /** Error of a key that is not there. */
+  CookFileException missing(String key, String expected) {
+    return Entry.errorAt(place.file(), place.node(), "no key \"" + key + "\"", expected);
   }
 
   /** Whether a key is there. */

@@ -22,7 +22,7 @@ class CookFileErrorsTest {
           + " turns, end";
 
   private static final String TOP_KEYS =
-      "roastfield, name, made-up, starts, altitude, cut, probes, stages";
+      "roastfield, name, made-up, starts, serves, altitude, cooker, cut, probes, stages, wishes";
 
   static Stream<Arguments> keys() {
     return Stream.of(
@@ -45,8 +45,8 @@ class CookFileErrorsTest {
             "  food: beef",
             "  {a: b}: beef",
             "6:3: found a key that is no single word, expected one of food, shape, thickness,"
-                + " diameter, diameters, length, width, biot-number, start-temperature, material,"
-                + " emissivity, water-activity"),
+                + " diameter, girth, diameters, girths, length, width, weight, biot-number,"
+                + " start-temperature, material, emissivity, water-activity, surface"),
         arguments(
             "thickness: 40 mm",
             "diameter: 40 mm",

@@ -22,6 +22,7 @@ import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.ContactSetup;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.CookNotes;
 import org.roastfield.lab.files.CoverSetup;
 import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.FaceSetup;
@@ -233,6 +234,7 @@ final class ReportFixtures {
         Optional.empty(),
         List.of(new Fact("food", food.word()), new Fact("thickness", "as drawn")),
         stages,
+        CookNotes.none(),
         Statement.keys().with("name", name));
   }
 
