@@ -45,7 +45,9 @@ public record CookerProfileFile(Path path, String id, String json) {
     JsonNode stated = content.path(key);
     if (!stated.isTextual() || !stated.textValue().equals(value)) {
       String found =
-          stated.isMissingNode() ? "no key \"" + key + "\"" : SourceText.quoted(stated.toString());
+          stated.isMissingNode()
+              ? "no key \"" + key + "\""
+              : SourceText.quoted(stated.isTextual() ? stated.textValue() : stated.toString());
       throw source.error(0, found, "\"" + key + "\": \"" + value + "\"");
     }
   }

@@ -110,6 +110,14 @@ record Entry(String file, Node node) {
     return node instanceof MappingNode;
   }
 
+  /** Whether the value has keys, and this among them. */
+  boolean hasKey(String key) {
+    return node instanceof MappingNode mapping
+        && mapping.getValue().stream()
+            .map(NodeTuple::getKeyNode)
+            .anyMatch(name -> name instanceof ScalarNode word && word.getValue().equals(key));
+  }
+
   /** Value as a section with the given keys and no others. */
   Section section(String... keys) {
     if (node instanceof MappingNode mapping) {
@@ -171,6 +179,10 @@ record Entry(String file, Node node) {
     if (node instanceof ScalarNode scalar) {
       return isNothing(scalar) ? "nothing" : SourceText.quoted(scalar.getValue());
     }
-    return node instanceof MappingNode ? "keys and values" : "a list";
+    if (node instanceof MappingNode mapping) {
+      return mapping.getValue().isEmpty() ? "no keys" : "keys and values";
+    }
+    boolean empty = node instanceof SequenceNode list && list.getValue().isEmpty();
+    return empty ? "an empty list" : "a list";
   }
 }

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -43,18 +45,42 @@ final class JsonText {
     try {
       node = MAPPER.readTree(source.text());
     } catch (JsonProcessingException e) {
-      JsonLocation place = e.getLocation();
-      String problem = e.getOriginalMessage().lines().findFirst().orElse("");
-      throw new CookFileException(
-          source.fileName(),
-          place == null ? 1 : Math.max(1, place.getLineNr()),
-          place == null ? 1 : Math.max(1, place.getColumnNr()),
-          "no JSON here (" + problem + ")",
-          "one JSON object");
+      throw error(source, e);
     }
     if (!node.isObject()) {
       throw source.error(0, node.isMissingNode() ? "nothing" : "another value", "one JSON object");
     }
     return node;
+  }
+
+  private static CookFileException error(SourceText source, JsonProcessingException e) {
+    JsonLocation place = e.getLocation();
+    int line = place == null ? 1 : Math.max(1, place.getLineNr());
+    int column = place == null ? 1 : Math.max(1, place.getColumnNr());
+    String message = e.getOriginalMessage();
+    String found = "no JSON here";
+    String expected = "keys and texts in double quotes, commas between them and no others";
+    if (e instanceof JsonEOFException) {
+      found = "the end of the file";
+      expected = "the closing } of the JSON object";
+    } else if (e instanceof StreamConstraintsException) {
+      found = message.contains("nesting") ? "deep nesting" : "a long number or text";
+      expected =
+          "at most "
+              + DEEPEST
+              + " levels, numbers of "
+              + LONGEST_NUMBER
+              + " digits and texts"
+              + " of "
+              + LONGEST_TEXT
+              + " characters";
+    } else if (message.startsWith("Duplicate field ")) {
+      found = message.substring("Duplicate field ".length()) + " a second time";
+      expected = "each key once";
+    } else if (message.startsWith("Trailing token")) {
+      found = "more behind the object";
+      expected = "one JSON object";
+    }
+    return new CookFileException(source.fileName(), line, column, found, expected);
   }
 }

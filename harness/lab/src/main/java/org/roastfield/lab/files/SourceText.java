@@ -45,6 +45,10 @@ record SourceText(String fileName, String text) {
 
   /** Decodes; malformed UTF-8 is an error with its place. */
   static SourceText decode(String fileName, byte[] bytes) {
+    if (isWide(bytes)) {
+      throw new CookFileException(
+          fileName, 1, 1, "text in UTF-16", "text in UTF-8: save the file in that encoding");
+    }
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
             .newDecoder()
@@ -61,6 +65,20 @@ record SourceText(String fileName, String text) {
     }
     return new SourceText(
         fileName, decoded.startsWith(BYTE_ORDER_MARK) ? decoded.substring(1) : decoded);
+  }
+
+  /** Whether a byte order mark of UTF-16 begins the file, or every other byte is 0. */
+  private static boolean isWide(byte[] bytes) {
+    if (bytes.length < 2) {
+      return false;
+    }
+    int mark = ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF);
+    boolean everyOther = bytes.length >= 4 && isHalfZero(bytes, 0) && isHalfZero(bytes, 2);
+    return mark == 0xFEFF || mark == 0xFFFE || everyOther;
+  }
+
+  private static boolean isHalfZero(byte[] bytes, int i) {
+    return (bytes[i] == 0) != (bytes[i + 1] == 0);
   }
 
   /** Error at a character of the text. */

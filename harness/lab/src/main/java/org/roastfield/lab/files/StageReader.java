@@ -156,8 +156,22 @@ final class StageReader {
     if (!(cut.cut().shape() instanceof Slab)) {
       throw entry.get().error("no faces, which only a slab has");
     }
-    return faces.ofFace(
-        entry.get().section("upper", "lower").required("upper"), section, Side.UPPER);
+    Section both = entry.get().section("upper", "lower");
+    refuseUnused(section, both.required("upper"), both.required("lower"));
+    return faces.ofFace(both.required("upper"), section, Side.UPPER);
+  }
+
+  /** What both faces state themselves, nobody reads in their stage. */
+  private static void refuseUnused(Section stage, Entry upper, Entry lower) {
+    for (String key : List.of("chamber", "wetness", "emissivity", "contact", "board")) {
+      stage
+          .optional(key)
+          .filter(unused -> upper.hasKey(key) && lower.hasKey(key))
+          .ifPresent(
+              unused -> {
+                throw unused.error("no " + key + " beside faces that both state their own");
+              });
+    }
   }
 
   private FaceSetup lower(Section section) {

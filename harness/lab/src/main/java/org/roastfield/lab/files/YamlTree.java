@@ -105,6 +105,19 @@ final class YamlTree {
     if (problem.contains("\\t") || problem.contains("TAB")) {
       return error(mark, "a tab", "spaces");
     }
+    if (problem.contains("mapping values are not allowed")) {
+      return error(
+          mark,
+          "a colon that ends no key",
+          "each key on a line of its own, with a space after its colon, as far in as its"
+              + " neighbours");
+    }
+    if (problem.contains("unexpected end of stream")) {
+      return error(mark, "the end of the file within quotes", "the closing quote");
+    }
+    if (problem.startsWith("expected ',' or '")) {
+      return error(mark, "braces or brackets that are still open", problem.substring(9, 19));
+    }
     return error(mark, "no YAML here (" + problem.strip() + ")", "YAML 1.2");
   }
 

@@ -281,7 +281,8 @@ class CookFileErrorsTest {
         arguments(
             "  food: beef",
             "  food: beef: pork",
-            "6:13: found no YAML here (mapping values are not allowed here), expected YAML 1.2"));
+            "6:13: found a colon that ends no key, expected each key on a line of its own, with a"
+                + " space after its colon, as far in as its neighbours"));
   }
 
   @ParameterizedTest
@@ -306,7 +307,7 @@ class CookFileErrorsTest {
         arguments("a: \"\u0007\"\n", "1:5: found character U+0007, expected printable characters"),
         arguments(
             CookTexts.SLAB.substring(0, CookTexts.SLAB.indexOf("stages:")) + "stages: []\n",
-            "13:9: found a list, expected a list with at least one item"));
+            "13:9: found an empty list, expected a list with at least one item"));
   }
 
   @ParameterizedTest

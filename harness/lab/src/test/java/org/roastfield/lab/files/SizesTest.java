@@ -23,7 +23,7 @@ class SizesTest {
   }
 
   private static String error(String sizes) {
-    return assertThrows(CookFileException.class, () -> cut(sizes)).getMessage();
+    return String.valueOf(assertThrows(CookFileException.class, () -> cut(sizes)).getMessage());
   }
 
   private static Shape shape(String sizes) {

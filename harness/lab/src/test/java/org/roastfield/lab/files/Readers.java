@@ -1,0 +1,31 @@
+package org.roastfield.lab.files;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.BiConsumer;
+
+/** All readers of files that other people write, by the folder of their corpus. */
+final class Readers {
+
+  /** A reader takes a file's name and bytes. */
+  static final Map<String, BiConsumer<String, byte[]>> ALL =
+      new TreeMap<>(
+          Map.of(
+              "cook", CookFileReader::parse,
+              "log", CookLogReader::parse,
+              "json", (name, bytes) -> CookerProfileFile.parse(Path.of(name), bytes)));
+
+  private Readers() {}
+
+  /** What a reader says: {@code valid}, or its message. Any other exception is a bug and thrown. */
+  static String message(String kind, String name, byte[] bytes) {
+    try {
+      Objects.requireNonNull(ALL.get(kind)).accept(name, bytes);
+      return "valid";
+    } catch (CookFileException e) {
+      return String.valueOf(e.getMessage());
+    }
+  }
+}
