@@ -8,6 +8,7 @@ module org.roastfield.lab {
   requires org.snakeyaml.engine;
 
   exports org.roastfield.lab.files;
+  exports org.roastfield.lab.intake;
   exports org.roastfield.lab.timeline;
   exports org.roastfield.lab.replay;
   exports org.roastfield.lab.result;

@@ -14,7 +14,8 @@ import picocli.CommandLine.IVersionProvider;
       SimulateCommand.class,
       ReplayCommand.class,
       FitCommand.class,
-      MakeLogCommand.class
+      MakeLogCommand.class,
+      TakeInCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

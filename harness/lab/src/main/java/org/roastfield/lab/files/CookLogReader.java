@@ -63,8 +63,22 @@ public final class CookLogReader {
    * @throws CookFileException if it is no log
    */
   public static CookLog parse(String fileName, byte[] bytes) {
-    return new CookLogReader(SourceText.decode(fileName, bytes)).log();
+    return readings(fileName, bytes).log();
   }
+
+  /** Reads the bytes of a file and says which columns it has. */
+  static Readings readings(String fileName, byte[] bytes) {
+    CookLogReader reader = new CookLogReader(SourceText.decode(fileName, bytes));
+    return new Readings(reader.log(), List.copyOf(reader.columns));
+  }
+
+  /**
+   * A log with its columns.
+   *
+   * @param log what it says
+   * @param columns in order, time included
+   */
+  record Readings(CookLog log, List<LogColumn> columns) {}
 
   private CookLog log() {
     LogRows rows = null;
@@ -87,7 +101,7 @@ public final class CookLogReader {
         }
       }
     } catch (CsvParseException e) {
-      throw syntaxError(String.valueOf(e.getMessage()));
+      throw syntaxError(source, e);
     } catch (IOException e) {
       throw new IllegalStateException("text in memory cannot be read", e);
     }
@@ -97,7 +111,9 @@ public final class CookLogReader {
     return rows.log(source.fileName(), comments);
   }
 
-  private CookFileException syntaxError(String problem) {
+  /** Error of text that is no comma-separated values. */
+  static CookFileException syntaxError(SourceText source, CsvParseException e) {
+    String problem = String.valueOf(e.getMessage());
     Matcher line = LINE.matcher(problem);
     return new CookFileException(
         source.fileName(),

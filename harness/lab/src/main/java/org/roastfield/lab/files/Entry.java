@@ -127,6 +127,14 @@ record Entry(String file, Node node) {
         "keys and values (" + List.of(keys).stream().collect(Collectors.joining(", ")) + ")");
   }
 
+  /** Value as a section whose keys may be any, none of them twice. */
+  Section openSection() {
+    if (node instanceof MappingNode mapping) {
+      return Section.open(file, mapping);
+    }
+    throw error("keys and values");
+  }
+
   /** Values of a list with at least one. */
   List<Entry> items() {
     if (node instanceof SequenceNode sequence && !sequence.getValue().isEmpty()) {

@@ -60,6 +60,11 @@ public final class LogChannel {
     return temperatures[i];
   }
 
+  /** Time of row {@code i} without a reading since the start of the log [s]. */
+  public double missingTime(int i) {
+    return missingTimes[i];
+  }
+
   /** The readings up to and with a time [s]. */
   public LogChannel until(double end) {
     int n = upTo(times, end);

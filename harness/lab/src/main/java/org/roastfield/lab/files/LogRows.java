@@ -9,10 +9,10 @@ import java.util.stream.IntStream;
 final class LogRows {
 
   /** Longest log [s]: ten days, as for a cook. */
-  private static final double LONGEST = 864_000;
+  static final double LONGEST = 864_000;
 
-  private static final double COLDEST = 173.15;
-  private static final double HOTTEST = 1773.15;
+  static final double COLDEST = 173.15;
+  static final double HOTTEST = 1773.15;
 
   private final List<LogColumn> columns;
   private final List<Double> times = new ArrayList<>();

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -22,9 +23,18 @@ final class Section {
 
   /** Section of a mapping whose keys must be among {@code known}. */
   static Section of(String file, MappingNode mapping, List<String> known) {
+    return of(file, mapping, node -> key(file, node, known));
+  }
+
+  /** Section of a mapping whose keys may be any. */
+  static Section open(String file, MappingNode mapping) {
+    return of(file, mapping, node -> new Entry(file, node).text());
+  }
+
+  private static Section of(String file, MappingNode mapping, Function<Node, String> keys) {
     Map<String, Entry> entries = new LinkedHashMap<>();
     for (NodeTuple tuple : mapping.getValue()) {
-      String key = key(file, tuple.getKeyNode(), known);
+      String key = keys.apply(tuple.getKeyNode());
       if (entries.put(key, new Entry(file, tuple.getValueNode())) != null) {
         throw Entry.errorAt(
             file, tuple.getKeyNode(), SourceText.quoted(key) + " a second time", "each key once");

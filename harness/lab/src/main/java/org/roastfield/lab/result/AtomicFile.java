@@ -37,7 +37,7 @@ public final class AtomicFile {
   }
 
   /** A name of its own for each process and call, so that two writers do not meet. */
-  private static Path partial(Path target) {
+  static Path partial(Path target) {
     String unique =
         ProcessHandle.current().pid() + "-" + Long.toUnsignedString(System.nanoTime(), 36);
     return target.resolveSibling("." + target.getFileName() + "." + unique + ".partial");

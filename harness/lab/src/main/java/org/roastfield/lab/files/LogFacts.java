@@ -1,0 +1,67 @@
+package org.roastfield.lab.files;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Where a log comes from.
+ *
+ * @param name of the package: lower-case letters, digits and hyphens, at most 80
+ * @param title one line for people; untrusted text
+ * @param madeUp whether no such cook took place
+ * @param licence identifier such as "Apache-2.0"; empty if none was stated, and then it must not be
+ *     shipped
+ * @param starts clock time with its offset at which the cut went on, if known
+ * @param sources files and people it comes from, at least one
+ */
+public record LogFacts(
+    String name,
+    String title,
+    boolean madeUp,
+    Optional<String> licence,
+    Optional<OffsetDateTime> starts,
+    List<Source> sources) {
+
+  private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,79}");
+  private static final Pattern LICENCE = Pattern.compile("[-a-zA-Z0-9._]{1,80}");
+  private static final Pattern SHA256 = Pattern.compile("[0-9a-f]{64}");
+  private static final int LONGEST_TITLE = 200;
+
+  /**
+   * A file or person that a log comes from.
+   *
+   * @param title name of the file without its folder, or words; untrusted text
+   * @param sha256 of the file's bytes, lower-case hexadecimal, if it is one
+   */
+  public record Source(String title, Optional<String> sha256) {
+
+    /** Checks both. */
+    public Source {
+      Notes.check("source title", title, LONGEST_TITLE);
+      if (title.isEmpty()) {
+        throw new IllegalArgumentException("source title must not be empty");
+      }
+      sha256.ifPresent(hash -> checkMatch("sha256", hash, SHA256, "64 digits 0-9a-f"));
+    }
+  }
+
+  /** Checks names and copies the list. */
+  public LogFacts {
+    sources = List.copyOf(sources);
+    checkMatch("name", name, NAME, "lower-case letters, digits and hyphens, at most 80");
+    Notes.check("title", title, LONGEST_TITLE);
+    licence.ifPresent(id -> checkMatch("licence", id, LICENCE, "an identifier such as Apache-2.0"));
+    if (sources.isEmpty()) {
+      throw new IllegalArgumentException("sources must have at least one entry, were none");
+    }
+  }
+
+  private static void checkMatch(String name, String text, Pattern pattern, String rule) {
+    if (!pattern.matcher(text).matches()) {
+      throw new IllegalArgumentException(
+          name + " must be " + rule + ", was " + SourceText.quoted(text));
+    }
+  }
+}

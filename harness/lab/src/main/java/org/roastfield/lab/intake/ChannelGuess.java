@@ -1,0 +1,281 @@
+package org.roastfield.lab.intake;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.roastfield.lab.files.LogUnit;
+
+/** Guesses which columns hold temperatures, of what, and in which unit. */
+final class ChannelGuess {
+
+  private static final Pattern CORE =
+      Pattern.compile(".*(core|meat|food|internal|centre|center|kern|probe ?1).*");
+  private static final Pattern CHAMBER =
+      Pattern.compile(".*(chamber|pit|air|oven|grill|ambient|smoker|garraum|cooker|barrel).*");
+  private static final Pattern NOT_TEMPERATURE =
+      Pattern.compile(
+          ".*(battery|rssi|signal|fan|humid|count|index|row|weight|mass|set ?point|alarm|level).*");
+  private static final double SAME = 0.06;
+
+  /** No reading of a cook is colder than this [K], nor hotter than {@link #HOTTEST}; assumed. */
+  private static final double COLDEST = 223.15;
+
+  private static final double HOTTEST = 873.15;
+
+  private final List<String> names;
+  private final List<List<String>> rows;
+  private final CellReader cells;
+  private final List<String> reasons;
+  private final List<String> questions;
+
+  ChannelGuess(
+      List<String> names,
+      List<List<String>> rows,
+      boolean decimalComma,
+      List<String> reasons,
+      List<String> questions) {
+    this.names = names;
+    this.rows = rows;
+    this.cells = new CellReader(decimalComma, Set.of());
+    this.reasons = reasons;
+    this.questions = questions;
+  }
+
+  /**
+   * Channels.
+   *
+   * @param stated columns that the user spoke of
+   */
+  List<ChannelRule> channels(
+      List<Integer> time, Set<Integer> stated, int by, Optional<Integer> value) {
+    if (by >= 0) {
+      return longForm(by, value.orElseThrow(() -> new IntakeException("--by needs --value")));
+    }
+    List<ChannelRule> rules = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      if (!time.contains(i) && !stated.contains(i) && isTemperature(i)) {
+        LogUnit unit = unit(i);
+        Optional<ChannelRule> same = sameAs(rules, i, unit);
+        if (same.isPresent()) {
+          reasons.add(
+              names.get(i)
+                  + " left out: it is "
+                  + names.get(same.get().column())
+                  + " in another unit");
+        } else {
+          rules.add(new ChannelRule(name(i, rules), i, unit, ""));
+        }
+      }
+    }
+    if (rules.isEmpty()) {
+      throw new IntakeException(
+          "found no column of temperatures, expected one; --channel states it, such as"
+              + " --channel=core=#2:degC");
+    }
+    return named(rules);
+  }
+
+  private List<ChannelRule> longForm(int by, int value) {
+    Set<String> probes = new TreeSet<>();
+    rows.forEach(row -> probes.add(by < row.size() ? row.get(by).strip() : ""));
+    if (probes.size() > 20) {
+      throw new IntakeException(
+          "found " + probes.size() + " names of probes in --by, expected at most 20");
+    }
+    LogUnit unit = unit(value);
+    List<ChannelRule> rules = new ArrayList<>();
+    for (String probe : probes) {
+      rules.add(new ChannelRule(distinct(plain(probe), rules), value, unit, probe));
+    }
+    reasons.add("channels by the names in " + names.get(by));
+    return rules;
+  }
+
+  /** Names by temperature where the headers say nothing of place: the hottest is the chamber. */
+  private List<ChannelRule> named(List<ChannelRule> rules) {
+    boolean said =
+        rules.stream().anyMatch(rule -> List.of("core", "chamber").contains(rule.channel()));
+    if (said || rules.size() > 2) {
+      return rules;
+    }
+    List<ChannelRule> byHeat = new ArrayList<>(rules);
+    byHeat.sort(Comparator.comparingDouble(rule -> mean(rule.column())));
+    List<ChannelRule> named = new ArrayList<>();
+    for (ChannelRule rule : rules) {
+      String name = rule.equals(byHeat.get(0)) ? "core" : "chamber";
+      reasons.add(
+          names.get(rule.column())
+              + " is the "
+              + name
+              + ": "
+              + (rules.size() == 1
+                  ? "the only temperature"
+                  : name.equals("core") ? "the cooler one" : "the hotter one"));
+      named.add(new ChannelRule(name, rule.column(), rule.unit(), ""));
+    }
+    return named;
+  }
+
+  private String name(int column, List<ChannelRule> before) {
+    String header = names.get(column).toLowerCase(Locale.ROOT);
+    String name =
+        CHAMBER.matcher(header).matches()
+            ? "chamber"
+            : CORE.matcher(header).matches() ? "core" : plain(header);
+    if (name.equals("core") || name.equals("chamber")) {
+      reasons.add(names.get(column) + " is the " + name + ": its header says so");
+    }
+    return distinct(name, before);
+  }
+
+  private static String plain(String text) {
+    String plain =
+        text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[^a-z]+|-$", "");
+    plain = plain.substring(0, Math.min(plain.length(), 36));
+    return plain.isEmpty() || plain.equals("time") ? "probe" : plain;
+  }
+
+  private static String distinct(String name, List<ChannelRule> before) {
+    String one = name;
+    for (int i = 2; contains(before, one); i++) {
+      one = name + "-" + i;
+    }
+    return one;
+  }
+
+  private static boolean contains(List<ChannelRule> rules, String name) {
+    return rules.stream().anyMatch(rule -> rule.channel().equals(name));
+  }
+
+  private boolean isTemperature(int column) {
+    String header = names.get(column).toLowerCase(Locale.ROOT);
+    if (NOT_TEMPERATURE.matcher(header).matches()) {
+      reasons.add(names.get(column) + " left out: its header speaks of no temperature");
+      return false;
+    }
+    long numbers = rows.stream().filter(row -> !Double.isNaN(value(row, column))).count();
+    long filled =
+        rows.stream().filter(row -> column < row.size() && !row.get(column).isBlank()).count();
+    if (numbers == 0 || 2 * numbers < filled) {
+      reasons.add(names.get(column) + " left out: it has no numbers");
+      askOfKinds(column);
+      return false;
+    }
+    return true;
+  }
+
+  /** Asks if a column tells several probes or pieces apart: a few words, one in every row. */
+  private void askOfKinds(int column) {
+    Set<String> words = new TreeSet<>();
+    rows.forEach(row -> words.add(column < row.size() ? row.get(column).strip() : ""));
+    if (words.size() > 1 && words.size() <= 20 && !words.contains("")) {
+      String name = names.get(column);
+      questions.add(
+          "are "
+              + String.join(", ", words)
+              + " in "
+              + name
+              + " several probes, or cuts? --by="
+              + name
+              + " with --value, or --rows="
+              + name
+              + "="
+              + words.iterator().next());
+    }
+  }
+
+  private LogUnit unit(int column) {
+    Optional<LogUnit> header = Units.inHeader(names.get(column));
+    if (header.isPresent()) {
+      reasons.add(names.get(column) + " in " + header.get().word() + ": its header says so");
+      return header.get();
+    }
+    double low =
+        rows.stream()
+            .mapToDouble(row -> value(row, column))
+            .filter(v -> !Double.isNaN(v))
+            .min()
+            .orElse(0);
+    double high =
+        rows.stream()
+            .mapToDouble(row -> value(row, column))
+            .filter(v -> !Double.isNaN(v))
+            .max()
+            .orElse(0);
+    String range = " from " + low + " to " + high;
+    if (low > 250 && low < 310 && high < 700) {
+      reasons.add(names.get(column) + " in K:" + range + " begins as cold meat does in kelvin");
+      return LogUnit.KELVIN;
+    }
+    if (low > -25 && low < 20 && high < 500) {
+      reasons.add(
+          names.get(column) + " in degC:" + range + " would begin far below freezing in °F");
+      return LogUnit.CELSIUS;
+    }
+    questions.add(
+        "which unit has "
+            + names.get(column)
+            + range
+            + "? --channel=NAME="
+            + names.get(column)
+            + ":degC or :degF");
+    return LogUnit.CELSIUS;
+  }
+
+  /** Another channel that this column is, in another unit. */
+  private Optional<ChannelRule> sameAs(List<ChannelRule> rules, int column, LogUnit unit) {
+    return rules.stream()
+        .filter(rule -> rule.unit() != unit)
+        .filter(
+            rule ->
+                rows.stream()
+                    .allMatch(
+                        row -> {
+                          double one = rule.unit().si(value(row, rule.column()));
+                          double other = unit.si(value(row, column));
+                          return Math.abs(one - other) <= SAME
+                              || (Double.isNaN(one) && Double.isNaN(other));
+                        }))
+        .findFirst();
+  }
+
+  /** Words and impossible numbers that stand where readings should. */
+  Set<String> noProbe(List<ChannelRule> rules) {
+    Set<String> found = new TreeSet<>();
+    for (ChannelRule rule : rules) {
+      for (List<String> row : rows) {
+        String cell = rule.column() < row.size() ? row.get(rule.column()).strip() : "";
+        boolean word = !cells.read(cell, rule.unit());
+        double kelvin = rule.unit().si(cells.value());
+        boolean impossible =
+            !word && !cells.isMissing() && !(kelvin >= COLDEST && kelvin <= HOTTEST);
+        if ((word || impossible) && cell.length() <= 20 && found.size() < 20 && found.add(cell)) {
+          reasons.add(
+              IntakeException.quoted(cell)
+                  + " means no probe: it stands among the readings of "
+                  + names.get(rule.column())
+                  + (word ? " and is no number" : " and is no temperature of a cook"));
+        }
+      }
+    }
+    return found;
+  }
+
+  private double mean(int column) {
+    return rows.stream()
+        .mapToDouble(row -> value(row, column))
+        .filter(v -> !Double.isNaN(v))
+        .average()
+        .orElse(0);
+  }
+
+  private double value(List<String> row, int column) {
+    String cell = column < row.size() ? row.get(column) : "";
+    return cells.read(cell, LogUnit.CELSIUS) && !cells.isConverted() ? cells.value() : Double.NaN;
+  }
+}

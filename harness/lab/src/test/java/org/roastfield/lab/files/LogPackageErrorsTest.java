@@ -1,0 +1,166 @@
+package org.roastfield.lab.files;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A log package that is not right is refused with the place of the mistake. */
+class LogPackageErrorsTest {
+
+  private static final String KINDS =
+      "one of lid-opened, turned, wrapped, unwrapped, fuel-added, setting-changed, basted,"
+          + " probe-moved, probe-out, taken-off, remark";
+
+  @TempDir Path folder = Path.of("");
+
+  static Stream<Arguments> tables() {
+    return Stream.of(
+        arguments(
+            "events.csv",
+            "",
+            "1:1: found nothing, expected the header time,until,kind,origin,note"),
+        arguments(
+            "events.csv",
+            "time,until,what,origin,note\n",
+            "1:12: found \"what\", expected the header time,until,kind,origin,note"),
+        arguments(
+            "events.csv",
+            "time,until,kind,origin,note\n5 min,,lid-open,cook,\n",
+            "2:8: found \"lid-open\", expected " + KINDS),
+        arguments(
+            "events.csv",
+            "time,until,kind,origin,note\n5,,turned,cook,\n",
+            "2:1: found \"5\", expected a time, such as 20 min or 1 h 30 min (s, min, h)"),
+        arguments(
+            "events.csv",
+            "time,until,kind,origin,note\n5 min,1 min,lid-opened,cook,\n",
+            "2:1: found a row that cannot be, expected end must be after time and at most ten days"
+                + " [s], or NaN, was 60.0"),
+        arguments(
+            "events.csv",
+            "time,until,kind,origin,note\n5 min,,turned,me,\n",
+            "2:15: found \"me\", expected one of cook, device, inferred"),
+        arguments(
+            "spots.csv",
+            "time,place,shown,note\n5 min,core,57,\n",
+            "2:12: found \"57\", expected a temperature, such as 57 °C (°C, °F, K)"),
+        arguments(
+            "spots.csv",
+            "time,place,shown,note\n5 min,core,57 °C\n",
+            "2:1: found 3 cells, expected 4 separated by commas"),
+        arguments(
+            "spots.csv",
+            "time,place,shown,note\n5 min,../x,57 °C,\n",
+            "2:1: found a row that cannot be, expected place must be lower-case letters, digits and"
+                + " hyphens, at most 40, was \"../x\""),
+        arguments(
+            "checks.csv",
+            "probe,kind,shown,altitude,note\ncore,boiling-water,99 °C,,\n",
+            "2:26: found nothing, expected an altitude, such as 12 m (m)"),
+        arguments(
+            "checks.csv",
+            "probe,kind,shown,altitude,note\ncore,tea,99 °C,,\n",
+            "2:6: found \"tea\", expected ice-bath or boiling-water"),
+        arguments(
+            "afterwards.yaml",
+            "roastfield: afterwards/1\nring: 6\n",
+            "2:7: found \"6\", expected a length, such as 96 mm (mm, cm, m, in)"),
+        arguments(
+            "datapackage.json",
+            "{\"roastfield\": \"log/1\",",
+            "1:24: found no JSON here (Unexpected end-of-input within/between Object entries),"
+                + " expected JSON"),
+        arguments(
+            "datapackage.json",
+            "{\"roastfield\": \"log/2\"}",
+            "1:16: found \"log/2\", expected log/1"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void mistake_isNamedWithItsPlace(String name, String text, String message) throws IOException {
+    LogPackageWriter.write(SamplePackages.small(), folder);
+    Files.writeString(folder.resolve(name), text);
+    assertEquals(name + ":" + message, error());
+  }
+
+  @Test
+  void readingsThatWereChanged_areRefused() throws IOException {
+    LogPackageWriter.write(SamplePackages.small(), folder);
+    Path readings = folder.resolve("readings.csv");
+    Files.writeString(readings, Files.readString(readings) + "999,1\n");
+    assertTrue(error().startsWith("readings.csv:1:1: found sha256 "), error());
+  }
+
+  @Test
+  void pathOutsideTheFolder_isRefused() throws IOException {
+    LogPackageWriter.write(SamplePackages.small(), folder);
+    Path descriptor = folder.resolve("datapackage.json");
+    String text = Files.readString(descriptor);
+    Files.writeString(descriptor, text.replace("\"readings.csv\"", "\"../readings.csv\""));
+    assertTrue(error().endsWith("found \"../readings.csv\", expected readings.csv"), error());
+  }
+
+  @Test
+  void linkInTheFolder_isRefused() throws IOException {
+    LogPackageWriter.write(SamplePackages.small(), folder);
+    Path outside = Files.createTempFile("spots", ".csv");
+    Files.delete(folder.resolve("spots.csv"));
+    Files.createSymbolicLink(folder.resolve("spots.csv"), outside);
+    assertEquals(
+        "spots.csv:1:1: found a link or folder, expected a file of the log package", error());
+    Files.delete(outside);
+  }
+
+  @Test
+  void missingFile_isNamed() throws IOException {
+    LogPackageWriter.write(SamplePackages.small(), folder);
+    Files.delete(folder.resolve("events.csv"));
+    assertEquals("events.csv:1:1: found no such file, expected it in the log package", error());
+  }
+
+  @Test
+  void unitsThatPeopleWrite_areUnderstood() throws IOException {
+    LogPackageWriter.write(SamplePackages.small(), folder);
+    Files.writeString(
+        folder.resolve("spots.csv"), "time,place,shown,note\n1 h 30 min,core,135 °F,ok\n");
+    Spot spot = LogPackageReader.read(folder).spots().get(0);
+    assertEquals(5400, spot.time());
+    assertEquals(330.372, spot.temperature(), 1e-3);
+  }
+
+  /**
+   * Water boils at 98.3 °C at 500 m (standard atmosphere), so a probe at 99.3 °C shows 1 K much.
+   */
+  @Test
+  void checks_becomeAPriorOfTheBias() {
+    ProbeCheck boiling =
+        new ProbeCheck("core", ProbeCheck.Kind.BOILING_WATER, LogUnit.CELSIUS.si(99.3), 500, "");
+    assertEquals(1, boiling.bias(), 0.1);
+    ProbeCheck ice =
+        new ProbeCheck("core", ProbeCheck.Kind.ICE_BATH, LogUnit.CELSIUS.si(0.4), 0, "");
+    BiasPrior prior = BiasPrior.of("core", List.of(boiling, ice)).orElseThrow();
+    double weight = 1 / 0.01 + 1 / 0.25;
+    assertEquals((0.4 / 0.01 + boiling.bias() / 0.25) / weight, prior.mean(), 1e-9);
+    assertEquals(Math.sqrt(1 / weight + 0.09), prior.deviation(), 1e-12);
+    assertTrue(BiasPrior.of("grate", List.of(boiling)).isEmpty());
+  }
+
+  private String error() {
+    CookFileException e =
+        assertThrows(CookFileException.class, () -> LogPackageReader.read(folder));
+    return String.valueOf(e.getMessage());
+  }
+}

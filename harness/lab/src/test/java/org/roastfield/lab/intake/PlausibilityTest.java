@@ -1,0 +1,135 @@
+package org.roastfield.lab.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.LogChannel;
+
+/** Each rule finds what is put into a smooth cook, where and how large, and nothing else. */
+class PlausibilityTest {
+
+  private static final int MINUTES = 240;
+
+  @Test
+  void smoothCook_hasNothingButItsResolution() {
+    assertEquals(List.of(), findings(PlausibilityTest::chamber, PlausibilityTest::core));
+  }
+
+  @Test
+  void spike() {
+    Finding one = only(PlausibilityTest::chamber, i -> core(i) + (i == 100 ? 9 : 0));
+    assertEquals(Finding.Kind.SPIKE, one.kind());
+    assertEquals(6000, one.from());
+    assertEquals(9, one.size(), 1);
+  }
+
+  @Test
+  void movedProbe() {
+    Finding one = only(PlausibilityTest::chamber, i -> core(i) - (i >= 120 ? 4 : 0));
+    assertEquals(Finding.Kind.PROBE_MOVED, one.kind());
+    assertEquals(7200, one.until(), 120);
+    assertEquals(-4, one.size(), 1);
+  }
+
+  @Test
+  void openLid() {
+    Finding one = only(i -> chamber(i) - (i >= 60 && i < 64 ? 35 : 0), PlausibilityTest::core);
+    assertEquals(Finding.Kind.LID_OPENED, one.kind());
+    assertEquals(3540, one.from());
+    assertEquals(3840, one.until());
+    assertEquals(35, one.size(), 3);
+  }
+
+  @Test
+  void switchOfUnit() {
+    List<Finding> found =
+        findings(PlausibilityTest::chamber, i -> i < 150 ? core(i) : 1.8 * core(i) + 32);
+    assertEquals(List.of(Finding.Kind.UNIT_SWITCH), found.stream().map(Finding::kind).toList());
+    assertEquals(9000, found.get(0).until());
+  }
+
+  @Test
+  void frozenValue() {
+    Finding one = only(PlausibilityTest::chamber, i -> i >= 50 && i < 80 ? core(50) : core(i));
+    assertTrue(one.kind() == Finding.Kind.FROZEN, one.toString());
+    assertEquals(3000, one.from());
+    assertEquals(29 * 60, one.size());
+  }
+
+  @Test
+  void probeInAir() {
+    List<Finding> found =
+        findings(
+            PlausibilityTest::chamber,
+            i -> i < 200 ? core(i) : core(i) - 8.0 * Math.min(4, i - 199));
+    assertEquals(List.of(Finding.Kind.PROBE_IN_AIR), found.stream().map(Finding::kind).toList());
+    assertEquals(199 * 60, found.get(0).from());
+    assertEquals(-31, found.get(0).size(), 1.5);
+  }
+
+  @Test
+  void gap() {
+    LogChannel whole = channel("core", PlausibilityTest::core);
+    double[] times = new double[MINUTES - 40];
+    double[] kelvin = new double[times.length];
+    for (int i = 0; i < times.length; i++) {
+      int from = i < 100 ? i : i + 40;
+      times[i] = whole.time(from);
+      kelvin[i] = whole.temperature(from);
+    }
+    List<Finding> found =
+        Plausibility.of(log(LogChannel.of("core", times, kelvin))).stream()
+            .filter(one -> one.kind() == Finding.Kind.GAP)
+            .toList();
+    assertEquals(List.of(new Finding(Finding.Kind.GAP, "core", 5940, 8400, 2460)), found);
+  }
+
+  @Test
+  void resolution_isFoundInEitherUnit() {
+    LogChannel fahrenheit =
+        channel("core", i -> Math.round(100 * (Math.round(41 + i / 4.0) - 32) / 1.8) / 100.0);
+    Finding one = Plausibility.of(log(fahrenheit)).get(0);
+    assertEquals(Finding.Kind.RESOLUTION, one.kind());
+    assertEquals(1 / 1.8, one.size(), 1e-12);
+  }
+
+  private static double chamber(int i) {
+    return 110 + 4 * Math.sin(i / 20.0) + (i * 37 % 11 - 5) / 10.0;
+  }
+
+  private static double core(int i) {
+    return 5 + i * 0.25;
+  }
+
+  private static Finding only(IntToDoubleFunction chamber, IntToDoubleFunction core) {
+    List<Finding> found = findings(chamber, core);
+    assertEquals(1, found.size(), found.toString());
+    return found.get(0);
+  }
+
+  private static List<Finding> findings(IntToDoubleFunction chamber, IntToDoubleFunction core) {
+    return Plausibility.of(log(channel("chamber", chamber), channel("core", core))).stream()
+        .filter(one -> one.kind() != Finding.Kind.RESOLUTION)
+        .toList();
+  }
+
+  private static CookLog log(LogChannel... channels) {
+    double end = 60.0 * (MINUTES - 1);
+    return new CookLog("readings.csv", List.of(), MINUTES, 0, end, Arrays.asList(channels));
+  }
+
+  private static LogChannel channel(String name, IntToDoubleFunction celsius) {
+    double[] times = new double[MINUTES];
+    double[] kelvin = new double[MINUTES];
+    for (int i = 0; i < MINUTES; i++) {
+      times[i] = 60.0 * i;
+      kelvin[i] = Math.round(100 * celsius.applyAsDouble(i)) / 100.0 + 273.15;
+    }
+    return LogChannel.of(name, times, kelvin);
+  }
+}
