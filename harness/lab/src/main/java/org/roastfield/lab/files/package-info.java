@@ -42,6 +42,10 @@
  *
  * <p>A <b>cook log</b> is described at {@link org.roastfield.lab.files.CookLogReader}.
  *
+ * <p>A <b>log package</b> is described at {@link org.roastfield.lab.files.LogPackageReader}. Its
+ * tables {@code events.csv}, {@code spots.csv} and {@code checks.csv} are written by people, with
+ * units beside the numbers.
+ *
  * <p>Names and other text of a file are whatever somebody wrote: they are free of control
  * characters, and must be escaped wherever markup is written.
  */
