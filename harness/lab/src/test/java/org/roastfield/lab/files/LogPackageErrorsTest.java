@@ -68,7 +68,7 @@ class LogPackageErrorsTest {
         arguments(
             "checks.csv",
             "probe,kind,shown,altitude,note\ncore,boiling-water,99 °C,,\n",
-            "2:26: found nothing, expected an altitude, such as 12 m (m)"),
+            "2:26: found nothing, expected an altitude, such as 12 m (m, ft)"),
         arguments(
             "checks.csv",
             "probe,kind,shown,altitude,note\ncore,tea,99 °C,,\n",
@@ -76,7 +76,7 @@ class LogPackageErrorsTest {
         arguments(
             "afterwards.yaml",
             "roastfield: afterwards/1\nring: 6\n",
-            "2:7: found \"6\", expected a length, such as 96 mm (mm, cm, m, in)"),
+            "2:7: found \"6\", expected a length, such as 96 mm (mm, cm, m, in); 6 of mm, cm or in?"),
         arguments(
             "datapackage.json",
             "{\"roastfield\": \"log/1\",",
