@@ -89,6 +89,31 @@ public final class SimulationResult {
     return new Trace("lower surface", integration.readingAt(distance), trajectory);
   }
 
+  /**
+   * Temperature over time at any place.
+   *
+   * @param position distance from the middle [m], between the ends of {@link #profile}
+   */
+  public Trace place(double position) {
+    TemperatureProfile range = profile(endTime());
+    double low = range.position(0);
+    double inside =
+        Check.inRoundedRange("position", position, low, range.position(range.size() - 1));
+    String name = "place";
+    return new Trace(
+        name, Places.reading(trajectory.grid(), integration.extent(), inside), trajectory);
+  }
+
+  /** Start of the first step and ends of all steps [s]; a new array, of one time if none. */
+  public double[] stepTimes() {
+    double[] times = new double[trajectory.steps() + 1];
+    times[0] = trajectory.start();
+    for (int i = 0; i < trajectory.steps(); i++) {
+      times[i + 1] = trajectory.stepEnd(i);
+    }
+    return times;
+  }
+
   /** Temperature over time at a probe, whether listed in the cook or not. */
   public Trace probe(Probe probe) {
     return new Trace(probe.name(), integration.reading(probe), trajectory);

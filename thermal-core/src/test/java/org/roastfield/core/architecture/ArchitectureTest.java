@@ -48,6 +48,7 @@ class ArchitectureTest {
           "integration",
           "simulation",
           "ensemble",
+          "outcome",
           "inference");
 
   private static final Set<String> HIDDEN = Set.of("internal", "grid", "integration");
