@@ -53,6 +53,22 @@ public final class CrossSection {
     return values[i];
   }
 
+  /**
+   * Value at any place.
+   *
+   * @param position distance from the middle [m], between the first and the last
+   */
+  public double at(double position) {
+    int last = positions.length - 1;
+    double inside = Check.inRoundedRange("position", position, positions[0], positions[last]);
+    int i = 1;
+    while (i < last && positions[i] < inside) {
+      i++;
+    }
+    double share = (inside - positions[i - 1]) / (positions[i] - positions[i - 1]);
+    return values[i - 1] + share * (values[i] - values[i - 1]);
+  }
+
   /** Least value. */
   public double least() {
     double least = values[0];

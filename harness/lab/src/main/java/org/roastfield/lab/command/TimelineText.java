@@ -11,6 +11,7 @@ import org.roastfield.core.surface.FaceWater;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.Inside;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.StageAir;
 import org.roastfield.lab.timeline.Station;
@@ -43,6 +44,7 @@ final class TimelineText {
       }
       text.append('\n');
     }
+    text.append(InsideText.of(Inside.of(cook, result))).append('\n');
     text.append(CautionText.of(Cautions.of(cook, result, scale)));
     return text.append('\n').toString();
   }

@@ -11,6 +11,7 @@ import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.Caution;
 import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.Inside;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.TemperatureScale;
 
@@ -53,6 +54,7 @@ public final class SimulationReport {
             List.of(lead(cookFile)));
     page.section("Timetable", part -> timetable(part, milestones, cautions, result));
     page.section("Temperatures", part -> temperatures(part, pictures));
+    page.section("The slice", part -> slice(part, Inside.of(cookFile, result), result));
     page.section("Heat and water", part -> part.table(balance(cookFile, result)));
     if (!result.notes().isEmpty()) {
       page.section("Notes", part -> part.table(notes(result)));
@@ -120,6 +122,19 @@ public final class SimulationReport {
     pictures.close().ifPresent(page::figure);
     page.figure(pictures.map());
     page.figure(pictures.profiles());
+  }
+
+  private static void slice(Page page, Inside inside, SimulationResult result) {
+    SliceFigure.of(inside, result.cook().cut().shape()).forEach(page::figure);
+    List<List<String>> rows = new ArrayList<>();
+    for (Inside.Line line : inside.numbers()) {
+      rows.add(List.of(line.subject(), line.text(), line.status().word(), line.source()));
+    }
+    page.table(
+        Table.ofWords(
+            "Inside the cut, by the estimate",
+            List.of("what", "how much", "status", "rests on"),
+            rows));
   }
 
   private static Table balance(CookFile file, SimulationResult result) {

@@ -13,6 +13,7 @@ import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Fact;
 import org.roastfield.lab.timeline.Caution;
 import org.roastfield.lab.timeline.CoreHistory;
+import org.roastfield.lab.timeline.Inside;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.StageAir;
 import org.roastfield.lab.timeline.Station;
@@ -45,6 +46,7 @@ public final class ResultJson {
     root.set("energy", energy(result.energy()));
     root.set("water", water(result, file));
     root.set("work", work(result.work()));
+    root.set("inside", InsideJson.of(Inside.of(file, result)));
     addNotes(root, result);
     addCautions(root, cautions);
     root.set("traces", TraceJson.traces(result, new StageAir(file, result)));

@@ -1,13 +1,17 @@
 package org.roastfield.lab.timeline;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Map;
+import org.roastfield.core.outcome.Browning;
+import org.roastfield.core.outcome.CookedCut;
+import org.roastfield.core.outcome.CutKind;
+import org.roastfield.core.outcome.Finding;
+import org.roastfield.core.outcome.PublishedMinimum;
+import org.roastfield.core.outcome.Safety;
 import org.roastfield.core.simulation.SimulationResult;
-import org.roastfield.core.simulation.Trace;
-import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.FaceSetup;
 import org.roastfield.lab.files.Food;
@@ -15,16 +19,7 @@ import org.roastfield.lab.files.Food;
 /** The cautions that stand beside the numbers of a cook. None of them permits anything. */
 public final class Cautions {
 
-  /** Bounds of the range in which the rise is timed [K]: 50 and 130 °F. */
-  private static final double SLOW_RISE_FROM = Temperatures.fahrenheit(50);
-
-  private static final double SLOW_RISE_TO = Temperatures.fahrenheit(130);
-
-  private static final int SLOW_RISE_HOURS = 6;
-
-  private static final String SLOW_RISE_SOURCE =
-      "USDA Food Safety and Inspection Service, Cooking Guideline (revised Appendix A), 2021:"
-          + " 50 to 130 °F in at most 6 h";
+  private static final String MINIMUM = "Published minimum";
 
   private static final Caution ESTIMATE =
       new Caution(
@@ -48,6 +43,12 @@ public final class Cautions {
               + " only, and never bring them inside to go out.",
           "");
 
+  private static final Caution CHARRING =
+      new Caution(
+          "Charring",
+          "The face gets to 230 °C or more by the estimate: it may char, and fat on it may burn.",
+          "");
+
   private static final Caution HOT_METAL =
       new Caution(
           "Hot grate",
@@ -67,9 +68,10 @@ public final class Cautions {
   public static List<Caution> of(CookFile file, SimulationResult result, TemperatureScale scale) {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(ESTIMATE);
-    cautions.add(minimum(file.food(), CoreHistory.highest(result), scale));
-    if (file.food() != Food.VEGETABLE) {
-      slowRise(result.core(), scale).ifPresent(cautions::add);
+    CookedCut cut = CookedCut.of(result);
+    cautions.addAll(findings(file.food(), cut, scale));
+    if (Browning.of(cut, result).mayChar()) {
+      cautions.add(CHARRING);
     }
     if (file.food() != Food.VEGETABLE && file.food() != Food.POULTRY) {
       cautions.add(OPENED_MEAT);
@@ -81,59 +83,85 @@ public final class Cautions {
     return List.copyOf(cautions);
   }
 
-  private static Caution minimum(Food food, double highestCore, TemperatureScale scale) {
-    List<PublishedMinimum> minima = PublishedMinimum.forFood(food);
-    StringBuilder text = new StringBuilder();
-    for (PublishedMinimum minimum : minima) {
-      text.append(comparison(minimum, highestCore, scale)).append(' ');
+  /** Findings of all kinds that the food may be, each once. */
+  private static List<Caution> findings(Food food, CookedCut cut, TemperatureScale scale) {
+    Map<String, Caution> cautions = new LinkedHashMap<>();
+    for (CutKind kind : kinds(food)) {
+      Safety safety = cut.safety(kind);
+      for (Finding finding : safety.findings()) {
+        cautions.putIfAbsent(
+            finding.minimum(),
+            new Caution(subject(finding), text(finding, kind, cut, scale), finding.source()));
+      }
     }
-    if (minima.isEmpty()) {
-      text.append("No minimum for meat is applied to a vegetable. ");
+    if (cautions.isEmpty()) {
+      String text = "No minimum for meat is applied to a vegetable. " + Finding.DEFERENCE;
+      return List.of(new Caution(MINIMUM, text, ""));
     }
-    text.append("Local food codes and trained people decide; this estimate does not.");
-    return new Caution(
-        "Published minimum", text.toString(), minima.isEmpty() ? "" : minima.get(0).source());
+    return List.copyOf(cautions.values());
   }
 
-  private static String comparison(
-      PublishedMinimum minimum, double highestCore, TemperatureScale scale) {
-    double margin = highestCore - minimum.temperature();
-    String side = margin < 0 ? "BELOW" : "above";
-    String then = minimum.then().isEmpty() ? "" : " " + minimum.then();
-    return "The highest estimated core, "
-        + scale.text(highestCore)
-        + ", is "
-        + scale.differenceText(Math.abs(margin))
-        + " "
-        + side
+  /** Kinds of cut that a food may be; a cook file does not say whether meat was opened. */
+  private static List<CutKind> kinds(Food food) {
+    return switch (food) {
+      case PORK, BEEF, LAMB -> List.of(CutKind.INTACT, CutKind.TENDERISED);
+      case FISH -> List.of(CutKind.FISH);
+      case GROUND -> List.of(CutKind.GROUND);
+      case POULTRY -> List.of(CutKind.POULTRY);
+      case VEGETABLE -> List.of();
+      case UNSTATED -> List.of(CutKind.INTACT, CutKind.TENDERISED, CutKind.GROUND, CutKind.POULTRY);
+    };
+  }
+
+  private static String subject(Finding finding) {
+    return switch (finding.unit()) {
+      case KELVIN -> MINIMUM;
+      case LOG -> "Hold times";
+      case SECOND -> finding.met() ? "Rise and fall" : "Slow rise";
+    };
+  }
+
+  private static String text(Finding finding, CutKind kind, CookedCut cut, TemperatureScale scale) {
+    String first =
+        switch (finding.unit()) {
+          case KELVIN -> minimum(finding, kind, cut, scale);
+          case LOG ->
+              String.format(
+                  Locale.ROOT,
+                  "By the estimate the place with the least lethality %s the published %s, by %.1f"
+                      + " powers of ten.",
+                  finding.met() ? "meets" : "does NOT meet",
+                  finding.minimum(),
+                  Math.abs(finding.margin()));
+          case SECOND ->
+              String.format(
+                  Locale.ROOT,
+                  "By the estimate the slowest place %s the published %s, by %.1f h.",
+                  finding.met() ? "meets" : "does NOT meet",
+                  finding.minimum(),
+                  Math.abs(finding.margin()) / 3600);
+        };
+    return first + " " + finding.caution() + " " + Finding.DEFERENCE;
+  }
+
+  private static String minimum(
+      Finding finding, CutKind kind, CookedCut cut, TemperatureScale scale) {
+    PublishedMinimum minimum =
+        PublishedMinimum.of(kind).stream()
+            .filter(one -> finding.minimum().endsWith(" " + one.of()))
+            .findFirst()
+            .orElseThrow();
+    return "The coldest place gets to "
+        + scale.text(cut.coldest().highest())
+        + " by the estimate; for as long as is asked it is "
+        + scale.differenceText(Math.abs(finding.margin()))
+        + (finding.met() ? " above" : " BELOW")
         + " the published minimum for "
         + minimum.of()
         + ", "
         + scale.text(minimum.temperature())
-        + then
+        + (minimum.then().isEmpty() ? "" : " " + minimum.then())
         + ".";
-  }
-
-  private static Optional<Caution> slowRise(Trace core, TemperatureScale scale) {
-    OptionalDouble begin = CoreHistory.firstRise(core, SLOW_RISE_FROM);
-    if (begin.isEmpty()) {
-      return Optional.empty();
-    }
-    double end = CoreHistory.firstRise(core, SLOW_RISE_TO).orElse(core.end());
-    double hours = (end - begin.getAsDouble()) / 3600;
-    if (hours <= SLOW_RISE_HOURS) {
-      return Optional.empty();
-    }
-    String text =
-        String.format(
-            Locale.ROOT,
-            "The core spends %.1f h between %s and %s, where bacteria can grow; guidance for meat"
-                + " processors allows %d h.",
-            hours,
-            scale.text(SLOW_RISE_FROM),
-            scale.text(SLOW_RISE_TO),
-            SLOW_RISE_HOURS);
-    return Optional.of(new Caution("Slow rise", text, SLOW_RISE_SOURCE));
   }
 
   private static boolean isOverHeat(CookFile file) {

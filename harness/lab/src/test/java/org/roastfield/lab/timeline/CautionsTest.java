@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,7 +49,11 @@ class CautionsTest {
   @Test
   void unstatedFood_isHeldAgainstEveryMinimum() {
     CookFile file = CookTexts.read(CookTexts.SLAB.replace("  food: beef\n", ""));
-    String text = of(file, TemperatureScale.FAHRENHEIT, "Published minimum").text();
+    String text =
+        cautions(file, TemperatureScale.FAHRENHEIT).stream()
+            .filter(caution -> caution.subject().equals("Published minimum"))
+            .map(Caution::text)
+            .collect(Collectors.joining(" "));
     for (String minimum : List.of("145.0 °F", "160.0 °F", "165.0 °F")) {
       assertTrue(text.contains(minimum), text);
     }
