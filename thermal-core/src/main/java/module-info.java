@@ -21,5 +21,6 @@ module org.roastfield.core {
   exports org.roastfield.core.simulation;
   exports org.roastfield.core.ensemble;
   exports org.roastfield.core.outcome;
+  exports org.roastfield.core.salting;
   exports org.roastfield.core.inference;
 }

@@ -49,6 +49,7 @@ class ArchitectureTest {
           "simulation",
           "ensemble",
           "outcome",
+          "salting",
           "inference");
 
   private static final Set<String> HIDDEN = Set.of("internal", "grid", "integration");
