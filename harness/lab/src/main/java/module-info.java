@@ -3,6 +3,7 @@ module org.roastfield.lab {
   requires static transitive org.jspecify;
   requires transitive org.roastfield.core;
   requires com.fasterxml.jackson.databind;
+  requires commons.math3;
   requires de.siegmar.fastcsv;
   requires info.picocli;
   requires org.snakeyaml.engine;
@@ -13,6 +14,7 @@ module org.roastfield.lab {
   exports org.roastfield.lab.replay;
   exports org.roastfield.lab.result;
   exports org.roastfield.lab.report;
+  exports org.roastfield.lab.score;
   exports org.roastfield.lab.synthetic;
 
   opens org.roastfield.lab.command to
