@@ -2,12 +2,14 @@
 module org.roastfield.lab {
   requires static transitive org.jspecify;
   requires transitive org.roastfield.core;
+  requires commons.math3;
   requires com.fasterxml.jackson.databind;
   requires commons.math3;
   requires de.siegmar.fastcsv;
   requires info.picocli;
   requires org.snakeyaml.engine;
 
+  exports org.roastfield.lab.calibration;
   exports org.roastfield.lab.files;
   exports org.roastfield.lab.intake;
   exports org.roastfield.lab.timeline;
