@@ -47,7 +47,11 @@ final class Reweighting {
     return logMeanWeight;
   }
 
-  /** The normal distribution of the particles' weighted moments. */
+  /**
+   * The normal distribution of the particles' weighted moments.
+   *
+   * @throws IllegalStateException if the particles have fallen together on too few places
+   */
   Gaussian shape() {
     int n = particles[0].coordinates().length;
     double[] mean = new double[n];
@@ -65,7 +69,13 @@ final class Reweighting {
         }
       }
     }
-    return Gaussian.of(mean, covariance);
+    try {
+      return Gaussian.of(mean, covariance);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalStateException(
+          "particles fell together at temperature " + temperature + ": take more or longer chains",
+          e);
+    }
   }
 
   /** Particles of equal weight, by systematic resampling. */

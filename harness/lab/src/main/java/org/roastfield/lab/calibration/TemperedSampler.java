@@ -25,8 +25,8 @@ public final class TemperedSampler {
   private static final double STEP = 2.38;
 
   /**
-   * Share of steps to accept: between the best for many coordinates, 0.23, and that for one, 0.44
-   * [Roberts1997]; assumed.
+   * Share of steps to accept: above the best for many coordinates, 0.234 [Roberts1997], since there
+   * are few; assumed.
    */
   private static final double ACCEPTED = 0.3;
 
@@ -95,8 +95,8 @@ public final class TemperedSampler {
    * @param density of the posterior with the prior in it, up to a constant; never asked beyond the
    *     bounds
    * @throws IllegalArgumentException if the density is not a number or infinite
-   * @throws IllegalStateException if nearly no draw of the prior has a density, or the particles do
-   *     not reach the posterior
+   * @throws IllegalStateException if nearly no draw of the prior has a density, or the particles
+   *     fall together or do not reach the posterior
    */
   public ReferenceDraws sample(Prior prior, LogDensity density, RandomGenerator random) {
     TemperedTarget target = new TemperedTarget(prior, density);

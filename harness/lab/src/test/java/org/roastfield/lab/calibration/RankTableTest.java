@@ -1,6 +1,7 @@
 package org.roastfield.lab.calibration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -85,9 +86,41 @@ class RankTableTest {
         kolmogorovSmirnov, (double) distances / repeats, error(kolmogorovSmirnov, repeats));
   }
 
-  /** Four standard errors, those of the other number included: it came from about as many. */
+  /** Four standard errors of a difference; the other number is assumed to be no less certain. */
   private static double error(double share, int repeats) {
     return 4 * Math.sqrt(2 * share * (1 - share) / repeats);
+  }
+
+  /** A tilt is spread thinly over the bins, a comb never far from even. */
+  @Test
+  void eitherTest_suffices() {
+    double tilt = 0.55;
+    RankTable tilted =
+        regular(u -> (1 + tilt - Math.sqrt((1 + tilt) * (1 + tilt) - 4 * tilt * u)) / (2 * tilt));
+    RankVerdict verdict = tilted.verdicts().get(0);
+    assertTrue(verdict.chiSquared() > 0.1 && verdict.together() < LEVEL, verdict::toString);
+    assertFalse(tilted.isCalibrated(LEVEL));
+    // Of two neighbouring bins the left one holds three ranks in four.
+    RankTable comb =
+        regular(
+            u -> {
+              double pair = u * RankTable.BINS / 2;
+              double within = pair - Math.floor(pair);
+              double moved = within < 0.75 ? within / 1.5 : 2 * within - 1;
+              return (Math.floor(pair) + moved) * 2 / RankTable.BINS;
+            });
+    verdict = comb.verdicts().get(0);
+    assertTrue(verdict.kolmogorovSmirnov() > 0.1 && verdict.together() < LEVEL, verdict::toString);
+    assertFalse(comb.isCalibrated(LEVEL));
+  }
+
+  /** 200 ranks at evenly spaced probabilities of a distribution. */
+  private static RankTable regular(DoubleUnaryOperator quantile) {
+    List<Optional<double[]>> ranks = new ArrayList<>();
+    for (int s = 0; s < 200; s++) {
+      ranks.add(Optional.of(new double[] {quantile.applyAsDouble((s + 0.5) / 200)}));
+    }
+    return RankTable.of(List.of("one"), ranks);
   }
 
   @Test
