@@ -43,9 +43,10 @@ final class Documents {
         .toList();
   }
 
-  /** Comments of the library's sources, one line a file. */
+  /** Comments of the sources of library and harness, one line a file. */
   static List<String> comments() {
-    return files(MODULE.resolve("src/main/java"), ".java").stream()
+    return Stream.of(MODULE, ROOT.resolve("harness/lab"), ROOT.resolve("harness/bench"))
+        .flatMap(module -> files(module.resolve("src/main/java"), ".java").stream())
         .map(Documents::commentsOf)
         .toList();
   }
