@@ -89,7 +89,7 @@ final class SliceFigure {
       label(plot, area, left, room.top(), size, pixels);
     }
     String across = Numbers.decimal(2000 * shape.halfThickness(), 0) + " mm across";
-    plot.text("axis middle", left + size / 2, room.bottom() + 18, across);
+    plot.text("axis middle", left + size / 2, room.top() + size + 18, across);
     key(plot, left + size + 14, room.top());
     return plot.finished();
   }
