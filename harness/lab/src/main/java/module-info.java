@@ -4,7 +4,6 @@ module org.roastfield.lab {
   requires transitive org.roastfield.core;
   requires commons.math3;
   requires com.fasterxml.jackson.databind;
-  requires commons.math3;
   requires de.siegmar.fastcsv;
   requires info.picocli;
   requires org.snakeyaml.engine;
