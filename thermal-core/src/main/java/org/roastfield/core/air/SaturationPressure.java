@@ -32,6 +32,9 @@ public final class SaturationPressure {
   /** e^10.5. */
   private static final double SCALE = 36315.50267424664;
 
+  private static final double LEAST_PRESSURE = 425;
+  private static final double MOST_PRESSURE = 3e6;
+
   private SaturationPressure() {}
 
   /**
@@ -66,9 +69,20 @@ public final class SaturationPressure {
     return temperatureAt("pressure", pressure);
   }
 
+  /**
+   * Temperature at which moist food boils [K]; infinite if beyond the range of this class.
+   *
+   * @param pressure of the air [Pa]
+   * @param waterActivity of the food, which lowers its vapour pressure, in (0, 1]
+   */
+  public static double boilingPoint(double pressure, double waterActivity) {
+    double needed = pressure / waterActivity;
+    return needed <= MOST_PRESSURE ? boilingPoint(needed) : Double.POSITIVE_INFINITY;
+  }
+
   /** Temperature [K] at which the saturation pressure is the given one, named so in complaints. */
   static double temperatureAt(String name, double pressure) {
-    Check.inRange(name, pressure, 425, 3e6);
+    Check.inRange(name, pressure, LEAST_PRESSURE, MOST_PRESSURE);
     double temperature = 373.15;
     for (int i = 0; i < 50; i++) {
       double step = StrictMath.log(pressure / unchecked(temperature)) / logSlope(temperature);

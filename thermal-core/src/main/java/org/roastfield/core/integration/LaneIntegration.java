@@ -302,12 +302,16 @@ public final class LaneIntegration {
         reading.ofLane(stepper.nextValue, l),
         reading.ofLane(stepper.nextRate, l));
     if (reading.upperWeight() != 0) {
+      double[][] face = stepper.stageFace;
+      double inStages = Math.max(face[Cubic.STAGE_0][l], face[Cubic.STAGE_1][l]);
+      double later = Math.max(face[Cubic.STAGE_2][l], face[Cubic.STAGE_3][l]);
       step.addFace(
           reading.upperWeight(),
-          stepper.stageFace[Cubic.STAGE_0][l],
-          stepper.stageFace[Cubic.STAGE_1][l],
-          stepper.stageFace[Cubic.STAGE_2][l],
-          stepper.stageFace[Cubic.STAGE_3][l]);
+          Math.max(laws.highest(l), Math.max(inStages, later)),
+          face[Cubic.STAGE_0][l],
+          face[Cubic.STAGE_1][l],
+          face[Cubic.STAGE_2][l],
+          face[Cubic.STAGE_3][l]);
     }
     return step;
   }

@@ -14,6 +14,7 @@ final class LaneLaws {
 
   private final int width;
   private final SurfaceLaw[] laws;
+  private final double[] highest;
   private final @Nullable LawRows[] rowsOf;
   private final SurfaceFlux flux = new SurfaceFlux();
   private final double[] oneFace = new double[1];
@@ -33,6 +34,7 @@ final class LaneLaws {
   LaneLaws(int width) {
     this.width = width;
     this.laws = new SurfaceLaw[width];
+    this.highest = new double[width];
     this.rowsOf = new LawRows[width];
     java.util.Arrays.fill(laws, SurfaceLaw.insulated());
   }
@@ -47,6 +49,11 @@ final class LaneLaws {
     return rows != null && rows.isSteady();
   }
 
+  /** Highest temperature at which the law of a lane has a value [K]. */
+  double highest(int lane) {
+    return highest[lane];
+  }
+
   void set(int lane, SurfaceLaw law) {
     LawRows rows = law.rows();
     if (main == null && rows != null) {
@@ -55,6 +62,7 @@ final class LaneLaws {
       scratch = new double[rows.scratchRows()][width];
     }
     laws[lane] = law;
+    highest[lane] = law.highestTemperature();
     rowsOf[lane] = rows;
     if (rows != null && rows == main) {
       rows.write(law, numbers, lane);

@@ -6,6 +6,12 @@ package org.roastfield.core.integration;
  */
 final class StageFaces {
 
+  /** Highest temperature of each face while it holds water [2] [K]. */
+  final double[] highest = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+
+  /** Whether that is so while a law remembers water only [2]. */
+  final boolean[] remembers = new boolean[2];
+
   /** Face temperatures [stages][2] [K]. */
   final double[][] temperature = new double[Esdirk4.STAGES][2];
 

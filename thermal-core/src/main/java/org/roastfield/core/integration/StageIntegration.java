@@ -38,7 +38,7 @@ final class StageIntegration {
     this.mostSteps = mostSteps;
     this.state = new State(grid.cells(), problem.material().isConstant());
     this.next = new State(grid.cells(), problem.material().isConstant());
-    this.dense = new DenseStep(state, next, stepper.stageFaces.surface);
+    this.dense = new DenseStep(state, next, stepper.stageFaces);
     double width = grid.width(grid.upper().cell());
     this.cellSquared = width * width;
     start(startTemperature);

@@ -16,6 +16,7 @@ final class StepReading {
   private double face1;
   private double face2;
   private double face3;
+  private double highest;
 
   /** Sets the cells' share and clears the faces'. */
   StepReading cells(double length, double from, double fromRate, double to, double toRate) {
@@ -29,12 +30,17 @@ final class StepReading {
     face1 = 0;
     face2 = 0;
     face3 = 0;
+    highest = 0;
     return this;
   }
 
-  /** Adds a face's share: its weight times its temperatures at the four stages of {@link Cubic}. */
-  StepReading addFace(double weight, double y0, double y1, double y2, double y3) {
+  /**
+   * Adds a face's share: its weight times its temperatures at the four stages of {@link Cubic}, and
+   * times what the cubic through them may not pass.
+   */
+  StepReading addFace(double weight, double highest, double y0, double y1, double y2, double y3) {
     hasFace = true;
+    this.highest += weight * highest;
     face0 += weight * y0;
     face1 += weight * y1;
     face2 += weight * y2;
@@ -58,7 +64,9 @@ final class StepReading {
   /** Value at the share θ in [0, 1] of the step. */
   double at(double theta) {
     double cells = Cubic.hermite(theta, length, from, fromRate, to, toRate);
-    return hasFace ? cells + Cubic.throughStages(theta, face0, face1, face2, face3) : cells;
+    return hasFace
+        ? cells + Math.min(highest, Cubic.throughStages(theta, face0, face1, face2, face3))
+        : cells;
   }
 
   /**

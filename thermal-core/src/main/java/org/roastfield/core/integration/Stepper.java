@@ -108,6 +108,11 @@ final class Stepper {
 
   void laws(SurfaceLaw upper, SurfaceLaw lower) {
     balance.laws(upper, lower);
+    stageFaces.highest[State.UPPER] = upper.highestTemperature();
+    stageFaces.highest[State.LOWER] = lower.highestTemperature();
+    for (int f = 0; f < 2; f++) {
+      stageFaces.remembers[f] = carried.law(f) != null;
+    }
   }
 
   /** What the faces carry along, and how it went in the last attempt. */

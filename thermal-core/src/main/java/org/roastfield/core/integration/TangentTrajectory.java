@@ -137,7 +137,7 @@ public final class TangentTrajectory {
     double theta = (time - start) / h;
     int own = parameter * STEP_NUMBERS;
     double length = step.numbers[own + LENGTH];
-    double value = linear(parameter, reading, step, theta, h);
+    double value = linear(parameter, reading, index, theta, h);
     if (length != 0) {
       value += length * plain.lengthEffect(reading, index, theta);
     }
@@ -146,7 +146,8 @@ public final class TangentTrajectory {
   }
 
   /** Dense output of the derivatives of the step's own numbers. */
-  private double linear(int parameter, Reading reading, Step step, double theta, double h) {
+  private double linear(int parameter, Reading reading, int index, double theta, double h) {
+    Step step = steps.get(index);
     int own = parameter * STEP_NUMBERS;
     double value =
         Cubic.hermite(
@@ -156,10 +157,10 @@ public final class TangentTrajectory {
             reading.ofCells(step.start.rate[parameter], 0),
             reading.ofCells(step.end.temperature[parameter], 0),
             reading.ofCells(step.end.rate[parameter], 0));
-    if (reading.upperWeight() != 0) {
+    if (reading.upperWeight() != 0 && !plain.isHeld(index, State.UPPER, theta)) {
       value += reading.upperWeight() * face(step.numbers, own, theta);
     }
-    if (reading.lowerWeight() != 0) {
+    if (reading.lowerWeight() != 0 && !plain.isHeld(index, State.LOWER, theta)) {
       value += reading.lowerWeight() * face(step.numbers, own + FACE_VALUES, theta);
     }
     return value;

@@ -6,15 +6,17 @@ import org.roastfield.core.grid.Reading;
 /**
  * All accepted steps of a cook, from which temperatures anywhere and at any time are read.
  *
- * <p>One block of doubles a step: start, end, four face values a face, then temperatures and rates
- * of the cells at both ends. Memory grows by doubling, so that steps do not allocate.
+ * <p>One block of doubles a step: start, end, four values a face, what each face may not pass, then
+ * temperatures and rates of the cells at both ends. Memory grows by doubling, so that steps do not
+ * allocate.
  */
 public final class Trajectory implements StepListener {
 
   private static final int FIRST_CAPACITY = 128;
   private static final int FACE_VALUES = 4;
   private static final int WATER_VALUES = 8;
-  private static final int CELLS_START = 2 + 2 * FACE_VALUES;
+  private static final int HIGHEST = 2 + 2 * FACE_VALUES;
+  private static final int CELLS_START = HIGHEST + 2;
   private static final int[] STAGES = {Cubic.STAGE_0, Cubic.STAGE_1, Cubic.STAGE_2, Cubic.STAGE_3};
 
   private final Grid grid;
@@ -52,6 +54,8 @@ public final class Trajectory implements StepListener {
       data[at + 2 + j] = step.stageFace(STAGES[j], State.UPPER);
       data[at + 2 + FACE_VALUES + j] = step.stageFace(STAGES[j], State.LOWER);
     }
+    data[at + HIGHEST + State.UPPER] = step.highest(State.UPPER);
+    data[at + HIGHEST + State.LOWER] = step.highest(State.LOWER);
     int start = at + CELLS_START;
     System.arraycopy(step.from().temperature, 0, data, start, cells);
     System.arraycopy(step.from().temperatureRate, 0, data, start + cells, cells);
@@ -87,12 +91,20 @@ public final class Trajectory implements StepListener {
    */
   public double water(boolean upper, double time) {
     int step = steps == 0 ? 0 : stepAt(time);
-    int at = step * WATER_VALUES + (upper ? 0 : WATER_VALUES / 2);
-    if (at >= water.length) {
+    int face = upper ? State.UPPER : State.LOWER;
+    if (waterAt(step, face) >= water.length) {
       return 0;
     }
+    return water(step, face, (time - stepStart(step)) / (stepEnd(step) - stepStart(step)));
+  }
+
+  private static int waterAt(int step, int face) {
+    return step * WATER_VALUES + face * (WATER_VALUES / 2);
+  }
+
+  private double water(int step, int face, double theta) {
+    int at = waterAt(step, face);
     double h = stepEnd(step) - stepStart(step);
-    double theta = (time - stepStart(step)) / h;
     return Cubic.hermite(theta, h, water[at], water[at + 1], water[at + 2], water[at + 3]);
   }
 
@@ -143,10 +155,10 @@ public final class Trajectory implements StepListener {
     double theta = (time - data[at]) / (data[at + 1] - data[at]);
     double value = cells(reading, at, theta);
     if (reading.upperWeight() != 0) {
-      value += reading.upperWeight() * face(at + 2, theta);
+      value += reading.upperWeight() * face(step, State.UPPER, theta);
     }
     if (reading.lowerWeight() != 0) {
-      value += reading.lowerWeight() * face(at + 2 + FACE_VALUES, theta);
+      value += reading.lowerWeight() * face(step, State.LOWER, theta);
     }
     if (reading.isCentral()) {
       return value;
@@ -154,12 +166,15 @@ public final class Trajectory implements StepListener {
     int first = reading.firstCell();
     if (reading.upperWeight() != 0) {
       return Reading.limited(
-          value, cell(first + 1, at, theta), cell(first + 2, at, theta), face(at + 2, theta));
+          value,
+          cell(first + 1, at, theta),
+          cell(first + 2, at, theta),
+          face(step, State.UPPER, theta));
     }
     if (reading.lowerWeight() != 0) {
       return Reading.limited(
           value,
-          face(at + 2 + FACE_VALUES, theta),
+          face(step, State.LOWER, theta),
           cell(first, at, theta),
           cell(first + 1, at, theta));
     }
@@ -203,10 +218,10 @@ public final class Trajectory implements StepListener {
             reading.ofCells(data, start + 2 * cells),
             reading.ofCells(data, start + 3 * cells));
     if (reading.upperWeight() != 0) {
-      slope += reading.upperWeight() * faceSlope(at + 2, theta);
+      slope += reading.upperWeight() * faceSlope(step, State.UPPER, theta);
     }
     if (reading.lowerWeight() != 0) {
-      slope += reading.lowerWeight() * faceSlope(at + 2 + FACE_VALUES, theta);
+      slope += reading.lowerWeight() * faceSlope(step, State.LOWER, theta);
     }
     return slope / h;
   }
@@ -218,12 +233,46 @@ public final class Trajectory implements StepListener {
         theta, reading.ofCells(data, start + cells), reading.ofCells(data, start + 3 * cells));
   }
 
-  private double faceSlope(int at, double theta) {
+  private double faceSlope(int step, int face, double theta) {
+    if (isHeld(step, face, theta)) {
+      return 0;
+    }
+    int at = faceAt(step, face);
     return Cubic.throughStagesSlope(theta, data[at], data[at + 1], data[at + 2], data[at + 3]);
   }
 
-  private double face(int at, double theta) {
+  private int faceAt(int step, int face) {
+    return step * block + 2 + face * FACE_VALUES;
+  }
+
+  private double cubic(int step, int face, double theta) {
+    int at = faceAt(step, face);
     return Cubic.throughStages(theta, data[at], data[at + 1], data[at + 2], data[at + 3]);
+  }
+
+  /**
+   * Temperature of a face: the cubic through its stages, or the highest that its law allows where
+   * the cubic passes that.
+   */
+  private double face(int step, int face, double theta) {
+    return isHeld(step, face, theta)
+        ? data[step * block + HIGHEST + face]
+        : cubic(step, face, theta);
+  }
+
+  /**
+   * Whether the cubic passes the highest temperature of a face that holds water, as it does where
+   * the face comes to rest at boiling or leaves it.
+   */
+  boolean isHeld(int step, int face, double theta) {
+    return cubic(step, face, theta) > data[step * block + HIGHEST + face]
+        && !isDry(step, face, theta);
+  }
+
+  /** Whether a face that boils dry in a step has done so. */
+  private boolean isDry(int step, int face, double theta) {
+    int at = waterAt(step, face);
+    return at < water.length && water[at] >= 0 && water[at + 2] < 0 && water(step, face, theta) < 0;
   }
 
   /** Index of the first step that ends at or after {@code time}. */

@@ -128,6 +128,13 @@ public record AirExchange(
   }
 
   @Override
+  public double highestTemperature() {
+    return wetness == 0
+        ? Double.POSITIVE_INFINITY
+        : SaturationPressure.boilingPoint(film.pressure(), waterActivity);
+  }
+
+  @Override
   public double shortestPeriod() {
     return Math.min(airTemperature.shortestPeriod(), vapourPressure.shortestPeriod());
   }

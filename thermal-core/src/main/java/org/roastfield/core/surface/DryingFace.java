@@ -75,6 +75,11 @@ public record DryingFace(
   }
 
   @Override
+  public double highestTemperature() {
+    return boilingPoint;
+  }
+
+  @Override
   public double shortestPeriod() {
     return Math.min(dry.shortestPeriod(), wet.shortestPeriod());
   }

@@ -79,6 +79,13 @@ public record Evaporation(
     flux.addEvaporation(rate, rateSlope);
   }
 
+  @Override
+  public double highestTemperature() {
+    return wetness == 0 || heatTransferCoefficient == 0
+        ? Double.POSITIVE_INFINITY
+        : SaturationPressure.boilingPoint(pressure, waterActivity);
+  }
+
   /** Vapour flux per unit of the logarithm [kg/(m²·s)]. */
   double massTransferStrength() {
     return wetness

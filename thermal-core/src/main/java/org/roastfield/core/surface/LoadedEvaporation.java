@@ -95,6 +95,11 @@ public record LoadedEvaporation(Evaporation unloaded, double load) implements Su
   }
 
   @Override
+  public double highestTemperature() {
+    return unloaded.highestTemperature();
+  }
+
+  @Override
   public double shortestPeriod() {
     return unloaded.shortestPeriod();
   }

@@ -50,6 +50,13 @@ record SharedFace(double share, SurfaceLaw on, SurfaceLaw off) implements Surfac
   }
 
   @Override
+  public double highestTemperature() {
+    return Math.min(
+        share > 0 ? on.highestTemperature() : Double.POSITIVE_INFINITY,
+        share < 1 ? off.highestTemperature() : Double.POSITIVE_INFINITY);
+  }
+
+  @Override
   public double shortestPeriod() {
     return Math.min(on.shortestPeriod(), off.shortestPeriod());
   }

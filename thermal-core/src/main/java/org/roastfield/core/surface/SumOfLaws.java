@@ -72,6 +72,15 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
   }
 
   @Override
+  public double highestTemperature() {
+    double highest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < laws.size(); i++) {
+      highest = Math.min(highest, laws.get(i).highestTemperature());
+    }
+    return highest;
+  }
+
+  @Override
   public double shortestPeriod() {
     double shortest = Double.POSITIVE_INFINITY;
     for (SurfaceLaw law : laws) {

@@ -30,6 +30,15 @@ public interface SurfaceLaw {
   }
 
   /**
+   * Highest face temperature at which the law has a value while the face holds water, as below
+   * boiling [K]; infinite if there is none. Temperatures between steps are kept from passing it,
+   * eq. (19).
+   */
+  default double highestTemperature() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /**
    * The law of a stage that begins at a time: what counts from the beginning of a stage, such as
    * contact, starts there.
    *

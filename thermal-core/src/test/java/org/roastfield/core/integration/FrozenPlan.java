@@ -98,7 +98,7 @@ public final class FrozenPlan {
       for (int j = 0; j < steps.length; j++) {
         double h = j < steps.length - 1 ? steps[j] : last(stage.end(), start, steps[j]);
         require(stepper.attempt(state, h, next));
-        trajectory.accepted(new DenseStep(state, next, stepper.stageFaces.temperature));
+        trajectory.accepted(new DenseStep(state, next, stepper.stageFaces));
         State former = state;
         state = next;
         next = former;

@@ -16,6 +16,7 @@ import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.roastfield.core.air.MoistAir;
+import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
@@ -37,6 +38,11 @@ class DryingFacePropertiesTest {
 
   private static final int TRIES = 60;
   private static final double ROUND_OFF = 1e-12;
+  private static final double BOILING = SaturationPressure.boilingPoint(MoistAir.STANDARD_PRESSURE);
+
+  /** Superheat of a face that boils under 100 kW/m², about what the hottest plate here gives. */
+  private static final double SUPERHEAT = 0.01;
+
   private static final double PRESSURE = MoistAir.STANDARD_PRESSURE;
 
   @Property(tries = TRIES)
@@ -56,6 +62,33 @@ class DryingFacePropertiesTest {
             Stage.allRound("second", second, StageEnd.after(90)),
             Stage.allRound("third", first, StageEnd.after(300))),
         cells);
+  }
+
+  /** At any time, not only where steps end: above boiling only where a crust has begun. */
+  @Property(tries = TRIES)
+  void faceThatHoldsWater_isNeverAboveBoiling(
+      @ForAll RadialMode mode,
+      @ForAll @DoubleRange(min = 0.012, max = 0.08) @Scale(4) double radius,
+      @ForAll boolean constant,
+      @ForAll("faces") SurfaceLaw first,
+      @ForAll("plates") SurfaceLaw second) {
+    Cut cut =
+        new Cut(Bodies.shape(mode, radius), constant ? Bodies.CONSTANT : Bodies.LOIN, Bodies.START);
+    Cook cook =
+        Cook.of(
+            cut,
+            Stage.allRound("first", first, StageEnd.after(600)),
+            Stage.allRound("second", second, StageEnd.after(120)),
+            Stage.allRound("third", first, StageEnd.after(120)));
+    SimulationResult result = Bodies.run(Settings.withDefaults(), cook);
+    int samples = 20_000;
+    for (int i = 0; i <= samples; i++) {
+      double time = result.endTime() * i / samples;
+      if (result.upperFaceWaterAt(time) >= 0) {
+        double value = result.upperSurface().at(time);
+        assertTrue(value <= BOILING + SUPERHEAT, () -> value + " K at " + time + " s");
+      }
+    }
   }
 
   @Property(tries = TRIES)
@@ -88,7 +121,8 @@ class DryingFacePropertiesTest {
         .as((warmer, humidity, h, drive) -> face(warmer, humidity, h, drive, SurfaceLaw.sum()));
   }
 
-  private static Arbitrary<SurfaceLaw> plates() {
+  @Provide
+  static Arbitrary<SurfaceLaw> plates() {
     return Combinators.combine(uniform(60, 260), uniform(0.1, 1), uniform(0, 1.5))
         .as(
             (warmer, share, drive) ->

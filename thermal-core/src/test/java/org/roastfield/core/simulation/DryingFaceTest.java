@@ -74,7 +74,6 @@ class DryingFaceTest {
     assertTrue(result.upperSurface().at(1200) > result.upperSurface().at(600) + 10);
   }
 
-  /** At the ends of steps: between them a cubic meets the kink where a face leaves boiling. */
   @ParameterizedTest
   @ValueSource(doubles = {160, 230, 300})
   void faceThatHoldsWater_isNeverAboveBoiling_andOneThatBoiledDryIs(double plate) {
@@ -87,8 +86,9 @@ class DryingFaceTest {
     assertEquals(CookIntegration.End.RULE_MET, integration.run(sear, trajectory));
     Reading surface = integration.reading(Probe.SURFACE);
     double hottestDry = 0;
-    for (int step = 0; step < trajectory.steps(); step++) {
-      double time = trajectory.stepEnd(step);
+    for (int i = 1; i < 24_000; i++) {
+      double time = 0.01 * i;
+      int step = trajectory.stepAt(time);
       double value = trajectory.inStep(surface, step, time);
       if (trajectory.water(true, time) > 0) {
         assertTrue(value <= BOILING + SUPERHEAT, () -> value + " K at " + time + " s");
