@@ -91,7 +91,11 @@ public record DryingFace(
 
   @Override
   public DryingFace from(double time) {
-    return new DryingFace(dry.from(time), wet.from(time), water, crust, boilingPoint);
+    SurfaceLaw begun = dry.from(time);
+    SurfaceLaw begunWet = wet.from(time);
+    return begun == dry && begunWet == wet
+        ? this
+        : new DryingFace(begun, begunWet, water, crust, boilingPoint);
   }
 
   /** The flux of a fresh face, with all the water it can hold; none above boiling. */

@@ -1,12 +1,15 @@
 package org.roastfield.core.simulation;
 
 import java.util.function.UnaryOperator;
+import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.integration.Trajectory;
+import org.roastfield.core.material.Material;
+import org.roastfield.core.surface.DryingFace;
 import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
 
@@ -55,15 +58,17 @@ record FluxIntegral(
     double[] lower = new double[2];
     Reading top = integration.reading(Probe.SURFACE);
     Reading bottom = integration.readingAt(-cook.cut().shape().halfThickness());
+    Material material = cook.cut().material();
     for (Stage stage : cook.stages()) {
       int first = trajectory.steps();
+      double start = integration.time();
       CookIntegration.End end = integration.run(stage, trajectory);
       if (end != CookIntegration.End.RULE_MET) {
         throw new IllegalStateException("stage " + stage.name() + " ended as " + end);
       }
-      add(trajectory, top, planted.apply(stage.upper()), first, upper);
+      add(trajectory, top, planted.apply(stage.upper().from(start)), first, upper, material);
       if (!cook.isSymmetric()) {
-        add(trajectory, bottom, planted.apply(stage.lower()), first, lower);
+        add(trajectory, bottom, planted.apply(stage.lower().from(start)), first, lower, material);
       }
     }
     return new FluxIntegral(upper[0], lower[0], upper[1], lower[1], integration);
@@ -85,7 +90,16 @@ record FluxIntegral(
   }
 
   private static void add(
-      Trajectory trajectory, Reading reading, SurfaceLaw law, int firstStep, double[] sums) {
+      Trajectory trajectory,
+      Reading reading,
+      SurfaceLaw law,
+      int firstStep,
+      double[] sums,
+      Material material) {
+    if (law instanceof DryingFace face) {
+      addDrying(trajectory, reading, face, firstStep, sums, material);
+      return;
+    }
     SurfaceFlux flux = new SurfaceFlux();
     for (int step = firstStep; step < trajectory.steps(); step++) {
       double middle = 0.5 * (trajectory.stepStart(step) + trajectory.stepEnd(step));
@@ -98,5 +112,37 @@ record FluxIntegral(
         sums[1] += half * WEIGHTS[j] * flux.evaporation();
       }
     }
+  }
+
+  /**
+   * Water that left is what the face had, got and no longer holds; what of it was not the
+   * evaporation of a moist face boiled off.
+   */
+  private static void addDrying(
+      Trajectory trajectory,
+      Reading reading,
+      DryingFace law,
+      int firstStep,
+      double[] sums,
+      Material material) {
+    boolean upper = reading.upperWeight() != 0;
+    double held =
+        trajectory.water(upper, Math.nextUp(trajectory.stepStart(firstStep)))
+            - trajectory.water(upper, trajectory.end());
+    double moist = 0;
+    DryingFlux flux = new DryingFlux(law, material.conductivity().at(law.boilingPoint()));
+    for (int step = firstStep; step < trajectory.steps(); step++) {
+      double middle = 0.5 * (trajectory.stepStart(step) + trajectory.stepEnd(step));
+      double half = 0.5 * (trajectory.stepEnd(step) - trajectory.stepStart(step));
+      for (int j = 0; j < NODES.length; j++) {
+        double time = middle + half * NODES[j];
+        flux.evaluate(trajectory.inStep(reading, step, time), trajectory.water(upper, time), time);
+        sums[0] += half * WEIGHTS[j] * flux.heat;
+        held += half * WEIGHTS[j] * flux.gained;
+        moist += half * WEIGHTS[j] * flux.evaporation;
+      }
+    }
+    sums[0] -= MoistAir.latentHeat(law.boilingPoint()) * (held - moist);
+    sums[1] += held;
   }
 }

@@ -21,12 +21,14 @@ import org.roastfield.core.shape.Sphere;
 import org.roastfield.core.surface.CoalBed;
 import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.Convection;
+import org.roastfield.core.surface.DryingFace;
 import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.FaceForm;
 import org.roastfield.core.surface.FilmCoefficient;
 import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.surface.Touch;
 import org.roastfield.core.surface.Wrap;
 import org.roastfield.core.units.Temperatures;
 
@@ -84,7 +86,27 @@ public final class SampleCooks {
 
   /** Every law, sums, wraps and what shares a face. */
   public static List<NamedLaw> laws() {
-    return Stream.concat(plainLaws().stream(), coveredLaws().stream()).toList();
+    return Stream.of(plainLaws(), coveredLaws(), rememberingLaws()).flatMap(List::stream).toList();
+  }
+
+  /** A face that dries and is fed in a hot pit. */
+  public static SurfaceLaw drying() {
+    Signal vapour = Signal.constant(MoistAir.vapourPressure(0.03, PRESSURE));
+    return DryingFace.ofMeat(
+        SurfaceLaw.sum(new Convection(25, SWINGING), new Radiation(0.9, SWINGING)),
+        Evaporation.of(1, 25, 0.98, vapour, PRESSURE),
+        0.6,
+        PRESSURE);
+  }
+
+  private static List<NamedLaw> rememberingLaws() {
+    Signal plate = Signal.constant(Temperatures.celsius(180));
+    return List.of(
+        new NamedLaw("drying", drying()),
+        new NamedLaw("drying under paper", drying().under(Wrap.PAPER)),
+        new NamedLaw("touch of a plate", Touch.ofPlate(plate)),
+        new NamedLaw(
+            "touch of bars", SurfaceLaw.sum(Touch.ofBars(plate), PIT.around(17, 0.7, 0.2, 0.99))));
   }
 
   private static List<NamedLaw> coveredLaws() {

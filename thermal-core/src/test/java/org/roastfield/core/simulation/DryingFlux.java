@@ -1,0 +1,64 @@
+package org.roastfield.core.simulation;
+
+import org.roastfield.core.surface.DryingFace;
+import org.roastfield.core.surface.SurfaceFlux;
+import org.roastfield.core.surface.SurfaceWater;
+
+/**
+ * Heat and water of a drying face by eqs. (43)-(48), from temperatures and water that were read.
+ * What boils off is not read: it is what left beyond the evaporation of a moist face.
+ */
+final class DryingFlux {
+
+  private static final double GAS_CONSTANT = 8.314462618;
+
+  private final DryingFace law;
+  private final double conductivity;
+  private final SurfaceFlux flux = new SurfaceFlux();
+
+  /** Heat from outside, less that of moist evaporation [W/m²]. */
+  double heat;
+
+  /** Evaporation of a moist face [kg/(m²·s)]. */
+  double evaporation;
+
+  /** Water from inside less what runs off [kg/(m²·s)]. */
+  double gained;
+
+  /**
+   * @param conductivity of the food at 100 °C [W/(m·K)]
+   */
+  DryingFlux(DryingFace law, double conductivity) {
+    this.law = law;
+    this.conductivity = conductivity;
+  }
+
+  void evaluate(double surface, double water, double time) {
+    flux.clear();
+    law.dry().evaluate(surface, time, flux);
+    heat = flux.heatFlux();
+    double resistance = 1 / law.crust().conductivity() - 1 / conductivity;
+    double face = surface - law.crustThickness(water) * resistance * heat;
+    double moist = Math.min(face, law.boilingPoint());
+    flux.clear();
+    law.wet().evaluate(moist, time, flux);
+    double wet = Math.max(0, water);
+    double wetness = flux.evaporation() < 0 ? 1 : wet / (wet + law.water().halfWet());
+    heat += wetness * flux.heatFlux();
+    evaporation = wetness * flux.evaporation();
+    gained = gained(law.water(), moist, water);
+  }
+
+  private static double gained(SurfaceWater face, double temperature, double water) {
+    if (water > face.capacity()) {
+      return (face.capacity() - water) / face.runOffTime();
+    }
+    if (face.supply() == 0) {
+      return 0;
+    }
+    double inverse = 1 / 338.15 - 1 / temperature;
+    double supply =
+        face.supply() * StrictMath.exp(face.activationEnergy() / GAS_CONSTANT * inverse);
+    return supply * (1 - water / face.capacity());
+  }
+}
