@@ -24,9 +24,15 @@ import org.roastfield.core.internal.Check;
  * @param halfThickness least distance from the core to a face of the piece [m], greater than 0
  * @param volume of the piece [m³], greater than 0
  * @param area surface of the piece [m²], greater than 0
+ * @param girth way of the air around the piece as it lies [m], greater than 0
  */
 public record Compact(
-    double exponent, double equivalentRadius, double halfThickness, double volume, double area)
+    double exponent,
+    double equivalentRadius,
+    double halfThickness,
+    double volume,
+    double area,
+    double girth)
     implements Shape {
 
   /** Largest {@link #exponent()}; pieces of any proportions need up to 3.5. */
@@ -53,6 +59,7 @@ public record Compact(
     Check.positive("halfThickness", halfThickness);
     Check.positive("volume", volume);
     Check.positive("area", area);
+    Check.positive("girth", girth);
   }
 
   /** Cylinder with two ends, or a disc, at {@link #TYPICAL_BIOT_NUMBER}; sizes in m. */
@@ -75,6 +82,7 @@ public record Compact(
         List.of(new Equivalence.Direction(1, radius), new Equivalence.Direction(0, half)),
         Math.PI * radius * radius * length,
         2 * Math.PI * radius * (radius + length),
+        length < diameter ? 2 * length + Math.PI * radius : Math.PI * diameter,
         biotNumber);
   }
 
@@ -103,15 +111,20 @@ public record Compact(
             new Equivalence.Direction(0, c / 2)),
         a * b * c,
         2 * (a * b + b * c + c * a),
+        2 * (a + b + c - Math.max(a, Math.max(b, c))),
         biotNumber);
   }
 
   private static Compact of(
-      List<Equivalence.Direction> directions, double volume, double area, double biotNumber) {
+      List<Equivalence.Direction> directions,
+      double volume,
+      double area,
+      double girth,
+      double biotNumber) {
     Check.inRange("biotNumber", biotNumber, LOWEST_BIOT_NUMBER, HIGHEST_BIOT_NUMBER);
     double half = directions.stream().mapToDouble(Equivalence.Direction::half).min().orElseThrow();
     Equivalence body = Equivalence.of(directions, half, biotNumber);
-    return new Compact(body.exponent(), body.radius(), half, volume, area);
+    return new Compact(body.exponent(), body.radius(), half, volume, area, girth);
   }
 
   /**
@@ -127,7 +140,17 @@ public record Compact(
         factor * equivalentRadius,
         factor * halfThickness,
         factor * factor * factor * volume,
-        factor * factor * area);
+        factor * factor * area,
+        factor * girth);
+  }
+
+  /**
+   * Diameter of the lying cylinder past which air has as far to go [m], eq. (72): the girth over π
+   * [Lienhard1973]. A box lies on its largest face and air takes the shorter way across; a disc
+   * lies flat, as wide as its mean chord.
+   */
+  public double roundedDiameter() {
+    return girth / Math.PI;
   }
 
   /** Surface of the body of eq. (1) that has the piece's volume, V (m + 1)/R [m²]. */

@@ -127,6 +127,15 @@ public record AirExchange(
         : blocking * (1 - zeta - blocking) / zeta;
   }
 
+  /**
+   * @throws IllegalArgumentException if the correlation does not reach so far
+   */
+  @Override
+  public AirExchange scaled(double factor) {
+    return new AirExchange(
+        film.scaled(factor), airTemperature, wetness, waterActivity, vapourPressure, lewisNumber);
+  }
+
   @Override
   public double highestTemperature() {
     return wetness == 0

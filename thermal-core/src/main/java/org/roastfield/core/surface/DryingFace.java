@@ -75,6 +75,11 @@ public record DryingFace(
   }
 
   @Override
+  public DryingFace scaled(double factor) {
+    return new DryingFace(dry.scaled(factor), wet.scaled(factor), water, crust, boilingPoint);
+  }
+
+  @Override
   public double highestTemperature() {
     return boilingPoint;
   }

@@ -93,6 +93,16 @@ public final class FilmCoefficient {
     return new FilmCoefficient(form, length, windSpeed, pressure, multiplier * factor);
   }
 
+  /**
+   * The same air past a face that is larger.
+   *
+   * @param factor of the length, greater than 0
+   * @throws IllegalArgumentException if a correlation does not reach so far
+   */
+  public FilmCoefficient scaled(double factor) {
+    return new FilmCoefficient(form, length * factor, windSpeed, pressure, multiplier);
+  }
+
   /** Form of the face. */
   public FaceForm form() {
     return form;

@@ -94,6 +94,12 @@ public record LoadedEvaporation(Evaporation unloaded, double load) implements Su
     return new LoadedEvaporation(unloaded.under(wrap), load);
   }
 
+  /** The load is a surface over the flow of air. */
+  @Override
+  public LoadedEvaporation scaled(double factor) {
+    return new LoadedEvaporation(unloaded, factor * factor * load);
+  }
+
   @Override
   public double highestTemperature() {
     return unloaded.highestTemperature();

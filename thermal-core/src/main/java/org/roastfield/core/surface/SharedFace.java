@@ -50,6 +50,11 @@ record SharedFace(double share, SurfaceLaw on, SurfaceLaw off) implements Surfac
   }
 
   @Override
+  public SurfaceLaw scaled(double factor) {
+    return new SharedFace(share, on.scaled(factor), off.scaled(factor));
+  }
+
+  @Override
   public double highestTemperature() {
     return Math.min(
         share > 0 ? on.highestTemperature() : Double.POSITIVE_INFINITY,

@@ -72,6 +72,11 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
   }
 
   @Override
+  public SurfaceLaw scaled(double factor) {
+    return new SumOfLaws(laws.stream().map(law -> law.scaled(factor)).toList());
+  }
+
+  @Override
   public double highestTemperature() {
     double highest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < laws.size(); i++) {

@@ -61,6 +61,16 @@ public interface SurfaceLaw {
     return false;
   }
 
+  /**
+   * The same surroundings of a cut that is larger by a factor: a correlation is measured by the
+   * size of the cut. Laws that do not know their size are the same.
+   *
+   * @param factor of every length of the cut, greater than 0
+   */
+  default SurfaceLaw scaled(double factor) {
+    return this;
+  }
+
   /** The same law for many faces at once, or null if it can only be evaluated one by one. */
   default @Nullable LawRows rows() {
     return null;

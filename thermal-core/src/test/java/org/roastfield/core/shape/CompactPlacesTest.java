@@ -144,7 +144,7 @@ class CompactPlacesTest {
     for (Piece piece : new Piece[] {new Piece(false, 1, 1, 1), Piece.round(1, 1.5)}) {
       Compact body = piece.body(biotNumber);
       double exponent = 1 / body.volumePerArea() - 1;
-      Compact simple = new Compact(exponent, 1, 1, body.volume(), body.area());
+      Compact simple = new Compact(exponent, 1, 1, body.volume(), body.area(), 1);
       double exact = piece.exact(biotNumber).time(0.3);
       double time =
           CoreProduct.time(

@@ -68,7 +68,8 @@ class CompactTest {
     assertRefused(
         "biotNumber must be in [0.2, 50.0], was 0.1", () -> Compact.ofCylinder(0.1, 0.1, 0.1));
     assertRefused(
-        "exponent must be in [0.0, 4.0], was 4.1", () -> new Compact(4.1, 0.1, 0.1, 1e-3, 0.1));
+        "exponent must be in [0.0, 4.0], was 4.1",
+        () -> new Compact(4.1, 0.1, 0.1, 1e-3, 0.1, 0.4));
     assertRefused(
         "factor must be finite and greater than 0, was 0.0",
         () -> Compact.ofBox(0.1, 0.1, 0.1).scaled(0));

@@ -69,7 +69,7 @@ class CompactSimulationTest {
   @ParameterizedTest
   @CsvSource({"0.3, 0.5", "0.7, 10", "1.46, 2", "2.6, 1", "3.4, 0.3", "4, 5"})
   void fortyCells_followTheSeriesAtAnyExponent(double exponent, double biotNumber) {
-    Compact piece = new Compact(exponent, HALF, HALF, 1e-3, 0.1);
+    Compact piece = new Compact(exponent, HALF, HALF, 1e-3, 0.1, 0.4);
     double end = Bodies.seconds(1, HALF);
     SurfaceLaw law = Bodies.convection(biotNumber, HALF, AIR);
     SimulationResult result = Bodies.run(Bodies.accuracy(1e-4), Bodies.oneStage(piece, law, end));

@@ -65,12 +65,15 @@ final class HeatTransferReader {
     };
   }
 
-  /** A short cylinder or a box counts as a lying cylinder of its thickness, as long ones do. */
+  /** A short cylinder or a box counts as the lying cylinder that air has as far to go around. */
   private boolean isLong() {
     return cut.cut().shape() instanceof Cylinder || cut.cut().shape() instanceof Compact;
   }
 
   private double length(Entry entry) {
+    if (cut.cut().shape() instanceof Compact compact) {
+      return compact.roundedDiameter();
+    }
     if (!(cut.cut().shape() instanceof Slab)) {
       return cut.cut().shape().thickness();
     }

@@ -16,7 +16,8 @@ import org.roastfield.lab.files.CookFile;
 
 /**
  * The stations of a tapering piece. It is one piece, so all go through the stages at the times of
- * the station that the cook file's end rules are read at, the thickest.
+ * the station that the cook file's end rules are read at, the thickest. Air by correlation is
+ * measured by each station's own diameter.
  */
 public final class Stations {
 
@@ -72,6 +73,7 @@ public final class Stations {
 
   private static Cook cook(Taper.Station place, SimulationResult lead) {
     Cut cut = lead.cook().cut();
+    double size = place.crossSection().thickness() / cut.shape().thickness();
     List<Stage> stages = new ArrayList<>();
     Wetting put = Wetting.NONE;
     for (int i = 0; i < lead.stages().size(); i++) {
@@ -81,7 +83,9 @@ public final class Stations {
       double duration = lead.stages().get(i).duration();
       if (duration > 0) {
         StageEnd end = StageEnd.after(duration);
-        stages.add(new Stage(stage.name(), stage.upper(), stage.lower(), end, put));
+        stages.add(
+            new Stage(
+                stage.name(), stage.upper().scaled(size), stage.lower().scaled(size), end, put));
         put = Wetting.NONE;
       }
     }

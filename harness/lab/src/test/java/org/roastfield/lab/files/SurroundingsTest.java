@@ -52,6 +52,16 @@ class SurroundingsTest {
   }
 
   @Test
+  void stillAirPastABox_isThatAroundItsGirth() {
+    String box = "box\n  thickness: 60 mm\n  width: 120 mm\n  length: 30 cm";
+    String text = CookTexts.SLAB.replace("slab\n  thickness: 40 mm", box);
+    FaceSetup face = gentle(text.replace(STATED, "heat-transfer: still air")).upper();
+    HeatTransfer.ByCorrelation transfer = (HeatTransfer.ByCorrelation) face.heatTransfer();
+    assertEquals(FaceForm.HORIZONTAL_CYLINDER, transfer.film().form());
+    assertEquals(2 * (0.06 + 0.12) / Math.PI, transfer.film().length(), 1e-12);
+  }
+
+  @Test
   void wind_hasASpeedAndAFactor() {
     String windy = ROUND.replace(STATED, "heat-transfer: {wind: 0.3 m/s, factor: 1.2}");
     HeatTransfer transfer = gentle(windy).upper().heatTransfer();

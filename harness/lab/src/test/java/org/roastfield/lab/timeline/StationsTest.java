@@ -4,10 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Cut;
+import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
+import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.lab.Published;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookFileReader;
@@ -30,6 +37,33 @@ class StationsTest {
                 .replace("wetness: 0.05", "wetness: drying\n    baste: 80 g/m²"));
     assertTrue(basted.cook().stages().get(1).wetting().upper() > 0);
     assertLeadIsItself(basted);
+  }
+
+  /** The coefficient of the thin end is higher than that of the thick one. */
+  @Test
+  void stationsInStillAir_areMeasuredByTheirOwnDiameters() {
+    CookFile file = read(LEG.replace("heat-transfer: 6 W/(m²·K)", "heat-transfer: still air"));
+    SimulationResult result = run(file);
+    assertLeadIsItself(file);
+    Station thin = Stations.of(file, result).get(2);
+    Cut cut = file.cook().cut();
+    double size = thin.diameter() / cut.shape().thickness();
+    List<Stage> stages = new ArrayList<>();
+    for (int i = 0; i < result.stages().size(); i++) {
+      Stage stage = file.cook().stages().get(i);
+      StageEnd end = StageEnd.after(result.stages().get(i).duration());
+      stages.add(Stage.allRound(stage.name(), stage.upper().scaled(size), end));
+    }
+    Cut here =
+        new Cut(Cylinder.ofDiameter(thin.diameter()), cut.material(), cut.startTemperature());
+    SimulationResult alone =
+        Simulator.withDefaults().run(new Cook(here, stages, List.of())).orElseThrow();
+    assertEquals(alone.core().at(alone.endTime()), thin.coreAtEnd(), 1e-9);
+    SurfaceFlux own = new SurfaceFlux();
+    stages.get(1).upper().evaluate(310, 0, own);
+    SurfaceFlux thick = new SurfaceFlux();
+    file.cook().stages().get(1).upper().evaluate(310, 0, thick);
+    assertTrue(Math.abs(own.heatFlux()) > 1.01 * Math.abs(thick.heatFlux()));
   }
 
   @Test
