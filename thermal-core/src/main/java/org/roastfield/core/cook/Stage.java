@@ -14,9 +14,16 @@ import org.roastfield.core.surface.SurfaceLaw;
  *     alike all round
  * @param end rule that ends the stage
  * @param wetting water put on the faces when it begins
+ * @param continued whether it goes on from the stage before, so that what counts from the beginning
+ *     of a stage, such as contact, does not begin again
  */
 public record Stage(
-    String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd end, Wetting wetting) {
+    String name,
+    SurfaceLaw upper,
+    SurfaceLaw lower,
+    StageEnd end,
+    Wetting wetting,
+    boolean continued) {
 
   /**
    * @throws IllegalArgumentException if the name is blank, or water is put on a face whose law
@@ -26,6 +33,11 @@ public record Stage(
     Check.notBlank("name", name);
     checkHolds(upper, wetting.upper());
     checkHolds(lower, wetting.lower());
+  }
+
+  /** A stage that begins with its surroundings. */
+  public Stage(String name, SurfaceLaw upper, SurfaceLaw lower, StageEnd end, Wetting wetting) {
+    this(name, upper, lower, end, wetting, false);
   }
 
   /** A stage that begins without wetting. */
@@ -44,7 +56,7 @@ public record Stage(
 
   /** The same stage with water put on the faces when it begins. */
   public Stage with(Wetting wetting) {
-    return new Stage(name, upper, lower, end, wetting);
+    return new Stage(name, upper, lower, end, wetting, continued);
   }
 
   /** A stage that treats the cut alike all round. */
@@ -85,9 +97,10 @@ public record Stage(
               upper,
               lower,
               StageEnd.at(times[i]),
-              i == 0 ? wetting : Wetting.NONE));
+              i == 0 ? wetting : Wetting.NONE,
+              i > 0 || continued));
     }
-    legs.add(times.length == 0 ? this : with(Wetting.NONE));
+    legs.add(times.length == 0 ? this : new Stage(name, upper, lower, end, Wetting.NONE, true));
     return List.copyOf(legs);
   }
 

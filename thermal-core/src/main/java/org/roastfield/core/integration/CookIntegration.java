@@ -29,6 +29,7 @@ public final class CookIntegration {
   private final Balances balances;
   private final Threshold threshold;
   private double startEnthalpy;
+  private double begun;
   private final Reading core;
   private final Reading surface;
   private final ToAll toAll;
@@ -103,6 +104,7 @@ public final class CookIntegration {
     stages.reset(material, length, other.cut().startTemperature());
     balances.reset(material.lowest(), material.highest());
     startEnthalpy = stages.state().enthalpy[0];
+    begun = 0;
   }
 
   /** Grid of a cook: of half the body where it is treated alike all round. */
@@ -141,11 +143,18 @@ public final class CookIntegration {
     double[] pouring = stages.state().carried.pouring;
     pouring[State.UPPER] = stage.wetting().upper();
     pouring[State.LOWER] = stage.wetting().lower();
+    if (!stage.continued()) {
+      begun = time();
+    }
     StageEnd rule = stage.end();
     boolean awaiting = await(rule);
     StageIntegration.End end =
         stages.run(
-            stage.upper(), stage.lower(), rule.longest(time()), awaiting ? threshold : null, toAll);
+            stage.upper().from(begun),
+            stage.lower().from(begun),
+            rule.longest(time()),
+            awaiting ? threshold : null,
+            toAll);
     if (tangents != null) {
       follow(tangents, end, rule);
     }

@@ -95,18 +95,18 @@ final class StageIntegration {
   /**
    * Integrates a stage.
    *
+   * @param upper law that knows when its stage began
+   * @param lower the same of the lower face
    * @param duration longest duration [s]
    * @param threshold ends the stage when reached, null for none
    * @param listener told of each accepted step
    */
   End run(
-      SurfaceLaw upperOfStage,
-      SurfaceLaw lowerOfStage,
+      SurfaceLaw upper,
+      SurfaceLaw lower,
       double duration,
       @Nullable Threshold threshold,
       StepListener listener) {
-    SurfaceLaw upper = upperOfStage.from(state.time);
-    SurfaceLaw lower = lowerOfStage.from(state.time);
     stepper.laws(upper, lower);
     if (!stepper.restart(state)) {
       return End.FACE_UNBALANCED;

@@ -59,9 +59,10 @@ record FluxIntegral(
     Reading top = integration.reading(Probe.SURFACE);
     Reading bottom = integration.readingAt(-cook.cut().shape().halfThickness());
     Material material = cook.cut().material();
+    double start = 0;
     for (Stage stage : cook.stages()) {
       int first = trajectory.steps();
-      double start = integration.time();
+      start = stage.continued() ? start : integration.time();
       CookIntegration.End end = integration.run(stage, trajectory);
       if (end != CookIntegration.End.RULE_MET) {
         throw new IllegalStateException("stage " + stage.name() + " ended as " + end);

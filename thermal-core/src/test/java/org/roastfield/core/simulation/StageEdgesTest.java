@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
@@ -12,9 +13,11 @@ import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.shape.Cylinder;
+import org.roastfield.core.shape.Slab;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.surface.Touch;
 import org.roastfield.core.units.Temperatures;
 
 /** Stages of no length, rules already met, and rules that wait for a fall. */
@@ -187,5 +190,21 @@ class StageEdgesTest {
 
   private static Cook cook(Stage... stages) {
     return Cook.of(new Cut(Cylinder.ofRadius(0.03), Bodies.CONSTANT, Bodies.START), stages);
+  }
+
+  /** Contact goes on where a stage is cut, and begins again in a stage of its own. */
+  @Test
+  void contactInAStageThatIsCut_isThatOfTheWholeStage() {
+    SurfaceLaw plate = Touch.ofPlate(Signal.constant(500));
+    Stage whole = Stage.allRound("sear", plate, StageEnd.at(120));
+    Cut cut = new Cut(Slab.ofThickness(0.04), Bodies.CONSTANT, Bodies.START);
+    Settings fine = Bodies.accuracy(1e-5);
+    SimulationResult one = Bodies.run(fine, Cook.of(cut, whole));
+    SimulationResult legs = Bodies.run(fine, new Cook(cut, whole.cutAt(40, 80), List.of()));
+    assertEquals(3, legs.stages().size());
+    assertEquals(one.upperSurface().at(120), legs.upperSurface().at(120), 1e-3);
+    Stage first = Stage.allRound("first", plate, StageEnd.at(60));
+    SimulationResult again = Bodies.run(fine, Cook.of(cut, first, whole));
+    assertTrue(again.upperSurface().at(65) > one.upperSurface().at(65) + 5);
   }
 }

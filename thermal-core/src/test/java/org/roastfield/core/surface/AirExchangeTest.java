@@ -116,4 +116,27 @@ class AirExchangeTest {
   private static void assertRefused(String message, Executable call) {
     assertEquals(message, assertThrows(IllegalArgumentException.class, call).getMessage());
   }
+
+  /** A dry face's exchange and what vapour adds are together that of a wet face. */
+  @Test
+  void vapourBesideADryFace_isTheExchangeOfAWetOne() {
+    FilmCoefficient film =
+        FilmCoefficient.windyAir(
+            FaceForm.HORIZONTAL_CYLINDER, 0.09, 0.2, MoistAir.STANDARD_PRESSURE);
+    Signal air = Signal.constant(400);
+    AirExchange wet = AirExchange.of(film, air, 1, 0.98, Signal.constant(3000));
+    SurfaceLaw parts = SurfaceLaw.sum(AirExchange.dry(film, air), new AirVapour(wet));
+    for (Wrap wrap : new Wrap[] {new Wrap("none", 1, 1, 1), Wrap.FOIL, Wrap.TENT}) {
+      for (double face : new double[] {280, 330, 372}) {
+        SurfaceFlux whole = new SurfaceFlux();
+        wet.under(wrap).evaluate(face, 0, whole);
+        SurfaceFlux sum = new SurfaceFlux();
+        parts.under(wrap).evaluate(face, 0, sum);
+        assertEquals(whole.heatFlux(), sum.heatFlux(), 1e-9 * Math.abs(whole.heatFlux()));
+        assertEquals(whole.slope(), sum.slope(), 1e-9 * Math.abs(whole.slope()));
+        assertEquals(whole.evaporation(), sum.evaporation(), 0);
+      }
+    }
+    assertEquals(wet.highestTemperature(), parts.highestTemperature(), 0);
+  }
 }

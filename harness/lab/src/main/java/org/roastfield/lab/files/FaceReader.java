@@ -2,18 +2,25 @@ package org.roastfield.lab.files;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.chamber.Draught;
 import org.roastfield.core.chamber.HoldBox;
 import org.roastfield.core.surface.CoalBed;
 import org.roastfield.core.surface.Contact;
+import org.roastfield.core.surface.Signal;
+import org.roastfield.core.surface.Touch;
 
 /** Reads the surroundings of a face. What a face does not state, its stage does. */
 final class FaceReader {
 
   /** In place of a wetness: the face dries, is fed from inside and grows a crust. */
   private static final String DRYING = "drying";
+
+  /** What says how contact begins. */
+  private static final List<String> SETTLING =
+      List.of("first-conductance", "settling-time", "plate-drop", "cooling-time");
 
   private final CutSetup cut;
   private final double pressure;
@@ -98,7 +105,7 @@ final class FaceReader {
             .map(entry -> entry.quantity(Dimension.TEMPERATURE, 233.15, 1473.15))
             .orElse(air);
     if (drying) {
-      checkDrying(chamber, stage);
+      checkDrying(chamber);
     }
     Optional<Draught> draught = covers.draught(chamber);
     return new FaceSetup(
@@ -107,7 +114,7 @@ final class FaceReader {
         draught.isPresent()
             ? draughtHumidity(chamber, draught.get())
             : humidityRatio(chamber, air, wetness),
-        heatTransfer(chamber, side, air, draught.isPresent(), drying),
+        heatTransfer(chamber, side, air, draught.isPresent()),
         emissivity,
         wetness,
         cut.waterActivity(),
@@ -120,26 +127,25 @@ final class FaceReader {
         drying);
   }
 
-  /** What a face that dries cannot have beside it. */
-  private static void checkDrying(Section chamber, Section stage) {
+  /** The draught's humidity is computed with a cut of constant wetness. */
+  private static void checkDrying(Section chamber) {
     chamber
         .optional("draught")
-        .or(() -> stage.optional("lid"))
         .ifPresent(
             entry -> {
-              throw entry.error("neither lid nor draught beside wetness: " + DRYING);
+              throw entry.error(
+                  "a humidity-ratio instead beside wetness: "
+                      + DRYING
+                      + ", since the vapour of a face that dries is not in the draught's balance");
             });
   }
 
-  private HeatTransfer heatTransfer(
-      Section chamber, Side side, double air, boolean draught, boolean drying) {
+  private HeatTransfer heatTransfer(Section chamber, Side side, double air, boolean draught) {
     HeatTransfer read = heatTransfers.read(chamber, side, air);
-    if ((draught || drying) && !(read instanceof HeatTransfer.Stated)) {
+    if (draught && !(read instanceof HeatTransfer.Stated)) {
       throw chamber
           .required("heat-transfer")
-          .error(
-              "a coefficient, such as 7 W/(m²·K), beside "
-                  + (draught ? "a draught" : "wetness: " + DRYING));
+          .error("a coefficient, such as 7 W/(m²·K), beside a draught");
     }
     return read;
   }
@@ -159,7 +165,7 @@ final class FaceReader {
     if (board.isPresent() && section.has("contact")) {
       throw board.get().error("either contact or board");
     }
-    return section.optional("contact").map(this::contact).or(() -> board.map(this::board));
+    return section.optional("contact").map(FaceReader::contact).or(() -> board.map(this::board));
   }
 
   private static Entry inherited(String key, Section face, Section stage) {
@@ -201,12 +207,41 @@ final class FaceReader {
         share(section));
   }
 
-  private ContactSetup contact(Entry entry) {
-    Section section = entry.section("plate", "conductance", "share");
+  /** The same all the time if only its conductance is stated, or else from its beginning. */
+  private static ContactSetup contact(Entry entry) {
+    Section section =
+        entry.section(
+            Stream.concat(Stream.of("plate", "conductance", "share"), SETTLING.stream())
+                .toArray(String[]::new));
+    double plate = section.quantity("plate", Dimension.TEMPERATURE, 233.15, 873.15);
+    double share = share(section);
+    boolean settles = SETTLING.stream().anyMatch(section::has) || !section.has("conductance");
+    if (!settles) {
+      double conductance = section.quantity("conductance", Dimension.HEAT_TRANSFER, 0, 5000);
+      return new ContactSetup(plate, conductance, share);
+    }
+    Signal metal = Signal.constant(plate);
+    Touch usual = share == 1 ? Touch.ofPlate(metal) : Touch.ofBars(metal);
     return new ContactSetup(
-        section.quantity("plate", Dimension.TEMPERATURE, 233.15, 873.15),
-        section.quantity("conductance", Dimension.HEAT_TRANSFER, 0, 5000),
-        share(section));
+        plate,
+        stated(section, "conductance", Dimension.HEAT_TRANSFER, 0, 5000, usual.lasting()),
+        share,
+        Optional.of(
+            new ContactSetup.Settling(
+                stated(
+                    section, "first-conductance", Dimension.HEAT_TRANSFER, 0, 5000, usual.first()),
+                stated(section, "settling-time", Dimension.TIME, 1, 3600, usual.settling()),
+                stated(
+                    section, "plate-drop", Dimension.TEMPERATURE_DIFFERENCE, 0, 300, usual.drop()),
+                stated(section, "cooling-time", Dimension.TIME, 1, 3600, usual.cooling()))));
+  }
+
+  private static double stated(
+      Section section, String key, Dimension dimension, double low, double high, double otherwise) {
+    return section
+        .optional(key)
+        .map(entry -> entry.quantity(dimension, low, high))
+        .orElse(otherwise);
   }
 
   private static double share(Section section) {

@@ -4,9 +4,7 @@ import java.util.Optional;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
 import org.roastfield.core.surface.CoalBed;
-import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.DryingFace;
-import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 
@@ -40,9 +38,6 @@ public record FaceSetup(
 
   /** Surface law of these surroundings under a pressure [Pa]. */
   public SurfaceLaw law(double pressure) {
-    if (drying) {
-      return law(Signal.constant(air), pressure);
-    }
     Chamber closed = chamber(Signal.constant(air), pressure);
     return law(cover.lid().map(lid -> lid.over(closed)).orElse(closed));
   }
@@ -55,10 +50,11 @@ public record FaceSetup(
    * @param pressure [Pa]
    */
   public SurfaceLaw law(Signal airTemperature, double pressure) {
-    if (drying) {
-      return dryingLaw(airTemperature, pressure, 1, 1);
-    }
     return law(chamber(airTemperature, pressure));
+  }
+
+  private SurfaceLaw law(Chamber chamber) {
+    return drying ? dryingLaw(chamber, 1, 1) : constantLaw(chamber);
   }
 
   private Chamber chamber(Signal airTemperature, double pressure) {
@@ -67,10 +63,10 @@ public record FaceSetup(
     return new Chamber(airTemperature, wallTemperature, vapour, pressure);
   }
 
-  private SurfaceLaw law(Chamber chamber) {
+  private SurfaceLaw constantLaw(Chamber chamber) {
     double open = 1 - contact.map(ContactSetup::share).orElse(0.0);
     SurfaceLaw around = around(chamber, open);
-    SurfaceLaw bare = contact.map(metal -> SurfaceLaw.sum(around, law(metal))).orElse(around);
+    SurfaceLaw bare = contact.map(metal -> SurfaceLaw.sum(around, metal.law())).orElse(around);
     return cover.wrap().map(bare::under).orElse(bare);
   }
 
@@ -81,19 +77,15 @@ public record FaceSetup(
    * @param airTemperature [K]
    * @param pressure [Pa]
    * @param drive factor of the water that the face holds and gets, see {@code SurfaceWater}
-   * @param convection factor of the stated heat transfer coefficient
-   * @throws IllegalArgumentException if heat transfer is not a stated coefficient
+   * @param convection factor of the heat transfer coefficient
    */
   public SurfaceLaw dryingLaw(
       Signal airTemperature, double pressure, double drive, double convection) {
-    if (!(heatTransfer instanceof HeatTransfer.Stated stated)) {
-      throw new IllegalArgumentException(
-          "heat-transfer of a face that dries must be a number, such as 7 W/(m²·K), was "
-              + heatTransfer.words());
-    }
+    return dryingLaw(chamber(airTemperature, pressure), drive, convection);
+  }
+
+  private SurfaceLaw dryingLaw(Chamber chamber, double drive, double convection) {
     double open = convection * (1 - contact.map(ContactSetup::share).orElse(0.0));
-    double h = stated.coefficient() * open;
-    Signal vapour = Signal.constant(MoistAir.vapourPressure(humidityRatio, pressure));
     FaceSetup dry =
         new FaceSetup(
             air,
@@ -107,12 +99,12 @@ public record FaceSetup(
             bed,
             cover,
             false);
-    SurfaceLaw wet = Evaporation.of(1, h, waterActivity, vapour, pressure);
+    SurfaceLaw wet = heatTransfer.times(open).vapour(chamber, waterActivity);
     return DryingFace.ofMeat(
-        dry.law(airTemperature, pressure),
+        dry.constantLaw(chamber),
         cover.wrap().map(wet::under).orElse(wet),
         drive,
-        pressure);
+        chamber.pressure());
   }
 
   private SurfaceLaw around(Chamber chamber, double open) {
@@ -153,10 +145,5 @@ public record FaceSetup(
         Optional.empty(),
         cover,
         drying);
-  }
-
-  private static SurfaceLaw law(ContactSetup metal) {
-    return new Contact(
-        metal.conductance() * metal.share(), Signal.constant(metal.plateTemperature()));
   }
 }

@@ -3,6 +3,9 @@ package org.roastfield.lab.files;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import org.roastfield.core.chamber.Chamber;
+import org.roastfield.core.surface.AirExchange;
+import org.roastfield.core.surface.AirVapour;
+import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.FilmCoefficient;
 import org.roastfield.core.surface.SurfaceLaw;
 
@@ -11,6 +14,9 @@ public sealed interface HeatTransfer {
 
   /** What the chamber does to a face, see {@link Chamber#around}. */
   SurfaceLaw around(Chamber chamber, double emissivity, double wetness, double waterActivity);
+
+  /** Vapour of a wet face, with its heat, beside {@link #around} of a dry one. */
+  SurfaceLaw vapour(Chamber chamber, double waterActivity);
 
   /** The same for a share of the face. */
   HeatTransfer times(double share);
@@ -29,6 +35,12 @@ public sealed interface HeatTransfer {
     public SurfaceLaw around(
         Chamber chamber, double emissivity, double wetness, double waterActivity) {
       return chamber.around(coefficient, emissivity, wetness, waterActivity);
+    }
+
+    @Override
+    public SurfaceLaw vapour(Chamber chamber, double waterActivity) {
+      return Evaporation.of(
+          1, coefficient, waterActivity, chamber.vapourPressure(), chamber.pressure());
     }
 
     @Override
@@ -53,6 +65,13 @@ public sealed interface HeatTransfer {
     public SurfaceLaw around(
         Chamber chamber, double emissivity, double wetness, double waterActivity) {
       return chamber.around(film, emissivity, wetness, waterActivity);
+    }
+
+    @Override
+    public SurfaceLaw vapour(Chamber chamber, double waterActivity) {
+      return new AirVapour(
+          AirExchange.of(
+              film, chamber.airTemperature(), 1, waterActivity, chamber.vapourPressure()));
     }
 
     @Override

@@ -24,7 +24,9 @@ record Reach(double coldest, double hottest) {
   Reach with(FaceSetup face, double pressure) {
     Reach reach = with(face.air()).with(face.walls());
     if (face.contact().isPresent()) {
-      reach = reach.with(face.contact().get().plateTemperature());
+      ContactSetup metal = face.contact().get();
+      double drop = metal.settling().map(ContactSetup.Settling::drop).orElse(0.0);
+      reach = reach.with(metal.plateTemperature()).with(metal.plateTemperature() - drop);
     }
     if (face.bed().isPresent()) {
       reach = reach.with(face.bed().get().temperature());

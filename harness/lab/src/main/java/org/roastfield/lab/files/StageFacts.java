@@ -34,6 +34,11 @@ final class StageFacts {
     if (!stage.has("box") && upper.walls() == upper.air() && lower.walls() == lower.air()) {
       facts.add(new Fact("walls", "as warm as the air"));
     }
+    lower
+        .contact()
+        .or(upper::contact)
+        .filter(metal -> metal.settling().isPresent())
+        .ifPresent(metal -> facts.add(new Fact("contact over time", metal.words())));
     if (upper.cover().load() > 0) {
       facts.add(
           new Fact(

@@ -26,7 +26,9 @@
  *       states its length and width), {@code wetness} (a share, or {@code drying}), {@code baste}
  *       (water put on a face that dries), {@code emissivity}, {@code contact} ({@code plate},
  *       {@code conductance}, {@code share} of the face, which on a round cut that is rolled is the
- *       share of its circumference) or {@code board} ({@code temperature}, {@code conductance},
+ *       share of its circumference; with {@code first-conductance}, {@code settling-time}, {@code
+ *       plate-drop} or {@code cooling-time}, or without a conductance, contact that begins high and
+ *       settles, at each turn anew) or {@code board} ({@code temperature}, {@code conductance},
  *       {@code share}), {@code coal-bed} below a lower face or a round cut ({@code temperature} and
  *       {@code view-factor}, or {@code diameter} and {@code distance} under a slab of stated length
  *       and width), {@code wrap} (foil, paper, tent), {@code lid} ({@code open-air}, {@code

@@ -108,8 +108,8 @@ final class ReportParts {
             contact ->
                 Numbers.celsiusText(contact.plateTemperature())
                     + ", "
-                    + Numbers.decimal(contact.conductance(), 0)
-                    + " W/(m²·K), on "
+                    + contact.words()
+                    + ", on "
                     + Numbers.decimal(100 * contact.share(), 0)
                     + " % of the face")
         .orElse("none");

@@ -85,7 +85,12 @@ public final class Stations {
         StageEnd end = StageEnd.after(duration);
         stages.add(
             new Stage(
-                stage.name(), stage.upper().scaled(size), stage.lower().scaled(size), end, put));
+                stage.name(),
+                stage.upper().scaled(size),
+                stage.lower().scaled(size),
+                end,
+                put,
+                stage.continued()));
         put = Wetting.NONE;
       }
     }

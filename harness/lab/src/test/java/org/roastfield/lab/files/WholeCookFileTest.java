@@ -87,9 +87,6 @@ class WholeCookFileTest {
     assertTrue(
         message(REST, drying + "\n    baste: wet")
             .endsWith("expected an amount of water, such as 100 g/m² (g/m², kg/m²)"));
-    assertTrue(
-        message(REST, drying + "\n    " + LID.strip())
-            .endsWith("neither lid nor draught beside wetness: drying"));
   }
 
   private static String message(String piece, String by) {
