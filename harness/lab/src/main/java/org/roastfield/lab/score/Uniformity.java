@@ -1,5 +1,6 @@
 package org.roastfield.lab.score;
 
+import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.UniformRealDistribution;
 import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
@@ -10,8 +11,8 @@ import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
  */
 public final class Uniformity {
 
-  /** Cochran's rule: fewer make the χ² distribution a bad stand-in. */
-  private static final int LEAST_EXPECTED = 5;
+  /** Numbers that each bin has to expect: with fewer χ² is a bad stand-in, by Cochran's rule. */
+  public static final int LEAST_EXPECTED = 5;
 
   private Uniformity() {}
 
@@ -30,6 +31,25 @@ public final class Uniformity {
       counts[Math.min(bins - 1, (int) (number * bins))]++;
     }
     return counts;
+  }
+
+  /**
+   * How many of some numbers a bin holds if they are drawn evenly: the exact binomial's central
+   * range, which holds a count with at least its level.
+   *
+   * @param numbers how many, at least 1
+   * @param bins at least 2
+   * @param level in (0, 1)
+   */
+  public static Interval expectedCount(int numbers, int bins, double level) {
+    Check.atLeast("numbers", numbers, 1);
+    Check.atLeast("bins", bins, 2);
+    Check.inside("level", level, 0, 1);
+    BinomialDistribution count = new BinomialDistribution(null, numbers, 1.0 / bins);
+    return new Interval(
+        level,
+        count.inverseCumulativeProbability((1 - level) / 2),
+        count.inverseCumulativeProbability((1 + level) / 2));
   }
 
   /**

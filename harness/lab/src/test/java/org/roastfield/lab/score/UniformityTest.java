@@ -3,6 +3,7 @@ package org.roastfield.lab.score;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
@@ -14,6 +15,22 @@ class UniformityTest {
   void counts_takeOneIntoTheLastBin() {
     double[] numbers = {0, 0.1, 0.25, 0.5, 0.99, 1};
     assertArrayEquals(new int[] {2, 1, 1, 2}, Uniformity.counts(numbers, 4));
+  }
+
+  /** Its tails hold no more than said, by a sum of binomial terms. */
+  @Test
+  void expectedCount_holdsAtLeastItsLevel() {
+    assertEquals(new Interval(0.9, 1, 7), Uniformity.expectedCount(40, 10, 0.9));
+    for (int numbers : new int[] {1, 7, 40, 400}) {
+      Interval range = Uniformity.expectedCount(numbers, 10, 0.9);
+      double inside = 0;
+      double term = Math.pow(0.9, numbers);
+      for (int k = 0; k <= numbers; k++) {
+        inside += range.covers(k) ? term : 0;
+        term *= (numbers - k) / (k + 1.0) / 9;
+      }
+      assertTrue(inside >= 0.9, numbers + ": " + inside);
+    }
   }
 
   /** With two degrees of freedom the tail of χ² is an exponential. */
