@@ -91,6 +91,20 @@ final class Whitening {
     return smoothed(residuals, from, before, after);
   }
 
+  /** Variance of the drift at each reading, as seen from all of them. */
+  double[] driftVariance() {
+    int n = memory.length;
+    double[] variance = new double[n];
+    for (int k = n - 1; k >= 0; k--) {
+      variance[k] = varianceAfter(k);
+      if (k < n - 1) {
+        double back = back(k);
+        variance[k] += back * back * (variance[k + 1] - varianceBefore(k + 1));
+      }
+    }
+    return variance;
+  }
+
   /** The backward pass: each drift corrected by what the next one turned out to be. */
   private double[] smoothed(double[] residuals, int from, double[] before, double[] after) {
     int n = memory.length;
@@ -98,15 +112,26 @@ final class Whitening {
     double drift = n == 0 ? 0 : after[n - 1];
     for (int k = n - 1; k >= 0; k--) {
       if (k < n - 1) {
-        double innovation = 1 / (inverseSpread[k + 1] * inverseSpread[k + 1]);
-        double priorVariance = gain[k + 1] * innovation;
-        double innovationHere = 1 / (inverseSpread[k] * inverseSpread[k]);
-        double variance = gain[k] * innovationHere * (1 - gain[k]);
-        double back = priorVariance > 0 ? variance * memory[k + 1] / priorVariance : 0;
-        drift = after[k] + back * (drift - before[k + 1]);
+        drift = after[k] + back(k) * (drift - before[k + 1]);
       }
       white[k] = residuals[from + k] - drift;
     }
     return white;
+  }
+
+  /** Share of the next drift's correction that goes back to this one. */
+  private double back(int k) {
+    double next = varianceBefore(k + 1);
+    return next > 0 ? varianceAfter(k) * memory[k + 1] / next : 0;
+  }
+
+  /** Variance of the drift before its reading is seen. */
+  private double varianceBefore(int k) {
+    return gain[k] / (inverseSpread[k] * inverseSpread[k]);
+  }
+
+  /** Variance of the drift after its reading is seen. */
+  private double varianceAfter(int k) {
+    return varianceBefore(k) * (1 - gain[k]);
   }
 }

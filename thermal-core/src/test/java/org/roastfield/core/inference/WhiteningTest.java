@@ -95,4 +95,16 @@ class WhiteningTest {
       assertEquals(RESIDUALS[k] - mean.getEntry(k), white[k], 1e-10, "reading " + k);
     }
   }
+
+  @Test
+  void driftVariance_isThatGivenAllResiduals() {
+    RealMatrix drift = drift();
+    RealMatrix known =
+        drift.multiply(new LUDecomposition(covariance()).getSolver().getInverse()).multiply(drift);
+    double[] variance = new Whitening(TIMES, MODEL, PRECISION).driftVariance();
+    for (int k = 0; k < N; k++) {
+      double expected = drift.getEntry(k, k) - known.getEntry(k, k);
+      assertEquals(expected, variance[k], 1e-10, "reading " + k);
+    }
+  }
 }

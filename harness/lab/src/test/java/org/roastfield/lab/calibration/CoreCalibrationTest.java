@@ -3,6 +3,7 @@ package org.roastfield.lab.calibration;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.inference.ImportanceSampler;
@@ -47,6 +48,40 @@ class CoreCalibrationTest {
     assertTrue(squareError < 0.15 * square, () -> "error of a variance " + squareError / square);
     assertEquals(
         square, reference.mean(z -> Math.pow(z[p] - mean, 2)), 4 * squareError, "variance of " + p);
+  }
+
+  /**
+   * That nothing of clean logs is taken for something that stands out, and that the errors which
+   * nobody knows are averaged over rightly: both would show in the spreads.
+   */
+  @Test
+  void importanceDraws_areAsWideAsTheExactPosterior() {
+    int logs = 16;
+    SplittableRandom random = new SplittableRandom(62);
+    WarmingStudy study = new WarmingStudy(ImportanceSampler.standard());
+    double[] sum = new double[WarmingStudy.PRIOR.size()];
+    for (int log = 0; log < logs; log++) {
+      WarmingStudy.Logged logged = study.data(study.truth(random), random);
+      WeightedDraws weighted =
+          ImportanceSampler.of(3, 1000)
+              .sample(logged.estimate(), logged.calibration().density(logged.estimate()), random);
+      ReferenceDraws exact =
+          TemperedSampler.of(64, 16)
+              .withLastLength(300)
+              .sample(
+                  ExactWarming.PRIOR,
+                  ExactWarming.density(logged.calibration().evidence().series().get(0)),
+                  random);
+      for (int p = 0; p < sum.length; p++) {
+        int coordinate = p;
+        double spread = Math.sqrt(weighted.covariance()[p][p]);
+        sum[p] += Math.log(spread / exact.spread(z -> z[coordinate])) / logs;
+      }
+    }
+    // Either spread of a log is known to about 3 %, so the mean of 16 to 1 %.
+    for (double each : sum) {
+      assertEquals(0, each, 0.04, () -> "ln of ratios " + Arrays.toString(sum));
+    }
   }
 
   /** Among what is ranked are quantities that depend on the data. */

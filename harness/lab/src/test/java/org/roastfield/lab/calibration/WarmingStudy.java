@@ -25,7 +25,7 @@ final class WarmingStudy implements SimulatedStudy<WarmingStudy.Logged> {
   record Logged(Calibration calibration, MapEstimate estimate) {}
 
   private static final int N = 60;
-  private static final double STEP = 300;
+  static final double STEP = 300;
   private static final double[] TIMES = new double[N];
 
   static {
@@ -47,7 +47,7 @@ final class WarmingStudy implements SimulatedStudy<WarmingStudy.Logged> {
     this.sampler = sampler;
   }
 
-  private static boolean model(double[] z, double[] predicted, double @Nullable [][] derivatives) {
+  static boolean model(double[] z, double[] predicted, double @Nullable [][] derivatives) {
     for (int k = 0; k < N; k++) {
       double exponent = Math.exp(z[0]) * TIMES[k] / 14_400;
       double left = Math.exp(-exponent);
