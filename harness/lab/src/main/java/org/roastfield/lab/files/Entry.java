@@ -110,12 +110,13 @@ record Entry(String file, Node node) {
     return node instanceof MappingNode;
   }
 
-  /** Whether the value has keys, and this among them. */
-  boolean hasKey(String key) {
+  /** Whether the value has keys, and one of these among them. */
+  boolean hasAny(String... keys) {
     return node instanceof MappingNode mapping
         && mapping.getValue().stream()
             .map(NodeTuple::getKeyNode)
-            .anyMatch(name -> name instanceof ScalarNode word && word.getValue().equals(key));
+            .anyMatch(
+                key -> key instanceof ScalarNode word && List.of(keys).contains(word.getValue()));
   }
 
   /** Value as a section with the given keys and no others. */

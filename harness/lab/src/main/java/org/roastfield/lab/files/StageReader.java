@@ -161,17 +161,25 @@ final class StageReader {
     return faces.ofFace(both.required("upper"), section, Side.UPPER);
   }
 
-  /** What both faces state themselves, nobody reads in their stage. */
+  /** What the faces state themselves, nobody reads in their stage. */
   private static void refuseUnused(Section stage, Entry upper, Entry lower) {
-    for (String key : List.of("chamber", "wetness", "emissivity", "contact", "board")) {
-      stage
-          .optional(key)
-          .filter(unused -> upper.hasKey(key) && lower.hasKey(key))
-          .ifPresent(
-              unused -> {
-                throw unused.error("no " + key + " beside faces that both state their own");
-              });
+    for (String key : List.of("chamber", "wetness", "emissivity")) {
+      refuse(stage, key, upper.hasAny(key) && lower.hasAny(key));
     }
+    for (String key : List.of("contact", "board")) {
+      refuse(stage, key, upper.hasAny("contact", "board") && lower.hasAny("contact", "board"));
+    }
+    refuse(stage, "coal-bed", lower.hasAny("coal-bed"));
+  }
+
+  private static void refuse(Section stage, String key, boolean unused) {
+    stage
+        .optional(key)
+        .filter(entry -> unused)
+        .ifPresent(
+            entry -> {
+              throw entry.error("no " + key + " beside faces that state their own");
+            });
   }
 
   private FaceSetup lower(Section section) {

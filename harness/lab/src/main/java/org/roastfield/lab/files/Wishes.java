@@ -11,7 +11,7 @@ import java.util.Optional;
  *     first end, middle and last end
  * @param crust if stated
  */
-public record Wishes(Optional<DonenessScale> scale, List<String> doneness, Optional<Crust> crust) {
+public record Wishes(Optional<ScaleName> scale, List<String> doneness, Optional<Crust> crust) {
 
   private static final Wishes NONE = new Wishes(Optional.empty(), List.of(), Optional.empty());
 
@@ -48,7 +48,7 @@ public record Wishes(Optional<DonenessScale> scale, List<String> doneness, Optio
 
   static Wishes read(Entry entry, boolean taper, List<Fact> facts) {
     Section section = entry.section("scale", "doneness", "crust");
-    Optional<DonenessScale> scale = section.optional("scale").map(DonenessScale::read);
+    Optional<ScaleName> scale = section.optional("scale").map(ScaleName::read);
     Optional<Entry> doneness = section.optional("doneness");
     if (doneness.isPresent() && scale.isEmpty()) {
       throw section.missing(
@@ -67,7 +67,7 @@ public record Wishes(Optional<DonenessScale> scale, List<String> doneness, Optio
     return new Wishes(scale, degrees, crust);
   }
 
-  private static List<String> degrees(Entry entry, DonenessScale scale, boolean taper) {
+  private static List<String> degrees(Entry entry, ScaleName scale, boolean taper) {
     if (!entry.isSection()) {
       return List.of(scale.degree(entry));
     }

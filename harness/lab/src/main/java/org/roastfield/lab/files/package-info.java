@@ -7,15 +7,20 @@
  *
  * <ul>
  *   <li>{@code roastfield: cook/1}, {@code name}, {@code starts} (clock time at which the cut goes
- *       on), {@code made-up} (true or false), {@code altitude}
+ *       on), {@code serves} (clock time at which it is on the table), {@code made-up} (true or
+ *       false), {@code altitude}, {@code cooker} (name of a profile {@code cookers/NAME.json}
+ *       beside the file or up to two folders above)
  *   <li>{@code cut}: {@code food}, {@code shape}: slab ({@code thickness}), cylinder ({@code
- *       diameter}) or sphere ({@code diameter}), with {@code length} and {@code width} for sums
- *       over the whole cut; finite-cylinder ({@code diameter}, {@code length}) or box ({@code
- *       thickness}, {@code width}, {@code length}), with {@code biot-number}; or taper ({@code
- *       diameters} at equal spacings, {@code length}); {@code start-temperature}, {@code material}
- *       (a name of the catalogue {@link org.roastfield.core.material.Materials}, or {@code name}
- *       and either {@code composition} or {@code conductivity}, {@code density}, {@code
- *       heat-capacity}), {@code emissivity}, {@code water-activity}
+ *       diameter} or {@code girth}) or sphere ({@code diameter} or {@code girth}), with {@code
+ *       length} and {@code width} for sums over the whole cut; finite-cylinder ({@code diameter} or
+ *       {@code girth}, {@code length}) or box ({@code thickness}, {@code width}, {@code length}),
+ *       with {@code biot-number}; or taper ({@code diameters} or {@code girths} at equal spacings,
+ *       {@code length}); {@code weight} instead of any one of the sizes, which then follows from it
+ *       by the density of the food at its start, or beside all of them, which it must agree with;
+ *       {@code start-temperature}, {@code material} (a name of the catalogue {@link
+ *       org.roastfield.core.material.Materials}, or {@code name} and either {@code composition} or
+ *       {@code conductivity}, {@code density}, {@code heat-capacity}), {@code emissivity}, {@code
+ *       water-activity}
  *   <li>{@code probes}: a list of {@code name}, {@code depth} below the surface or how far {@code
  *       off-centre}, and for what they show {@code response} time, {@code stem} ({@code diameter}
  *       or {@code fin-length}, {@code excess}), {@code bias} and {@code resolution}
@@ -40,7 +45,12 @@
  *   <li>{@code end}: {@code after} a time; {@code at} a clock time; {@code core} at a temperature;
  *       or {@code probe} with {@code reaches} or {@code falls-to}; the last two with {@code
  *       at-latest}
+ *   <li>{@code wishes}: {@code doneness} on a named {@code scale} (trade, research), of a taper for
+ *       each station ({@code first-end}, {@code middle}, {@code last-end}); {@code crust}
  * </ul>
+ *
+ * <p>{@link org.roastfield.lab.files.CookFileWriter} writes them. The JSON Schema of cook files in
+ * {@code datasets/schema} says the same to editors.
  *
  * <p>A <b>cook log</b> is described at {@link org.roastfield.lab.files.CookLogReader}.
  *

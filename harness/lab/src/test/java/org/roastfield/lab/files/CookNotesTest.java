@@ -43,9 +43,7 @@ class CookNotesTest {
     assertEquals(Optional.of(LocalDateTime.of(2026, 6, 13, 18, 30)), notes.serves());
     assertEquals(
         new Wishes(
-            Optional.of(DonenessScale.TRADE),
-            List.of("medium-rare"),
-            Optional.of(Wishes.Crust.BROWN)),
+            Optional.of(ScaleName.TRADE), List.of("medium"), Optional.of(Wishes.Crust.BROWN)),
         notes.wishes());
     assertEquals(Optional.of(true), notes.surface().pattedDry());
   }
@@ -57,9 +55,9 @@ class CookNotesTest {
                 "  shape: slab\n  thickness: 40 mm\n",
                 "  shape: taper\n  diameters: [11 cm, 6 cm]\n  length: 30 cm\n")
             + "wishes: {scale: research, doneness: {first-end: rare, middle: medium, last-end:"
-            + " well-done}}\n";
+            + " well done}}\n";
     assertEquals(
-        List.of("rare", "medium", "well-done"), CookTexts.read(text).notes().wishes().doneness());
+        List.of("rare", "medium", "well done"), CookTexts.read(text).notes().wishes().doneness());
   }
 
   @Test
@@ -94,7 +92,7 @@ class CookNotesTest {
         "'wishes: {scale: trad, doneness: medium}' | 22:17: found \"trad\", expected one of trade,"
             + " research; nearest known: trade",
         "'wishes: {scale: research, doneness: medium-well}' | 22:37: found \"medium-well\", expected"
-            + " one of very-rare, rare, medium-rare, medium, well-done; nearest known: medium-rare"
+            + " one of very rare, rare, medium-rare, medium, well done; nearest known: medium-rare"
             + " (the research scale)",
         "'wishes: {scale: trade, doneness: {middle: medium}}' | 22:34: found keys and values,"
             + " expected one degree of doneness, since only a taper has stations",

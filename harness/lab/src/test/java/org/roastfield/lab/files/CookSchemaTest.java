@@ -52,6 +52,8 @@ class CookSchemaTest {
               "unknown-probe",
               "weight-against-sizes",
               "wetness-that-nobody-reads",
+              "coals-that-nobody-sees",
+              "board-that-nobody-touches",
               "wetness-beyond-one"));
 
   /** Keys that values of others ask for: shares that make 100 %, the humidity about a wet face. */

@@ -1,9 +1,15 @@
 package org.roastfield.lab.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -126,6 +132,33 @@ class QuantityTest {
       String text, Dimension dimension, String advice) {
     assertTrue(Quantity.parse(text, dimension).isEmpty());
     assertEquals(advice, Advice.on(text, dimension));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "length, LENGTH",
+    "weight, MASS",
+    "time, TIME",
+    "temperature, TEMPERATURE",
+    "temperature difference, TEMPERATURE_DIFFERENCE",
+    "share, SHARE",
+    "heat transfer, HEAT_TRANSFER"
+  })
+  void quantitiesOfTheDocumentation_areRead(String kind, Dimension dimension) throws IOException {
+    String readme = Files.readString(Path.of("", "..", "..", "datasets", "schema", "README.md"));
+    String row =
+        readme
+            .lines()
+            .filter(line -> line.startsWith("| " + kind + " |"))
+            .findFirst()
+            .orElseThrow()
+            .split(";", 2)[0];
+    List<String> samples =
+        Pattern.compile("`([^`]+)`").matcher(row).results().map(found -> found.group(1)).toList();
+    assertFalse(samples.isEmpty());
+    for (String sample : samples) {
+      assertTrue(Quantity.parse(sample, dimension).isPresent(), sample);
+    }
   }
 
   @Test

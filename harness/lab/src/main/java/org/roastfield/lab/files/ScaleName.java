@@ -7,11 +7,11 @@ import java.util.List;
  * Scale that a wish for doneness is stated on. The same word means temperatures 5 to 11 K apart on
  * the two, so that a wish always names its scale.
  */
-public enum DonenessScale {
+public enum ScaleName {
   /** Words of the trade. */
-  TRADE("trade", List.of("blue", "rare", "medium-rare", "medium", "medium-well", "well-done")),
+  TRADE("trade", List.of("blue", "rare", "medium-rare", "medium", "medium-well", "well done")),
   /** Words of research on steaks. */
-  RESEARCH("research", List.of("very-rare", "rare", "medium-rare", "medium", "well-done"));
+  RESEARCH("research", List.of("very rare", "rare", "medium-rare", "medium", "well done"));
 
   private final String word;
 
@@ -19,7 +19,7 @@ public enum DonenessScale {
   @SuppressWarnings("ImmutableEnumChecker")
   private final List<String> degrees;
 
-  DonenessScale(String word, List<String> degrees) {
+  ScaleName(String word, List<String> degrees) {
     this.word = word;
     this.degrees = degrees;
   }
@@ -34,9 +34,9 @@ public enum DonenessScale {
     return degrees;
   }
 
-  static DonenessScale read(Entry entry) {
+  static ScaleName read(Entry entry) {
     String text = entry.text();
-    List<String> words = Arrays.stream(values()).map(DonenessScale::word).toList();
+    List<String> words = Arrays.stream(values()).map(ScaleName::word).toList();
     return Arrays.stream(values())
         .filter(scale -> scale.word.equals(text))
         .findFirst()
