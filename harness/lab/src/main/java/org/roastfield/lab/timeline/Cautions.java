@@ -76,6 +76,7 @@ public final class Cautions {
     if (file.food() != Food.VEGETABLE && file.food() != Food.POULTRY) {
       cautions.add(OPENED_MEAT);
     }
+    HotAir.caution(file).ifPresent(cautions::add);
     cautions.add(CHARCOAL);
     if (isOverHeat(file)) {
       cautions.add(HOT_METAL);

@@ -38,6 +38,32 @@ class CautionsTest {
   }
 
   @Test
+  void moistFaceInAFanOven_isSaidToBeBeyondTheModel() {
+    String pit = "air: 110 °C, humidity-ratio: 0.03, heat-transfer: 6 W/(m²·K)";
+    String oven =
+        CookTexts.SLAB.replace(
+            pit, "air: 200 °C, humidity-ratio: 0.015, " + "heat-transfer: 25 W/(m²·K)");
+    String text = of(CookTexts.read(oven), TemperatureScale.CELSIUS, "Hot moving air").text();
+    assertTrue(text.startsWith("Loss and time of gentle heat are rough"), text);
+    assertTrue(text.contains("state wetness: drying"), text);
+    CookFile drying = CookTexts.read(oven.replace("wetness: 0.3", "wetness: drying"));
+    assertTrue(
+        of(drying, TemperatureScale.CELSIUS, "Hot moving air")
+            .text()
+            .contains("Evaporation alone"));
+    for (String other :
+        List.of(
+            CookTexts.SLAB,
+            oven.replace("25 W/(m²·K)", "8 W/(m²·K)"),
+            oven.replace("200 °C", "140 °C"),
+            oven.replace("wetness: 0.3", "wetness: 0"))) {
+      assertTrue(
+          cautions(CookTexts.read(other), TemperatureScale.CELSIUS).stream()
+              .noneMatch(caution -> caution.subject().equals("Hot moving air")));
+    }
+  }
+
+  @Test
   void minimum_hasItsSource() {
     Caution caution = of(Published.porkLoin(), TemperatureScale.CELSIUS, "Published minimum");
     assertEquals(
