@@ -97,7 +97,7 @@ final class Mutations {
   /** A file spoilt in one to five ways, with pieces of another among them. */
   byte[] spoilt(byte[] file, byte[] other) {
     byte[] bytes = file;
-    for (int i = 1 + random.nextInt(5); i > 0; i--) {
+    for (int i = 1 + random.nextInt(random.nextInt(1, 6)); i > 0; i--) {
       bytes = once(bytes, other);
     }
     return bytes;
