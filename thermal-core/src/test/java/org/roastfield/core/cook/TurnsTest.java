@@ -57,8 +57,9 @@ class TurnsTest {
         List.of("pit, leg 1", "pit, leg 2", "pit"), legs.stream().map(Stage::name).toList());
     assertEquals(StageEnd.at(160), legs.get(1).end());
     assertSame(GRATE, legs.get(1).lower());
-    assertEquals(
-        new Stage("pit", AIR, GRATE, StageEnd.at(900), stage.wetting(), true), legs.get(2));
+    assertEquals(StageEnd.at(900), legs.get(2).end());
+    assertSame(AIR, legs.get(2).upper());
+    assertEquals(List.of(false, true, true), legs.stream().map(Stage::continued).toList());
     assertRefused("times must increase", () -> stage.cutAt(100, 100));
     Stage lasting = Stage.allRound("pit", AIR, StageEnd.after(900));
     assertRefused("end of a stage that is cut must not be a duration", () -> lasting.cutAt(5));

@@ -171,11 +171,13 @@ public final class Fit {
   }
 
   private SurfaceLaw law(FaceSetup face, Map<FitParameter, Double> values) {
-    return face.dryingLaw(
-        logged.air(face.air()),
-        logged.file().pressure(),
-        value(values, FitParameter.DRIVE),
-        value(values, FitParameter.CONVECTION));
+    SurfaceLaw stated =
+        face.dryingLaw(
+            logged.air(face.air()),
+            logged.file().pressure(),
+            value(values, FitParameter.DRIVE),
+            value(values, FitParameter.CONVECTION));
+    return stated.scaled(value(values, FitParameter.SIZE));
   }
 
   private static double value(Map<FitParameter, Double> values, FitParameter parameter) {

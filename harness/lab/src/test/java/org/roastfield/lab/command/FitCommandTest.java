@@ -114,10 +114,12 @@ class FitCommandTest {
         "9 h");
   }
 
+  /** Air by correlation is measured by the size that is tried. */
   @Test
-  void stillAirByCorrelation_isFitted() throws IOException {
+  void fitInStillAir_isDoneLikeAnyOther() throws IOException {
     Run still = run(cook("heat-transfer: 6 W/(m²·K)}\n    wetness: 0.3", STILL));
     assertEquals(0, still.code(), still.err());
+    assertTrue(still.out().contains("  size "), still.out());
   }
 
   @Test
@@ -136,8 +138,7 @@ class FitCommandTest {
   void quantitiesWithoutUnits_areRefused() throws IOException {
     String rate = "must be two temperatures, such as 40°C..60°C, was \"40°C\"";
     assertUsage("Invalid value for option '--rate' (FROM..TO): " + rate, "--rate", "40°C");
-    String mass =
-        "must be a weight, such as 2.4 kg or 5 lb 4 oz (kg, g, lb, oz); 100 of kg, g, lb or oz?, was \"100\"";
+    String mass = "must be a weight, such as 2.4 kg or 5 lb 4 oz (kg, g, lb, oz); 100 of kg, g, lb or oz?, was \"100\"";
     assertUsage("Invalid value for option '--lost': " + mass, "--lost", "100");
   }
 
