@@ -15,6 +15,7 @@ import picocli.CommandLine.IVersionProvider;
       ReplayCommand.class,
       FitCommand.class,
       MakeLogCommand.class,
+      MakeDataCommand.class,
       TakeInCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",

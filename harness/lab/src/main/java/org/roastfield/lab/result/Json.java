@@ -13,24 +13,24 @@ import org.roastfield.core.units.Temperatures;
  * JSON as all results write it: indented, line feeds, keys with units, the same bytes for the same
  * values.
  */
-final class Json {
+public final class Json {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private Json() {}
 
   /** An empty object. */
-  static ObjectNode object() {
+  public static ObjectNode object() {
     return JsonNodeFactory.instance.objectNode();
   }
 
   /** A document's first two keys. */
-  static ObjectNode document(String schema, int version) {
+  public static ObjectNode document(String schema, int version) {
     return object().put("schema", schema).put("schema_version", version);
   }
 
   /** Text with a line feed at the end. */
-  static String text(JsonNode node) {
+  public static String text(JsonNode node) {
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
     try {
@@ -41,17 +41,17 @@ final class Json {
   }
 
   /** Degrees Celsius of a temperature [K], to a ten-thousandth. */
-  static double celsius(double kelvin) {
+  public static double celsius(double kelvin) {
     return rounded(Temperatures.toCelsius(kelvin), 1e4);
   }
 
   /** Kelvin of a difference, to a ten-thousandth. */
-  static double difference(double kelvin) {
+  public static double difference(double kelvin) {
     return rounded(kelvin, 1e4);
   }
 
   /** Seconds to a thousandth. */
-  static double seconds(double seconds) {
+  public static double seconds(double seconds) {
     return rounded(seconds, 1e3);
   }
 
@@ -61,7 +61,7 @@ final class Json {
   }
 
   /** Value to one part in {@code scale} of a unit. */
-  static double rounded(double value, double scale) {
+  public static double rounded(double value, double scale) {
     return Math.round(value * scale) / scale;
   }
 }

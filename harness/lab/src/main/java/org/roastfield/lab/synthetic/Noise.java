@@ -12,6 +12,9 @@ final class Noise {
   /** Name of the generator. */
   static final String ALGORITHM = "L64X128MixRandom";
 
+  /** Odd, and far from any number of streams: seeds and streams do not meet. */
+  private static final long STREAMS = 0x9E3779B97F4A7C15L;
+
   private final RandomGenerator generator;
 
   private Noise(RandomGenerator generator) {
@@ -20,6 +23,15 @@ final class Noise {
 
   static Noise ofSeed(long seed) {
     return new Noise(RandomGeneratorFactory.of(ALGORITHM).create(seed));
+  }
+
+  /**
+   * One of several streams of a seed, each without regard to how much of the others is used.
+   *
+   * @param stream number of the stream, from 0
+   */
+  static Noise ofSeed(long seed, int stream) {
+    return ofSeed(seed * STREAMS + stream);
   }
 
   /** Uniform in [0, 1): the upper 53 bits. */
@@ -41,6 +53,26 @@ final class Noise {
   double normal() {
     double radius = StrictMath.sqrt(-2 * StrictMath.log(1 - uniform()));
     return radius * StrictMath.cos(2 * StrictMath.PI * uniform());
+  }
+
+  /** Normal, drawn again until it is within bounds, so that they truncate the density. */
+  double normal(double mean, double deviation, double low, double high) {
+    double value = mean + deviation * normal();
+    while (!(value >= low && value <= high)) {
+      value = mean + deviation * normal();
+    }
+    return value;
+  }
+
+  /**
+   * Lognormal, truncated as {@link #normal(double, double, double, double)}.
+   *
+   * @param deviation standard deviation of the logarithm
+   */
+  double logNormal(double median, double deviation, double low, double high) {
+    double logarithm =
+        normal(StrictMath.log(median), deviation, StrictMath.log(low), StrictMath.log(high));
+    return StrictMath.exp(logarithm);
   }
 
   /**

@@ -53,7 +53,8 @@ public final class SyntheticLog {
     this.noise = Noise.ofSeed(seed);
     this.readout = Readout.of(file, Optional.empty());
     StageEnd end = file.cook().stages().get(0).end();
-    this.chamber = MadeUpChamber.of(stage.upper().air(), end.longest(0), settings, noise);
+    this.chamber =
+        MadeUpChamber.of(stage.upper().air(), end.longest(0), settings.fire(), noise).air();
   }
 
   /**

@@ -30,4 +30,9 @@ public record SyntheticSettings(
   public static SyntheticSettings withDefaults() {
     return new SyntheticSettings(60, 6, 1800, 3600, 0.3, 420, 0.1, 0.005);
   }
+
+  /** The fire of these settings; it does not sag. */
+  Fire fire() {
+    return new Fire(chamberDeviation, chamberCorrelation, lidInterval, Double.POSITIVE_INFINITY);
+  }
 }

@@ -60,4 +60,42 @@ class NoiseTest {
     assertArrayEquals(
         Noise.ofSeed(3).correlated(50, 1, 1, 10), Noise.ofSeed(3).correlated(50, 1, 1, 10));
   }
+
+  /** Two bounds at equal distances leave the mean where it is, and nothing beyond them. */
+  @Test
+  void boundedNormal_isTruncated() {
+    Noise noise = Noise.ofSeed(7);
+    double sum = 0;
+    for (int i = 0; i < COUNT; i++) {
+      double value = noise.normal(2, 1, 1, 3);
+      assertEquals(2, value, 1);
+      sum += value;
+    }
+    assertEquals(2, sum / COUNT, 4 / Math.sqrt(COUNT));
+  }
+
+  @Test
+  void logNormal_hasItsMedianAndSpread() {
+    Noise noise = Noise.ofSeed(7);
+    double sum = 0;
+    double squares = 0;
+    for (int i = 0; i < COUNT; i++) {
+      double logarithm = Math.log(noise.logNormal(5, 0.3, 5e-9, 5e9));
+      sum += logarithm;
+      squares += (logarithm - Math.log(5)) * (logarithm - Math.log(5));
+    }
+    assertEquals(Math.log(5), sum / COUNT, 4 * 0.3 / Math.sqrt(COUNT));
+    assertEquals(0.09, squares / COUNT, 4 * 0.09 * Math.sqrt(2.0 / COUNT));
+  }
+
+  /** What one stream used does not show in another; streams and neighbouring seeds do not meet. */
+  @Test
+  void streams_areApart() {
+    double[] firsts = new double[400];
+    for (int i = 0; i < firsts.length; i++) {
+      firsts[i] = Noise.ofSeed(i / 4, i % 4).uniform();
+    }
+    assertEquals(firsts.length, java.util.Arrays.stream(firsts).distinct().count());
+    assertEquals(Noise.ofSeed(3, 2).uniform(), Noise.ofSeed(3, 2).uniform());
+  }
 }
