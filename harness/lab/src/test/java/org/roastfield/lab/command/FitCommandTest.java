@@ -138,7 +138,8 @@ class FitCommandTest {
   void quantitiesWithoutUnits_areRefused() throws IOException {
     String rate = "must be two temperatures, such as 40°C..60°C, was \"40°C\"";
     assertUsage("Invalid value for option '--rate' (FROM..TO): " + rate, "--rate", "40°C");
-    String mass = "must be a weight, such as 2.4 kg or 5 lb 4 oz (kg, g, lb, oz); 100 of kg, g, lb or oz?, was \"100\"";
+    String mass =
+        "must be a weight, such as 2.4 kg or 5 lb 4 oz (kg, g, lb, oz); 100 of kg, g, lb or oz?, was \"100\"";
     assertUsage("Invalid value for option '--lost': " + mass, "--lost", "100");
   }
 
