@@ -45,7 +45,7 @@ class DatasetsTest {
   private static final Set<String> WITHOUT_UNIT =
       Set.of("meat", "n_roasts", "printed_unit", "phase", "stage");
 
-  /** Measured D-values of which a source gives one or the other number only. */
+  /** Measured D-values, no course of time, of which a source gives one or the other number only. */
   private static final String NOT_GIVEN = "lethality_d_values.json.items.rows";
 
   @Test
@@ -193,6 +193,10 @@ class DatasetsTest {
         time = i;
       }
     }
+    if (where.equals(NOT_GIVEN)) {
+      assertEquals(-1, time);
+      return;
+    }
     assertTrue(time >= 0, where + " has no column of seconds: " + columns);
     double last = Double.NEGATIVE_INFINITY;
     String phase = "";
@@ -229,7 +233,6 @@ class DatasetsTest {
     }
     for (JsonNode item :
         MAPPER.readTree(REFERENCE.resolve("lethality_d_values.json").toFile()).get("items")) {
-      assertFalse(item.get("organism").asText().isBlank());
       assertFalse(item.get("source").asText().isBlank());
     }
   }
