@@ -45,26 +45,27 @@ final class DenseStep {
   }
 
   /**
-   * Highest temperature of a face in this step [K]: where its law ends, or what a stage found; not
-   * known, so infinite, where it begins without water.
+   * Highest temperature of a face where it holds water in this step [K]: where its law ends, or
+   * what it has, boiling a little superheated, at the ends of the step at which it holds water.
    */
   double highest(int face) {
-    double end = faces.highest[face];
-    if (end == Double.POSITIVE_INFINITY
-        || (faces.remembers[face] && from.carried.water[face] < 0)) {
-      return Double.POSITIVE_INFINITY;
+    double highest = faces.highest[face];
+    if (!isDry(face, from)) {
+      highest = Math.max(highest, faces.surface[Cubic.STAGE_0][face]);
     }
-    double highest = Math.max(end, faces.surface[Cubic.STAGE_0][face]);
-    return driesIn(face)
-        ? highest
-        : Math.max(
-            Math.max(highest, faces.surface[Cubic.STAGE_1][face]),
-            Math.max(faces.surface[Cubic.STAGE_2][face], faces.surface[Cubic.STAGE_3][face]));
+    if (!isDry(face, to)) {
+      highest = Math.max(highest, faces.surface[Cubic.STAGE_3][face]);
+    }
+    return highest;
   }
 
-  /** Whether a face boils dry in this step: then it holds water in a part of it only. */
-  private boolean driesIn(int face) {
-    return faces.remembers[face] && to.carried.water[face] < 0;
+  /** Whether what a face holds is carried along. */
+  boolean remembers(int face) {
+    return faces.remembers[face];
+  }
+
+  private boolean isDry(int face, State state) {
+    return faces.remembers[face] && state.carried.water[face] < 0;
   }
 
   /** A place inside this step; valid until the next call. */
@@ -84,7 +85,7 @@ final class DenseStep {
     if (weight != 0) {
       step.addFace(
           weight,
-          driesIn(face) ? Double.POSITIVE_INFINITY : highest(face),
+          isDry(face, from) || isDry(face, to) ? Double.POSITIVE_INFINITY : highest(face),
           stageFace(Cubic.STAGE_0, face),
           stageFace(Cubic.STAGE_1, face),
           stageFace(Cubic.STAGE_2, face),

@@ -16,7 +16,8 @@ public final class Trajectory implements StepListener {
   private static final int FACE_VALUES = 4;
   private static final int WATER_VALUES = 8;
   private static final int HIGHEST = 2 + 2 * FACE_VALUES;
-  private static final int CELLS_START = HIGHEST + 2;
+  private static final int REMEMBERS = HIGHEST + 2;
+  private static final int CELLS_START = REMEMBERS + 2;
   private static final int[] STAGES = {Cubic.STAGE_0, Cubic.STAGE_1, Cubic.STAGE_2, Cubic.STAGE_3};
 
   private final Grid grid;
@@ -56,6 +57,8 @@ public final class Trajectory implements StepListener {
     }
     data[at + HIGHEST + State.UPPER] = step.highest(State.UPPER);
     data[at + HIGHEST + State.LOWER] = step.highest(State.LOWER);
+    data[at + REMEMBERS + State.UPPER] = step.remembers(State.UPPER) ? 1 : 0;
+    data[at + REMEMBERS + State.LOWER] = step.remembers(State.LOWER) ? 1 : 0;
     int start = at + CELLS_START;
     System.arraycopy(step.from().temperature, 0, data, start, cells);
     System.arraycopy(step.from().temperatureRate, 0, data, start + cells, cells);
@@ -269,10 +272,9 @@ public final class Trajectory implements StepListener {
         && !isDry(step, face, theta);
   }
 
-  /** Whether a face that boils dry in a step has done so. */
+  /** Whether a face whose law remembers holds no water. */
   private boolean isDry(int step, int face, double theta) {
-    int at = waterAt(step, face);
-    return at < water.length && water[at] >= 0 && water[at + 2] < 0 && water(step, face, theta) < 0;
+    return data[step * block + REMEMBERS + face] != 0 && water(step, face, theta) < 0;
   }
 
   /** Index of the first step that ends at or after {@code time}. */
