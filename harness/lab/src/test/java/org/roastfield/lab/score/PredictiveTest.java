@@ -170,6 +170,9 @@ class PredictiveTest {
     assertThrows(IllegalArgumentException.class, () -> forecast.quantile(0.01));
     assertThrows(IllegalArgumentException.class, () -> forecast.interval(0.95));
     assertEquals(0.05 * 0.4, forecast.pit(3, 0.4), 1e-15);
+    assertEquals(0.05, forecast.pit(10, 0.4), 1e-15);
+    assertEquals(0.95, forecast.pit(60, 0.4), 1e-15);
+    assertEquals(0.05 + 0.95 * 0.4, forecast.censoredAt(8).pit(8, 0.4), 1e-15);
     assertEquals(0.95 + 0.05 * 0.4, forecast.pit(70, 0.4), 1e-15);
     Predictive censored = forecast.censoredAt(50);
     assertEquals(50, censored.quantile(0.99), 0);
