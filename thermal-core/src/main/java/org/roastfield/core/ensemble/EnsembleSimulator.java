@@ -128,8 +128,9 @@ public final class EnsembleSimulator {
    * The same on the caller's executor, and waits for it.
    *
    * <p>Members are computed as by {@link #run}, bit for bit; their derivatives ride along in the
-   * lanes. Six parameters of which two are a law's cost about four plain ensembles. A member whose
-   * cook has no derivatives is {@link MemberStatus#NOT_BUILT}, with the reason as its message.
+   * lanes. With six parameters a member costs about two thirds of what the single cook's driver
+   * takes with them: eleven plain members, or 2.7 plain cooks. A member whose cook has no
+   * derivatives is {@link MemberStatus#NOT_BUILT}, with the reason as its message.
    */
   public EnsembleSensitivities sensitivities(
       Cook template,

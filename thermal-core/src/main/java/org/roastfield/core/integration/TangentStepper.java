@@ -162,9 +162,12 @@ final class TangentStepper implements TangentStages {
   private void balanceStage(int stage, FaceSlopes slopes, double share, int p, Tangents t) {
     double[] x = t.increments[p][stage];
     double time = t.time[p] + share * t.length[p];
-    for (int f = 0; f < faces; f++) {
-      balance.side[f] = flows[f][p] + response(closures[f], x);
-      balance.origin[f] = t.base[p][closures[f].cell()];
+    double[] base = t.base[p];
+    balance.side[0] = flows[0][p] + response(closures[0], x);
+    balance.origin[0] = base[n - 1];
+    if (faces == 2) {
+      balance.side[1] = flows[1][p] + response(closures[1], x);
+      balance.origin[1] = base[0];
     }
     balance.balance(slopes, p, time, t.logResistance[p], stepper.stageFaces.flow[stage]);
     balance.keep(slopes, p, time, t.stageFace[stage], t.stageEvaporation[stage]);

@@ -6,11 +6,7 @@ import java.util.function.ToDoubleFunction;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.TemperatureProfile;
 
-/**
- * A computed cook at the places of its grid: what all outcomes are read from. Immutable.
- *
- * <p>Costs about as much as the cook itself, once.
- */
+/** A computed cook at the places of its grid: what all outcomes are read from. Immutable. */
 public final class CookedCut {
 
   private final double exponent;
