@@ -40,7 +40,7 @@ public final class LaneIntegration {
   private int lanes;
 
   /**
-   * Lanes without derivatives.
+   * Without derivatives.
    *
    * @param template cook whose shape and size define the grid over ξ
    * @param width number of lanes
@@ -50,8 +50,6 @@ public final class LaneIntegration {
   }
 
   /**
-   * Lanes.
-   *
    * @param template cook whose shape and size define the grid over ξ
    * @param width number of lanes
    * @param tangentRecord where derivatives are kept, or null if none are wanted

@@ -25,7 +25,7 @@ public record DonenessScale(String name, String source, Status status, List<Band
   public static final DonenessScale TRADE =
       new DonenessScale(
           "trade",
-          "a trade reference book, read in a transcription; gaps between its ranges count to the"
+          "a trade reference book, read in a copy of it; gaps between its ranges count to the"
               + " colder name",
           Status.LITERATURE,
           List.of(

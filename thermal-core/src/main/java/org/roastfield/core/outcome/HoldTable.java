@@ -15,7 +15,7 @@ import org.roastfield.core.units.Temperatures;
  */
 public final class HoldTable {
 
-  /** Where the rows are published; read in transcriptions that agree. */
+  /** Where the rows are published; read in copies that agree. */
   public static final String SOURCE =
       "USDA Food Safety and Inspection Service, Appendix A of 1999; whether the revision of 2021"
           + " keeps every row was not verified";
