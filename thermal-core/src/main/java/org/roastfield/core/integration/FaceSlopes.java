@@ -109,14 +109,46 @@ final class FaceSlopes {
     }
   }
 
-  /** Sets the derivatives by one parameter. */
+  /**
+   * Sets the derivatives by one parameter.
+   *
+   * @param begun when what counts from the beginning of a stage began [s]
+   */
   void byParameter(
-      int face, int parameter, CookVariation by, int stage, double temperature, double time) {
-    evaluate(by.lawAbove(stage, face), temperature, time, first);
-    evaluate(by.lawBelow(stage, face), temperature, time, second);
+      int face,
+      int parameter,
+      CookVariation by,
+      int stage,
+      double begun,
+      double temperature,
+      double time) {
+    evaluate(by.lawAbove(stage, face).from(begun), temperature, time, first);
+    evaluate(by.lawBelow(stage, face).from(begun), temperature, time, second);
     double perWidth = by.perWidth();
     change[face][parameter] = (first.heatFlux() - second.heatFlux()) * perWidth;
     evaporationChange[face][parameter] = (first.evaporation() - second.evaporation()) * perWidth;
+  }
+
+  /**
+   * Adds what comes with the beginning of what counts from it, as contact does.
+   *
+   * @param begunChange change of the beginning with each parameter [s per unit of it]
+   */
+  void byBeginning(
+      int face,
+      SurfaceLaw law,
+      double begun,
+      double[] begunChange,
+      double temperature,
+      double time) {
+    evaluate(law.from(begun + TIME_STEP), temperature, time, first);
+    evaluate(law.from(begun - TIME_STEP), temperature, time, second);
+    double heat = (first.heatFlux() - second.heatFlux()) / (2 * TIME_STEP);
+    double water = (first.evaporation() - second.evaporation()) / (2 * TIME_STEP);
+    for (int p = 0; p < begunChange.length; p++) {
+      change[face][p] += heat * begunChange[p];
+      evaporationChange[face][p] += water * begunChange[p];
+    }
   }
 
   private void evaluate(SurfaceLaw law, double temperature, double time, SurfaceFlux flux) {

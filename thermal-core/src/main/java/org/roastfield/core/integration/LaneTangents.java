@@ -101,7 +101,7 @@ final class LaneTangents {
       oneFace.change[State.UPPER][0] = 0;
       oneFace.evaporationChange[State.UPPER][0] = 0;
       if (variation.changesLaw(stage, State.UPPER)) {
-        oneFace.byParameter(State.UPPER, 0, variation, stage, face, time);
+        oneFace.byParameter(State.UPPER, 0, variation, stage, time, face, time);
       }
       restart(lane, rows[p], stepper.flow[lane], flowBefore);
     }

@@ -6,6 +6,7 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.grid.Reading;
+import org.roastfield.core.surface.RememberingLaw;
 import org.roastfield.core.surface.SurfaceLaw;
 
 /**
@@ -35,6 +36,15 @@ public final class TangentIntegration {
   /** Whether the slopes of each face's law are right in the stage at hand [2]. */
   private final boolean[] believed = new boolean[2];
 
+  /** Laws of the stage at hand, from its beginning on [2]. */
+  private final SurfaceLaw[] laws = {SurfaceLaw.insulated(), SurfaceLaw.insulated()};
+
+  /** When what counts from the beginning of a stage began [s]. */
+  private double begun;
+
+  /** Its change [parameters] [s per unit of the parameter]. */
+  private final double[] begunChange;
+
   private int stage = -1;
   private @Nullable DenseStep lastStep;
 
@@ -45,9 +55,9 @@ public final class TangentIntegration {
       HeatProblem problem,
       Trajectory plain) {
     for (Stage stage : cook.stages()) {
-      if (stage.upper().remembers() || stage.lower().remembers()) {
+      if (stage.upper() instanceof RememberingLaw || stage.lower() instanceof RememberingLaw) {
         throw new IllegalArgumentException(
-            "laws must not remember for sensitivities, but those of stage \""
+            "laws must not carry water along for sensitivities, but those of stage \""
                 + stage.name()
                 + "\" do: difference whole runs instead");
       }
@@ -67,6 +77,7 @@ public final class TangentIntegration {
     lengthStages =
         constant ? stages : new VaryingTangentStepper(problem.grid(), stepper, kappa, List.of());
     shifts = new double[size];
+    begunChange = new double[size];
     tangents = new Tangents(size, n, constant);
     for (int p = 0; p < size; p++) {
       CookVariation variation = variations.get(p);
@@ -169,8 +180,9 @@ public final class TangentIntegration {
         tangents.move(p);
       }
     }
+    begin(cook.stages().get(stage), state.time);
     for (int f = 0; f < faces; f++) {
-      believed[f] = slopes[0].believes(law(f), state.face[f], state.time);
+      believed[f] = slopes[0].believes(laws[f], state.face[f], state.time);
     }
     differentiate(slopes[0], state.face, state.time, anyTimeMoves());
     stages.restart(state, slopes[0], tangents);
@@ -178,9 +190,13 @@ public final class TangentIntegration {
     trajectory.restarted(tangents);
   }
 
-  private SurfaceLaw law(int face) {
-    Stage now = cook.stages().get(stage);
-    return face == State.UPPER ? now.upper() : now.lower();
+  private void begin(Stage now, double time) {
+    if (!now.continued()) {
+      begun = time;
+      System.arraycopy(tangents.time, 0, begunChange, 0, begunChange.length);
+    }
+    laws[State.UPPER] = now.upper().from(begun);
+    laws[State.LOWER] = now.lower().from(begun);
   }
 
   private boolean anyTimeMoves() {
@@ -195,18 +211,21 @@ public final class TangentIntegration {
   private void differentiate(FaceSlopes at, double[] face, double time, boolean moving) {
     for (int f = 0; f < faces; f++) {
       if (moving) {
-        at.byTemperatureAndTime(f, law(f), believed[f], face[f], time);
+        at.byTemperatureAndTime(f, laws[f], believed[f], face[f], time);
       } else {
-        at.byTemperature(f, law(f), believed[f], face[f], time);
+        at.byTemperature(f, laws[f], believed[f], face[f], time);
       }
       for (int p = 0; p < tangents.size(); p++) {
         CookVariation variation = variations.get(p);
         if (variation.changesLaw(stage, f)) {
-          at.byParameter(f, p, variation, stage, face[f], time);
+          at.byParameter(f, p, variation, stage, begun, face[f], time);
         } else {
           at.change[f][p] = 0;
           at.evaporationChange[f][p] = 0;
         }
+      }
+      if (moving && laws[f].remembers()) {
+        at.byBeginning(f, laws[f], begun, begunChange, face[f], time);
       }
     }
   }
@@ -301,7 +320,7 @@ public final class TangentIntegration {
       double[] face = stepper.stageFaces.temperature[s];
       double time = step.start() + Esdirk4.c(s) * h;
       for (int f = 0; f < faces; f++) {
-        trends.byTemperatureAndTime(f, law(f), believed[f], face[f], time);
+        trends.byTemperatureAndTime(f, laws[f], believed[f], face[f], time);
       }
       lengthStages.stage(s, h, trends, Esdirk4.c(s), t);
       counters.solves++;

@@ -69,6 +69,7 @@ public final class FrozenPlan {
     private final double[] ends = new double[lengths.size()];
     private final double[] cores = new double[lengths.size()];
     private final double[] surfaces = new double[lengths.size()];
+    private double begun;
     private State state;
     private State next;
 
@@ -91,7 +92,10 @@ public final class FrozenPlan {
 
     private void run(int i) {
       Stage stage = cook.stages().get(i);
-      stepper.laws(stage.upper(), stage.lower());
+      if (!stage.continued()) {
+        begun = state.time;
+      }
+      stepper.laws(stage.upper().from(begun), stage.lower().from(begun));
       require(stepper.restart(state));
       double start = state.time;
       double[] steps = lengths.get(i);
