@@ -130,9 +130,8 @@ public record Compact(
   /**
    * The piece with every length multiplied: its exponent has the same bits, so that draws of its
    * size share a grid.
-   *
-   * @param factor greater than 0
    */
+  @Override
   public Compact scaled(double factor) {
     Check.positive("factor", factor);
     return new Compact(

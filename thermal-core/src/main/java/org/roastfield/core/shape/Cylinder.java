@@ -35,4 +35,9 @@ public record Cylinder(double radius) implements Shape {
   public double halfThickness() {
     return radius;
   }
+
+  @Override
+  public Cylinder scaled(double factor) {
+    return new Cylinder(Check.positive("factor", factor) * radius);
+  }
 }

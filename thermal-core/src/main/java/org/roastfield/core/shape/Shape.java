@@ -32,4 +32,11 @@ public sealed interface Shape permits Slab, Cylinder, Sphere, Compact {
   default double volumePerArea() {
     return halfThickness() / (exponent() + 1);
   }
+
+  /**
+   * The same shape with every length multiplied; of a slab and a cylinder those that count.
+   *
+   * @param factor greater than 0
+   */
+  Shape scaled(double factor);
 }

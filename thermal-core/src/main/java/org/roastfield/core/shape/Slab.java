@@ -36,4 +36,9 @@ public record Slab(double thickness) implements Shape {
   public double halfThickness() {
     return thickness / 2;
   }
+
+  @Override
+  public Slab scaled(double factor) {
+    return new Slab(Check.positive("factor", factor) * thickness);
+  }
 }

@@ -35,4 +35,9 @@ public record Sphere(double radius) implements Shape {
   public double halfThickness() {
     return radius;
   }
+
+  @Override
+  public Sphere scaled(double factor) {
+    return new Sphere(Check.positive("factor", factor) * radius);
+  }
 }

@@ -34,6 +34,17 @@ public record ContactSetup(
    */
   public record Settling(double first, double time, double drop, double cooling) {}
 
+  /** The same with conductances multiplied. */
+  ContactSetup times(double factor) {
+    return new ContactSetup(
+        plateTemperature,
+        factor * conductance,
+        share,
+        settling.map(
+            begin ->
+                new Settling(factor * begin.first(), begin.time(), begin.drop(), begin.cooling())));
+  }
+
   SurfaceLaw law() {
     Signal metal = Signal.constant(plateTemperature);
     return settling

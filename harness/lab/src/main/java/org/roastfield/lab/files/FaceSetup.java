@@ -7,6 +7,7 @@ import org.roastfield.core.surface.CoalBed;
 import org.roastfield.core.surface.DryingFace;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.surface.Wrap;
 
 /**
  * What a cook file states about the surroundings of one face in one stage.
@@ -38,8 +39,18 @@ public record FaceSetup(
 
   /** Surface law of these surroundings under a pressure [Pa]. */
   public SurfaceLaw law(double pressure) {
+    return law(pressure, 1);
+  }
+
+  /**
+   * The same of a face that holds and gets another amount of water.
+   *
+   * @param drive factor on it where the face dries, see {@code SurfaceWater}; a face of constant
+   *     wetness has none
+   */
+  public SurfaceLaw law(double pressure, double drive) {
     Chamber closed = chamber(Signal.constant(air), pressure);
-    return law(cover.lid().map(lid -> lid.over(closed)).orElse(closed));
+    return law(cover.lid().map(lid -> lid.over(closed)).orElse(closed), drive);
   }
 
   /**
@@ -50,11 +61,20 @@ public record FaceSetup(
    * @param pressure [Pa]
    */
   public SurfaceLaw law(Signal airTemperature, double pressure) {
-    return law(chamber(airTemperature, pressure));
+    return law(airTemperature, pressure, 1);
   }
 
-  private SurfaceLaw law(Chamber chamber) {
-    return drying ? dryingLaw(chamber, 1, 1) : constantLaw(chamber);
+  /**
+   * The same of a face that holds and gets another amount of water.
+   *
+   * @param drive as in {@link #law(double, double)}
+   */
+  public SurfaceLaw law(Signal airTemperature, double pressure, double drive) {
+    return law(chamber(airTemperature, pressure), drive);
+  }
+
+  private SurfaceLaw law(Chamber chamber, double drive) {
+    return drying ? dryingLaw(chamber, drive, 1) : constantLaw(chamber);
   }
 
   private Chamber chamber(Signal airTemperature, double pressure) {
@@ -105,6 +125,52 @@ public record FaceSetup(
         cover.wrap().map(wet::under).orElse(wet),
         drive,
         chamber.pressure());
+  }
+
+  /**
+   * The same with other numbers; walls keep their difference from the air.
+   *
+   * @param convection factor of the heat transfer coefficient, and of the vapour that goes with it
+   * @param warmerWalls what the walls are warmer [K]
+   * @param humidity factor of the humidity ratio
+   * @param contactHeat factor of the conductance of metal, at first and in the end
+   * @param moister factor of a constant wetness; of no effect on a face that dries
+   * @throws IllegalArgumentException if the wetness would be above 1
+   */
+  public FaceSetup varied(
+      double convection, double warmerWalls, double humidity, double contactHeat, double moister) {
+    double wet = drying ? wetness : moister * wetness;
+    if (!(wet <= 1)) {
+      throw new IllegalArgumentException("wetness must be at most 1, was " + wet);
+    }
+    return new FaceSetup(
+        air,
+        walls + warmerWalls,
+        humidity * humidityRatio,
+        heatTransfer.times(convection),
+        emissivity,
+        wet,
+        waterActivity,
+        contact.map(metal -> metal.times(contactHeat)),
+        bed,
+        cover,
+        drying);
+  }
+
+  /** The same under another wrap, or none. */
+  public FaceSetup wrapped(Optional<Wrap> wrap) {
+    return new FaceSetup(
+        air,
+        walls,
+        humidityRatio,
+        heatTransfer,
+        emissivity,
+        wetness,
+        waterActivity,
+        contact,
+        bed,
+        new CoverSetup(wrap, cover.lid(), cover.load()),
+        drying);
   }
 
   private SurfaceLaw around(Chamber chamber, double open) {

@@ -83,6 +83,7 @@ final class StageReader {
             name,
             upper,
             lower,
+            upper,
             first,
             stages.size() - first,
             rule.words(),
@@ -138,7 +139,8 @@ final class StageReader {
     List<Fact> facts = new ArrayList<>(StageFacts.of(touched, touched, section));
     facts.add(new Fact("turns", turns.words()));
     setups.add(
-        new StageSetup(name, touched, touched, first, stages.size() - first, turns.words(), facts));
+        new StageSetup(
+            name, touched, touched, free, first, stages.size() - first, turns.words(), facts));
   }
 
   private FaceSetup upper(Section section) {

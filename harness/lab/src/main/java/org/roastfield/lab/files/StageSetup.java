@@ -9,6 +9,8 @@ import java.util.List;
  * @param name as written
  * @param upper surroundings of the surface; in a slab, of the upper face
  * @param lower surroundings of a slab's lower face; equal to {@code upper} for other shapes
+ * @param free surroundings of a face that is turned away from the grate, where the stage has turns;
+ *     else equal to {@code upper}
  * @param firstStage index of its first stage in {@code cook().stages()}
  * @param stageCount how many of those stages it stands for, at least 1
  * @param end rule that ends it, in words
@@ -18,6 +20,7 @@ public record StageSetup(
     String name,
     FaceSetup upper,
     FaceSetup lower,
+    FaceSetup free,
     int firstStage,
     int stageCount,
     String end,

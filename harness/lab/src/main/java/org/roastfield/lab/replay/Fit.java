@@ -9,11 +9,6 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
-import org.roastfield.core.shape.Compact;
-import org.roastfield.core.shape.Cylinder;
-import org.roastfield.core.shape.Shape;
-import org.roastfield.core.shape.Slab;
-import org.roastfield.core.shape.Sphere;
 import org.roastfield.core.simulation.Outcome;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
@@ -162,7 +157,7 @@ public final class Fit {
     Cut stated = file.cook().cut();
     double size = value(values, FitParameter.SIZE);
     double start = stated.startTemperature() + value(values, FitParameter.START);
-    Cut cut = new Cut(scaled(stated.shape(), size), stated.material(), start);
+    Cut cut = new Cut(stated.shape().scaled(size), stated.material(), start);
     StageSetup first = file.stages().get(0);
     SurfaceLaw upper = law(first.upper(), values);
     SurfaceLaw lower = first.lower().equals(first.upper()) ? upper : law(first.lower(), values);
@@ -182,22 +177,5 @@ public final class Fit {
 
   private static double value(Map<FitParameter, Double> values, FitParameter parameter) {
     return values.getOrDefault(parameter, parameter.neutral());
-  }
-
-  private static Shape scaled(Shape shape, double factor) {
-    double half = factor * shape.halfThickness();
-    if (shape instanceof Cylinder) {
-      return Cylinder.ofRadius(half);
-    }
-    if (shape instanceof Sphere) {
-      return Sphere.ofRadius(half);
-    }
-    if (shape instanceof Slab) {
-      return Slab.ofThickness(2 * half);
-    }
-    if (shape instanceof Compact piece) {
-      return piece.scaled(factor);
-    }
-    throw new IllegalArgumentException("shape must be one that can be scaled, was " + shape);
   }
 }

@@ -81,6 +81,11 @@ public final class Readout {
         : String.join(", ", probes.stream().map(Probe::name).toList());
   }
 
+  /** The probe; empty for the true core. */
+  public Optional<Probe> probe() {
+    return probe;
+  }
+
   /** Whether a probe shows it, not the true core. */
   public boolean isProbe() {
     return probe.isPresent();

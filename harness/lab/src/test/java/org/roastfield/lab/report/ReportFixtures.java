@@ -247,7 +247,7 @@ final class ReportFixtures {
   }
 
   private static StageSetup setup(String name, FaceSetup face, int first, int count, String end) {
-    return new StageSetup(name, face, face, first, count, end, List.of());
+    return new StageSetup(name, face, face, face, first, count, end, List.of());
   }
 
   private static FaceSetup face(double celsius, Optional<ContactSetup> contact) {

@@ -1,0 +1,92 @@
+package org.roastfield.lab.cooker;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.roastfield.core.inference.CookModel;
+import org.roastfield.core.inference.ObservedCook;
+import org.roastfield.core.parameter.Owner;
+import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.core.simulation.Simulator;
+
+/**
+ * Logs of one cooker as one calibration: its own numbers are common to all of them, those of cuts
+ * and probes belong to each. Immutable.
+ *
+ * @param cases logged cooks
+ * @param parameters the cooker's, then those of each case, called "ID/NAME-OF-THE-LOG"
+ * @param observed the cases over these parameters
+ */
+public record CookerLogs(
+    List<LoggedCase> cases, ParameterSet parameters, List<ObservedCook> observed) {
+
+  /** Copies the lists. */
+  public CookerLogs {
+    cases = List.copyOf(cases);
+    observed = List.copyOf(observed);
+  }
+
+  /**
+   * Logs together.
+   *
+   * @param cases at least one, each with another name
+   * @param free which of their parameters are to be found; the others stay as the files state them
+   * @throws IllegalArgumentException if there is no case, two have one name, or nothing is free
+   */
+  public static CookerLogs of(List<LoggedCase> cases, Predicate<Parameter> free) {
+    Set<String> names = new HashSet<>();
+    ParameterSet all = ParameterSet.empty();
+    for (LoggedCase one : cases) {
+      if (!names.add(one.name())) {
+        throw new IllegalArgumentException("names of logs must be unique, twice " + one.name());
+      }
+      for (Parameter parameter : one.parameters().of(Owner.COOKER).list()) {
+        all = free.test(parameter) && !all.has(parameter.id()) ? all.with(parameter) : all;
+      }
+    }
+    List<ObservedCook> observed = new ArrayList<>();
+    for (LoggedCase one : cases) {
+      List<String> own = new ArrayList<>();
+      List<String> ids = new ArrayList<>();
+      for (Parameter parameter : one.parameters().list()) {
+        if (free.test(parameter)) {
+          String id = id(parameter, one.name());
+          own.add(parameter.id());
+          ids.add(id);
+          all = all.has(id) ? all : all.with(named(parameter, id));
+        }
+      }
+      observed.add(new ObservedCook(one.name(), own, ids, one.cook(), one.traces(), one.numbers()));
+    }
+    if (all.size() == 0) {
+      throw new IllegalArgumentException("at least one parameter of the logs must be free");
+    }
+    return new CookerLogs(cases, all, observed);
+  }
+
+  /** Id in a calibration of a parameter of a log. */
+  public static String id(Parameter parameter, String log) {
+    return parameter.owner() == Owner.COOKER ? parameter.id() : parameter.id() + "/" + log;
+  }
+
+  private static Parameter named(Parameter of, String id) {
+    return new Parameter(
+        id,
+        of.unit(),
+        of.owner(),
+        of.scale(),
+        of.median(),
+        of.spread(),
+        of.low(),
+        of.high(),
+        of.source());
+  }
+
+  /** What computed cooks say of the evidence. */
+  public CookModel model(Simulator simulator) {
+    return CookModel.of(parameters, observed, simulator);
+  }
+}
