@@ -23,4 +23,5 @@ module org.roastfield.core {
   exports org.roastfield.core.outcome;
   exports org.roastfield.core.salting;
   exports org.roastfield.core.inference;
+  exports org.roastfield.core.plan;
 }

@@ -42,15 +42,31 @@ public final class EnsembleSimulator {
 
   private final Settings settings;
   private final double[] sampleTimes;
+  private final Executor usual;
+  private final int usualWorkers;
 
-  private EnsembleSimulator(Settings settings, double[] sampleTimes) {
+  private EnsembleSimulator(
+      Settings settings, double[] sampleTimes, Executor usual, int usualWorkers) {
     this.settings = settings;
     this.sampleTimes = sampleTimes;
+    this.usual = usual;
+    this.usualWorkers = usualWorkers;
   }
 
-  /** Simulator with the given settings, keeping no samples. */
+  /** Simulator with the given settings, keeping no samples, in the calling thread. */
   public static EnsembleSimulator with(Settings settings) {
-    return new EnsembleSimulator(settings, new double[0]);
+    return new EnsembleSimulator(settings, new double[0], Runnable::run, 1);
+  }
+
+  /**
+   * The same for callers that know of no executor: what is run without one is run on this.
+   *
+   * @param executor runs the workers
+   * @param workers how many share the members, at least 1
+   */
+  public EnsembleSimulator on(Executor executor, int workers) {
+    Check.inRange("workers", workers, 1, Integer.MAX_VALUE);
+    return new EnsembleSimulator(settings, sampleTimes, executor, workers);
   }
 
   /**
@@ -66,11 +82,11 @@ public final class EnsembleSimulator {
             "times must increase, but times[" + i + "] = " + times[i] + " follows " + times[i - 1]);
       }
     }
-    return new EnsembleSimulator(settings, times.clone());
+    return new EnsembleSimulator(settings, times.clone(), usual, usualWorkers);
   }
 
   /**
-   * Computes an ensemble in the calling thread.
+   * Computes an ensemble in the calling thread, or {@link #on} another, and waits for it.
    *
    * @param template defines the grid over relative depth and the number of stages; usually the cook
    *     at the middle of the draws
@@ -79,7 +95,7 @@ public final class EnsembleSimulator {
    *     {@link MemberStatus#NOT_BUILT}
    */
   public EnsembleResult run(Cook template, int members, IntFunction<Cook> cook) {
-    return run(template, members, cook, Runnable::run, 1, new Cancellation());
+    return run(template, members, cook, usual, usualWorkers, new Cancellation());
   }
 
   /**
@@ -108,7 +124,7 @@ public final class EnsembleSimulator {
 
   /**
    * Computes an ensemble and the derivatives of each member by its parameters, in the calling
-   * thread.
+   * thread or {@link #on} another.
    *
    * @param template defines the grid over relative depth and the number of stages
    * @param members how many, at least 1
@@ -121,7 +137,7 @@ public final class EnsembleSimulator {
       int members,
       IntFunction<ParameterPoint> points,
       Function<ParameterPoint, Cook> cooks) {
-    return sensitivities(template, members, points, cooks, Runnable::run, 1, new Cancellation());
+    return sensitivities(template, members, points, cooks, usual, usualWorkers, new Cancellation());
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.roastfield.core.inference;
 
+import java.util.random.RandomGenerator;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
@@ -9,6 +10,8 @@ import org.roastfield.core.parameter.ParameterSet;
  * cut off at their bounds. Immutable. A profile's posterior becomes the prior of the next cook.
  */
 public final class Prior {
+
+  private static final int MOST_ATTEMPTS = 10_000;
 
   private final ParameterSet parameters;
   private final double[] mean;
@@ -74,6 +77,29 @@ public final class Prior {
   /** Covariance of two coordinates. */
   public double covariance(int a, int b) {
     return covariance[a][b];
+  }
+
+  /**
+   * Coordinates drawn from the distribution, again and again until they lie within the bounds.
+   *
+   * @throws IllegalStateException if that takes more than 10 000 attempts
+   */
+  public double[] draw(RandomGenerator random) {
+    double[] normal = new double[mean.length];
+    for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
+      for (int p = 0; p < normal.length; p++) {
+        normal[p] = StudentProposal.normal(random);
+      }
+      double[] drawn = factor.coloured(normal);
+      for (int p = 0; p < drawn.length; p++) {
+        drawn[p] += mean[p];
+      }
+      if (allows(drawn)) {
+        return drawn;
+      }
+    }
+    throw new IllegalStateException(
+        "the bounds of " + parameters + " leave next to nothing of their distribution");
   }
 
   double[][] covariance() {

@@ -50,7 +50,8 @@ class ArchitectureTest {
           "ensemble",
           "outcome",
           "salting",
-          "inference");
+          "inference",
+          "plan");
 
   private static final Set<String> HIDDEN = Set.of("internal", "grid", "integration");
 

@@ -1,0 +1,136 @@
+package org.roastfield.core.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/** Puts a plan together from draws that followed it. */
+final class Assembly {
+
+  /** Times at which the core is kept. */
+  static final int SAMPLES = 97;
+
+  private final PlanRequest request;
+  private final Draws draws;
+  private final Decision decision;
+  private final Service service;
+  private final Run run;
+  private final int[] members;
+  private final double lead;
+
+  Assembly(PlanRequest request, Draws draws, Decision decision, Run run) {
+    this.request = request;
+    this.draws = draws;
+    this.decision = decision;
+    this.service = request.service();
+    this.run = run;
+    this.members = IntStream.range(0, run.size()).filter(run::isComputed).toArray();
+    this.lead = Math.min(needed(), -service.earliestOn());
+  }
+
+  private double needed() {
+    return Pace.leadOf(run, service);
+  }
+
+  Plan plan() {
+    double[] cores = values(i -> run.finalCore[i]);
+    Tally tally = Tally.of(cores, request);
+    double[] carved = values(i -> Math.max(0, run.ready[i] - lead));
+    double[] held = values(i -> Math.max(0, lead - run.ready[i]));
+    double tooLong = share(held, service.longestHold());
+    return new Plan(
+        decision.reading(),
+        lead,
+        milestones(),
+        Spread.of(cores),
+        tally.under(),
+        tally.over(),
+        1 - share(carved, service.latest()),
+        1 - share(carved, 0),
+        Spread.of(held),
+        tooLong,
+        decision.candidates(),
+        SearCheck.of(
+            cores,
+            values(i -> run.pull[i]),
+            values(i -> run.searCore[i] - run.pullCore[i] + decision.reading())),
+        band(),
+        new Shortfalls(request, decision, Spread.of(cores), tally).list(needed(), lead, tooLong),
+        members.length,
+        request.members() - members.length);
+  }
+
+  /** Values of the computed draws. */
+  private double[] values(ToDoubleOfDraw value) {
+    return Arrays.stream(members).mapToDouble(value::of).toArray();
+  }
+
+  private interface ToDoubleOfDraw {
+    double of(int draw);
+  }
+
+  private static double share(double[] values, double above) {
+    return (double) Arrays.stream(values).filter(value -> value > above).count() / values.length;
+  }
+
+  private List<Milestone> milestones() {
+    List<Milestone> list = new ArrayList<>();
+    for (Preparation one : request.preparations()) {
+      add(list, one.kind(), i -> -one.before(), Milestone.Rule.MOVE_THE_REST);
+    }
+    if (draws.course.firstSear >= 0) {
+      add(list, Milestone.Kind.FIRST_SEAR, i -> 0, Milestone.Rule.MOVE_THE_REST);
+      add(list, Milestone.Kind.ON, i -> run.firstSear[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
+    } else {
+      add(list, Milestone.Kind.ON, i -> 0, Milestone.Rule.MOVE_THE_REST);
+    }
+    add(list, Milestone.Kind.NEAR, i -> run.near[i], Milestone.Rule.BY_READING);
+    add(list, Milestone.Kind.PULL, i -> run.pull[i], Milestone.Rule.BY_READING);
+    if (draws.course.searsLast()) {
+      add(list, Milestone.Kind.SEAR, i -> run.pause[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
+      add(list, Milestone.Kind.REST, i -> run.sear[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
+    }
+    Milestone.Rule hold = Milestone.Rule.HOLD_OR_CARVE_LATER;
+    add(list, Milestone.Kind.PEAK, i -> run.peakTime[i], hold);
+    add(list, Milestone.Kind.READY, i -> run.ready[i], hold);
+    add(list, Milestone.Kind.CARVE, i -> Math.max(lead, run.ready[i]), hold);
+    ToDoubleFunction<Milestone> byMedian = one -> one.time().median();
+    list.sort(Comparator.comparingDouble(byMedian).thenComparing(Milestone::kind));
+    return list;
+  }
+
+  /** Adds an event at times since the start of the cook. */
+  private void add(
+      List<Milestone> list, Milestone.Kind kind, ToDoubleOfDraw at, Milestone.Rule rule) {
+    Spread time = Spread.of(values(at)).plus(-lead);
+    double[] after = values(i -> after(run.ready[i], at.of(i)));
+    double slack = service.latest() - time.median() - Spread.quantile(service.chance(), after);
+    list.add(new Milestone(kind, time, slack, rule));
+  }
+
+  private static double after(double ready, double event) {
+    return ready == Double.POSITIVE_INFINITY ? ready : ready - event;
+  }
+
+  private Plan.CoreBand band() {
+    List<Double> times = new ArrayList<>();
+    List<Spread> spreads = new ArrayList<>();
+    double until = decision.lead() + service.latest();
+    for (int k = 0; k < SAMPLES; k++) {
+      int sample = k;
+      double[] cores =
+          Arrays.stream(members)
+              .mapToDouble(i -> run.result.coreAt(i, sample))
+              .filter(core -> !Double.isNaN(core))
+              .toArray();
+      if (cores.length > members.length / 2) {
+        times.add(until * k / (SAMPLES - 1) - lead);
+        spreads.add(Spread.of(cores));
+      }
+    }
+    return new Plan.CoreBand(times, spreads);
+  }
+}

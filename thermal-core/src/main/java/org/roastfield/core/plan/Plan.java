@@ -1,0 +1,90 @@
+package org.roastfield.core.plan;
+
+import java.util.List;
+import org.roastfield.core.internal.Check;
+
+/**
+ * A plan worked backwards from the carving. Times in seconds after the wanted carving.
+ *
+ * @param reading of the display at which the gentle heat ends [K]
+ * @param lead how long before the wanted carving the cook begins [s]: the gentle heat, or a sear
+ *     before it
+ * @param milestones in order of their medians
+ * @param finalCore highest core up to carving [K]
+ * @param chanceUnder of a final core below the wish, in [0, 1]
+ * @param chanceOver of one above it, in [0, 1]
+ * @param chanceReady of having rested by the latest carving, in [0, 1]
+ * @param chanceReadyAsWished of having rested by the wanted carving, in [0, 1]
+ * @param held how long it is kept after its least rest [s]
+ * @param chanceHeldTooLong of being kept for longer than wished, in [0, 1]
+ * @param candidates readings that were weighed, in order
+ * @param searCheck what a reading at the end of the sear is worth
+ * @param core over time, from the beginning of the cook on
+ * @param shortfalls wishes that could not be met; empty if all are
+ * @param members draws that were computed
+ * @param notBuilt draws that could not be, and are left out
+ */
+public record Plan(
+    double reading,
+    double lead,
+    List<Milestone> milestones,
+    Spread finalCore,
+    double chanceUnder,
+    double chanceOver,
+    double chanceReady,
+    double chanceReadyAsWished,
+    Spread held,
+    double chanceHeldTooLong,
+    List<Candidate> candidates,
+    SearCheck searCheck,
+    CoreBand core,
+    List<Shortfall> shortfalls,
+    int members,
+    int notBuilt) {
+
+  /** How far short of the pull the display calls for readiness [K]; assumed. */
+  public static final double AHEAD = 5;
+
+  /** Copies the lists. */
+  public Plan {
+    milestones = List.copyOf(milestones);
+    candidates = List.copyOf(candidates);
+    shortfalls = List.copyOf(shortfalls);
+  }
+
+  /**
+   * The core over time, of draws that are not yet carved.
+   *
+   * @param times after the wanted carving [s]
+   * @param spreads of the core at these times [K]
+   */
+  public record CoreBand(List<Double> times, List<Spread> spreads) {
+
+    /**
+     * @throws IllegalArgumentException if there are not as many times as spreads
+     */
+    public CoreBand {
+      times = List.copyOf(times);
+      spreads = List.copyOf(spreads);
+      Check.inRange("number of spreads", spreads.size(), times.size(), times.size());
+    }
+  }
+
+  /** Whether every wish is met. */
+  public boolean meetsWishes() {
+    return shortfalls.isEmpty();
+  }
+
+  /**
+   * The milestone of a kind.
+   *
+   * @throws IllegalArgumentException if the plan has none
+   */
+  public Milestone milestone(Milestone.Kind kind) {
+    return milestones.stream()
+        .filter(one -> one.kind() == kind)
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalArgumentException("kind must be one of the plan, was " + kind));
+  }
+}

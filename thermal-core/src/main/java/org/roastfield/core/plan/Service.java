@@ -1,0 +1,60 @@
+package org.roastfield.core.plan;
+
+import org.roastfield.core.internal.Check;
+
+/**
+ * When the cut shall be carved, and what is possible around it. Times in seconds after the wanted
+ * carving; before it they are negative.
+ *
+ * @param latest how much later will do [s], at least 0
+ * @param earliestOn before this nothing can go on [s], such as now; {@code NEGATIVE_INFINITY} if
+ *     there is time enough
+ * @param chance demanded of being ready by the latest carving, in [0.5, 0.999]
+ * @param leastRest [s], at least 0
+ * @param longestHold how long it may be kept after that [s], at least 0
+ */
+public record Service(
+    double latest, double earliestOn, double chance, double leastRest, double longestHold) {
+
+  /**
+   * @throws IllegalArgumentException if a number is outside its range
+   */
+  public Service {
+    Check.notNegative("latest", latest);
+    if (!(earliestOn < latest)) {
+      throw new IllegalArgumentException(
+          "earliestOn must be before the latest carving, was " + earliestOn);
+    }
+    Check.inRange("chance", chance, 0.5, 0.999);
+    Check.notNegative("leastRest", leastRest);
+    Check.notNegative("longestHold", longestHold);
+  }
+
+  /**
+   * On time with a chance of nine in ten, after a rest of at least 15 minutes, and kept for another
+   * hour at most; the rest and the hour are assumed.
+   */
+  public static Service usual() {
+    return new Service(0, Double.NEGATIVE_INFINITY, 0.9, 900, 3600);
+  }
+
+  /** The same with a later end of the window [s]. */
+  public Service withLatest(double latest) {
+    return new Service(latest, earliestOn, chance, leastRest, longestHold);
+  }
+
+  /** The same with nothing going on before a time [s]. */
+  public Service withEarliestOn(double earliestOn) {
+    return new Service(latest, earliestOn, chance, leastRest, longestHold);
+  }
+
+  /** The same with another chance. */
+  public Service withChance(double chance) {
+    return new Service(latest, earliestOn, chance, leastRest, longestHold);
+  }
+
+  /** The same with another rest and hold [s]. */
+  public Service withRest(double leastRest, double longestHold) {
+    return new Service(latest, earliestOn, chance, leastRest, longestHold);
+  }
+}

@@ -1,0 +1,69 @@
+package org.roastfield.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Which wishes a plan does not meet, and why. */
+final class Shortfalls {
+
+  /** How far a median may be from a wish that counts as met [K]; assumed. */
+  private static final double TOLERANCE = 1;
+
+  private final PlanRequest request;
+  private final Decision decision;
+  private final Spread finalCore;
+  private final Tally tally;
+  private final List<Shortfall> list = new ArrayList<>();
+
+  Shortfalls(PlanRequest request, Decision decision, Spread finalCore, Tally tally) {
+    this.request = request;
+    this.decision = decision;
+    this.finalCore = finalCore;
+    this.tally = tally;
+  }
+
+  /**
+   * @param needed lead for the demanded chance [s]
+   * @param lead of the plan [s]
+   * @param tooLong share that is held for too long
+   */
+  List<Shortfall> list(double needed, double lead, double tooLong) {
+    core();
+    if (!tally.meetsMinima()) {
+      minimum();
+    }
+    if (lead < needed) {
+      add(Shortfall.Reason.TOO_LATE, needed, lead);
+    }
+    if (tooLong > 1 - request.service().chance()) {
+      add(Shortfall.Reason.HELD_TOO_LONG, request.service().chance(), 1 - tooLong);
+    }
+    return list;
+  }
+
+  private void core() {
+    CoreWish wish = request.wish();
+    if (finalCore.median() < wish.low() - TOLERANCE) {
+      add(Shortfall.Reason.HEAT_TOO_LOW, wish.middle(), finalCore.median());
+    } else if (finalCore.median() > wish.high() + TOLERANCE) {
+      boolean sear = decision.lowest() || request.minima().isEmpty();
+      add(
+          sear ? Shortfall.Reason.SEAR_TOO_MUCH : Shortfall.Reason.MINIMUM_ABOVE_WISH,
+          wish.high(),
+          finalCore.median());
+    }
+  }
+
+  private void minimum() {
+    for (Minimum one : request.minima()) {
+      double chance = tally.chanceOf(one);
+      if (chance < one.chance()) {
+        add(Shortfall.Reason.MINIMUM_NOT_MET, one.chance(), chance);
+      }
+    }
+  }
+
+  private void add(Shortfall.Reason reason, double wished, double reached) {
+    list.add(new Shortfall(reason, wished, reached));
+  }
+}

@@ -1,0 +1,98 @@
+package org.roastfield.core.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.Test;
+import org.roastfield.core.ensemble.EnsembleSimulator;
+import org.roastfield.core.outcome.DonenessScale;
+import org.roastfield.core.units.Temperatures;
+
+class PlannerTest {
+
+  private static final CoreWish MEDIUM = CoreWish.of(DonenessScale.TRADE, 4);
+
+  private static PlanRequest loin() {
+    return PlanRequest.of(PlanCooks.loin(), PlanCooks.prior(), MEDIUM).withDraws(60, 7);
+  }
+
+  @Test
+  void loin_isTakenOffWellBeforeItsWish_andHitsIt() {
+    Plan plan = Planner.withDefaults().plan(loin());
+    assertEquals(MEDIUM.middle(), plan.finalCore().median(), 1.5);
+    assertTrue(plan.reading() < plan.finalCore().low() - 2);
+    assertEquals(0.9, plan.chanceReady(), 0.02);
+  }
+
+  @Test
+  void milestones_followEachOther() {
+    Plan plan = Planner.withDefaults().plan(loin());
+    List<Milestone.Kind> order =
+        List.of(
+            Milestone.Kind.ON,
+            Milestone.Kind.NEAR,
+            Milestone.Kind.PULL,
+            Milestone.Kind.SEAR,
+            Milestone.Kind.REST,
+            Milestone.Kind.READY,
+            Milestone.Kind.CARVE);
+    for (int i = 1; i < order.size(); i++) {
+      Spread before = plan.milestone(order.get(i - 1)).time();
+      Spread after = plan.milestone(order.get(i)).time();
+      assertTrue(before.median() <= after.median(), order.get(i).toString());
+    }
+    assertEquals(-plan.lead(), plan.milestone(Milestone.Kind.ON).time().median(), 1e-9);
+    double sear =
+        plan.milestone(Milestone.Kind.REST).time().median()
+            - plan.milestone(Milestone.Kind.SEAR).time().median();
+    assertEquals(200, sear, 1e-6);
+  }
+
+  @Test
+  void plan_isTheSame_onAnyNumberOfWorkers() {
+    Plan alone = Planner.withDefaults().plan(loin());
+    ExecutorService executor = Executors.newFixedThreadPool(3);
+    try {
+      assertEquals(
+          alone,
+          Planner.with(EnsembleSimulator.with(Planner.PLANNING).on(executor, 3)).plan(loin()));
+    } finally {
+      executor.shutdownNow();
+    }
+  }
+
+  @Test
+  void minimum_raisesTheReading_untilItsChanceIsMet() {
+    Plan free = Planner.withDefaults().plan(loin());
+    Minimum minimum = new Minimum(Temperatures.celsius(62.8), 0.75);
+    Plan bound = Planner.withDefaults().plan(loin().withMinima(List.of(minimum)));
+    assertTrue(bound.reading() > free.reading());
+    assertEquals(List.of(), bound.shortfalls().stream().filter(PlannerTest::isOfCore).toList());
+  }
+
+  private static boolean isOfCore(Shortfall one) {
+    return one.reason() != Shortfall.Reason.HELD_TOO_LONG;
+  }
+
+  @Test
+  void lateStart_givesTheNearestPlan_andSaysSo() {
+    PlanRequest late = loin().with(Service.usual().withEarliestOn(-7200));
+    Plan plan = Planner.withDefaults().plan(late);
+    assertEquals(7200, plan.lead(), 0);
+    assertTrue(plan.chanceReady() < 0.5);
+    assertEquals(
+        List.of(Shortfall.Reason.TOO_LATE),
+        plan.shortfalls().stream().map(Shortfall::reason).toList());
+  }
+
+  @Test
+  void roles_mustBeInAPossibleOrder() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> PlannedCook.of(PlanCooks.loin().cooks(), List.of(Role.REST, Role.GENTLE)));
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.roastfield.core.plan;
+
+import org.jspecify.annotations.NullMarked;
