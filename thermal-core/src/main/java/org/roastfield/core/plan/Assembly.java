@@ -46,6 +46,7 @@ final class Assembly {
         lead,
         milestones(),
         Spread.of(cores),
+        tally.expectedLoss(),
         tally.under(),
         tally.over(),
         1 - share(carved, service.latest()),

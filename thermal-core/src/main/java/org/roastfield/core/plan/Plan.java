@@ -11,6 +11,7 @@ import org.roastfield.core.internal.Check;
  *     before it
  * @param milestones in order of their medians
  * @param finalCore highest core up to carving [K]
+ * @param expectedLoss in the unit of the loss: what plans of one wish are compared by
  * @param chanceUnder of a final core below the wish, in [0, 1]
  * @param chanceOver of one above it, in [0, 1]
  * @param chanceReady of having rested by the latest carving, in [0, 1]
@@ -29,6 +30,7 @@ public record Plan(
     double lead,
     List<Milestone> milestones,
     Spread finalCore,
+    double expectedLoss,
     double chanceUnder,
     double chanceOver,
     double chanceReady,

@@ -1,9 +1,13 @@
 package org.roastfield.core.plan;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.cook.Stage;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.ParameterPoint;
 
@@ -43,6 +47,73 @@ public record PlannedCook(Function<ParameterPoint, Cook> cooks, List<Role> roles
   /** The same with other cooks, such as those of a hotter fire; of the same stages. */
   public PlannedCook with(Function<ParameterPoint, Cook> cooks) {
     return new PlannedCook(cooks, roles, probe);
+  }
+
+  /** Schedule of its sear at a point; empty if it has none. */
+  public Optional<SearSchedule> sear(ParameterPoint point) {
+    List<Stage> sears = sears(at(point));
+    if (sears.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean first = roles.get(0) == Role.SEAR;
+    boolean last = roles.lastIndexOf(Role.SEAR) > roles.lastIndexOf(Role.GENTLE);
+    SearSchedule.Order order =
+        first ? last ? SearSchedule.Order.BOTH : SearSchedule.Order.FIRST : SearSchedule.Order.LAST;
+    return Optional.of(SearSchedule.of(sears, order));
+  }
+
+  /**
+   * The same seared by another schedule; of two halves the first has the smaller number of rounds.
+   * A pause while the fire ramps is left out where the sear comes first.
+   *
+   * @throws IllegalArgumentException if it has no sear
+   */
+  public PlannedCook searedBy(SearSchedule schedule, ParameterPoint anywhere) {
+    int legs = schedule.legs(sears(at(anywhere)), 1, 1).size();
+    boolean both = schedule.order() == SearSchedule.Order.BOTH;
+    int before =
+        both
+            ? Math.max(1, schedule.rounds() / 2)
+            : schedule.order() == SearSchedule.Order.FIRST ? schedule.rounds() : 0;
+    int after = both ? Math.max(1, schedule.rounds() - before) : schedule.rounds() - before;
+    List<Role> order = new ArrayList<>(Collections.nCopies(before * legs, Role.SEAR));
+    for (Role role : roles) {
+      if (staysBefore(role, after)) {
+        order.add(role);
+      }
+    }
+    order.addAll(Collections.nCopies(after * legs, Role.SEAR));
+    order.addAll(roles.subList(roles.indexOf(Role.REST), roles.size()));
+    return new PlannedCook(point -> seared(at(point), schedule, before, after), order, probe);
+  }
+
+  private Cook seared(Cook cook, SearSchedule schedule, int before, int after) {
+    List<Stage> sears = sears(cook);
+    double share = before == 0 ? 0 : after == 0 ? 1 : 0.5;
+    List<Stage> stages = new ArrayList<>(schedule.legs(sears, share, before));
+    for (int i = 0; i < roles.size(); i++) {
+      if (staysBefore(roles.get(i), after)) {
+        stages.add(cook.stages().get(i));
+      }
+    }
+    stages.addAll(schedule.legs(sears, 1 - share, after));
+    stages.addAll(cook.stages().subList(roles.indexOf(Role.REST), roles.size()));
+    return new Cook(cook.cut(), stages, cook.probes());
+  }
+
+  /** Whether a role stays ahead of a number of rounds after the gentle heat. */
+  private static boolean staysBefore(Role role, int rounds) {
+    return role == Role.GENTLE || (role == Role.PAUSE && rounds > 0);
+  }
+
+  private List<Stage> sears(Cook cook) {
+    List<Stage> sears = new ArrayList<>();
+    for (int i = 0; i < roles.size(); i++) {
+      if (roles.get(i) == Role.SEAR) {
+        sears.add(cook.stages().get(i));
+      }
+    }
+    return sears;
   }
 
   /** Cook at a point, checked against the roles. */

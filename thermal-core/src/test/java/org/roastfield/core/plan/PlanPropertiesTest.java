@@ -1,0 +1,96 @@
+package org.roastfield.core.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.roastfield.core.units.Temperatures;
+
+/** What every plan must obey, whatever its numbers. */
+class PlanPropertiesTest {
+
+  private static final Planner PLANNER = Planner.withDefaults();
+
+  private static Plan loin(double diameter, double wish, Service service, int seed) {
+    double air = Temperatures.celsius(120);
+    return PLANNER.plan(
+        PlanRequest.of(
+                PlanCooks.loin(diameter / 1000, air),
+                PlanCooks.prior(),
+                CoreWish.of(Temperatures.celsius(wish)))
+            .with(service)
+            .withDraws(24, seed));
+  }
+
+  @Property(tries = 15)
+  void laterService_neverStartsEarlier(
+      @ForAll @DoubleRange(min = 60, max = 100) double diameter,
+      @ForAll @DoubleRange(min = 0, max = 5400) double later,
+      @ForAll @IntRange(max = 1000) int seed) {
+    Plan plan = loin(diameter, 60, Service.usual(), seed);
+    Plan relaxed = loin(diameter, 60, Service.usual().withLatest(later), seed);
+    assertTrue(relaxed.lead() <= plan.lead());
+    assertTrue(relaxed.chanceReady() >= plan.chanceReady() - 1.0 / 24);
+  }
+
+  @Property(tries = 15)
+  void thickerCut_takesLonger(
+      @ForAll @DoubleRange(min = 60, max = 90) double diameter,
+      @ForAll @DoubleRange(min = 3, max = 20) double more,
+      @ForAll @IntRange(max = 1000) int seed) {
+    Plan plan = loin(diameter, 60, Service.usual(), seed);
+    Plan thicker = loin(diameter + more, 60, Service.usual(), seed);
+    assertTrue(thicker.lead() > plan.lead());
+  }
+
+  @Property(tries = 15)
+  void hotterWish_isPulledLater_andHotter(
+      @ForAll @DoubleRange(min = 52, max = 60) double wish,
+      @ForAll @DoubleRange(min = 1, max = 4) double more,
+      @ForAll @IntRange(max = 1000) int seed) {
+    Plan plan = loin(80, wish, Service.usual(), seed);
+    Plan hotter = loin(80, wish + more, Service.usual(), seed);
+    assertTrue(hotter.reading() > plan.reading());
+    assertTrue(heating(hotter) > heating(plan));
+  }
+
+  private static double heating(Plan plan) {
+    return plan.milestone(Milestone.Kind.PULL).time().median() + plan.lead();
+  }
+
+  @Property(tries = 15)
+  void heavierOvershooting_neverRaisesTheReading(
+      @ForAll @DoubleRange(min = 0.25, max = 4) double over,
+      @ForAll @IntRange(max = 1000) int seed) {
+    PlanRequest request =
+        PlanRequest.of(PlanCooks.loin(), PlanCooks.prior(), CoreWish.of(Temperatures.celsius(58)))
+            .withDraws(24, seed);
+    Plan mild = PLANNER.plan(request.with(CoreLoss.squares(1, over)));
+    Plan strict = PLANNER.plan(request.with(CoreLoss.squares(1, 2 * over)));
+    assertTrue(strict.reading() <= mild.reading());
+    assertTrue(strict.finalCore().median() <= mild.finalCore().median());
+  }
+
+  /**
+   * Surface and core differ by q L/(4 k), at most 3 K at 600 W/m² and 10 mm; a fifteenth of that is
+   * left to rise while the cold comes in.
+   */
+  @Property(tries = 10)
+  void thinSliceInTheCold_hasNoCarryover(
+      @ForAll @DoubleRange(min = 4, max = 10) double thickness,
+      @ForAll @DoubleRange(min = 30, max = 50) double wish,
+      @ForAll @IntRange(max = 1000) int seed) {
+    Plan plan =
+        PLANNER.plan(
+            PlanRequest.of(
+                    PlanCooks.coldSlice(thickness / 1000),
+                    PlanCooks.prior(),
+                    CoreWish.of(Temperatures.celsius(wish)))
+                .withDraws(24, seed));
+    assertEquals(plan.reading(), plan.finalCore().median(), 0.2);
+    assertEquals(Temperatures.celsius(wish), plan.reading(), 0.3);
+  }
+}

@@ -1,0 +1,52 @@
+package org.roastfield.core.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.roastfield.core.ensemble.EnsembleSimulator;
+import org.roastfield.core.outcome.DonenessScale;
+import org.roastfield.core.units.Temperatures;
+
+class WhatIfTest {
+
+  private static final double AIR = Temperatures.celsius(110);
+  private static final EnsembleSimulator SIMULATOR = EnsembleSimulator.with(Planner.PLANNING);
+  private static final PlanRequest REQUEST =
+      PlanRequest.of(PlanCooks.loin(), PlanCooks.prior(), CoreWish.of(DonenessScale.TRADE, 4))
+          .withDraws(100, 3);
+  private static final Plan PLAN = Planner.with(SIMULATOR).plan(REQUEST);
+  private static final WhatIf WHAT_IF = WhatIf.with(SIMULATOR);
+
+  private static PlannedCook hotter(double kelvin) {
+    return PlanCooks.loin(0.096, AIR + kelvin);
+  }
+
+  /** Draws and their middle differ by some percent. */
+  @Test
+  void smallChange_bySensitivity_isThatOfTheDraws() {
+    WhatIf.Effect estimate = WHAT_IF.estimate(REQUEST, PLAN, WhatIfTest::hotter, 1);
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(1));
+    assertEquals(WhatIf.Method.SENSITIVITY, estimate.method());
+    assertEquals(exact.pull(), estimate.pull(), 0.1 * Math.abs(exact.pull()));
+    assertEquals(exact.ready(), estimate.ready(), 0.1 * Math.abs(exact.ready()));
+    assertEquals(exact.finalCore(), estimate.finalCore(), 0.15 * exact.finalCore());
+  }
+
+  @Test
+  void raisedFire_isReadyEarlier_withMoreCarryover() {
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(15));
+    assertTrue(exact.pull() < -600);
+    assertTrue(exact.near() < 0);
+    assertTrue(exact.finalCore() > 0);
+    assertTrue(exact.chanceReady() > PLAN.chanceReady());
+  }
+
+  @Test
+  void noChange_changesNothing() {
+    WhatIf.Effect none = WHAT_IF.exact(REQUEST, PLAN, hotter(0));
+    assertEquals(0, none.pull(), 0);
+    assertEquals(0, none.finalCore(), 0);
+    assertEquals(PLAN.chanceReady(), none.chanceReady(), 0.011);
+  }
+}
