@@ -1,0 +1,97 @@
+package org.roastfield.core.chamber;
+
+import org.roastfield.core.internal.Check;
+import org.roastfield.core.parameter.Owner;
+import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.core.parameter.Scale;
+
+/**
+ * What is not known of a pit, as multipliers on one that is like it, and of how it drifts. All
+ * belong to the cooker and are assumed: ranges of use, no measured source found.
+ */
+public final class FireParameters {
+
+  private static final String ASSUMED = "assumed: range of lidded pits, no measured source found";
+
+  private static final Parameter CAPACITY = multiplier("fire-wall-capacity", 0.3, 0.3, 3);
+  private static final Parameter LOSS = multiplier("fire-wall-loss", 0.25, 0.4, 2.5);
+  private static final Parameter EXCHANGE = multiplier("fire-gas-exchange", 0.35, 0.3, 3);
+  private static final Parameter VENTS = multiplier("fire-vents", 0.35, 0.3, 3);
+  private static final Parameter POWER = multiplier("fire-bed-power", 0.25, 0.4, 2.5);
+  private static final Parameter IGNITION = multiplier("fire-ignition", 0.3, 0.4, 2.5);
+  private static final Parameter HEATING_VALUE = multiplier("fire-heating-value", 0.08, 0.7, 1.3);
+  private static final Parameter OPEN_LOSS = multiplier("fire-lid-loss", 0.5, 0.2, 5);
+  private static final Parameter LIGHTING = multiplier("fire-lighting", 0.2, 0.5, 2);
+  private static final Parameter DRIFT =
+      new Parameter("fire-drift", "K", Owner.COOKER, Scale.LOGARITHM, 8, 0.3, 1, 30, ASSUMED);
+  private static final Parameter DRIFT_TIME =
+      new Parameter(
+          "fire-drift-time", "s", Owner.COOKER, Scale.LOGARITHM, 2100, 0.4, 120, 14_400, ASSUMED);
+
+  private FireParameters() {}
+
+  private static Parameter multiplier(String id, double spread, double low, double high) {
+    return Parameter.multiplier(id, Owner.COOKER, spread, low, high, ASSUMED);
+  }
+
+  /** Of the pit itself, in the order of {@link #pit}. */
+  public static ParameterSet ofPit() {
+    return ParameterSet.of(
+        CAPACITY, LOSS, EXCHANGE, VENTS, POWER, IGNITION, HEATING_VALUE, OPEN_LOSS, LIGHTING);
+  }
+
+  /** Of its drift, tended by hand: standard deviation and correlation time. */
+  public static ParameterSet ofDrift() {
+    return ParameterSet.of(DRIFT, DRIFT_TIME);
+  }
+
+  /**
+   * A pit like another with multipliers; those that are not in the set are 1.
+   *
+   * @param base pit that it is like
+   * @param parameters some or all of {@link #ofPit}; others are not looked at
+   * @param values of them, as many
+   * @throws IllegalArgumentException if the pit leaves the range of its records
+   */
+  public static FirePit pit(FirePit base, ParameterSet parameters, double[] values) {
+    Multipliers by = new Multipliers(parameters, values);
+    FirePit.Walls walls = base.walls();
+    FirePit.Vents vents = base.vents();
+    FirePit.Bed bed = base.bed();
+    return new FirePit(
+        new FirePit.Walls(
+            walls.capacity() * by.of(CAPACITY),
+            walls.area(),
+            walls.inner(),
+            walls.exchange() * by.of(EXCHANGE),
+            walls.loss() * by.of(LOSS),
+            walls.openLoss() * by.of(OPEN_LOSS)),
+        new FirePit.Vents(vents.area() * by.of(VENTS), vents.height(), vents.airUse()),
+        new FirePit.Bed(
+            bed.power() * by.of(POWER),
+            bed.burnOut(),
+            bed.ignition() * by.of(IGNITION),
+            bed.radiantShare(),
+            bed.heatingValue() * by.of(HEATING_VALUE),
+            bed.usable(),
+            bed.lighting() * by.of(LIGHTING)));
+  }
+
+  /** Multipliers by parameter. */
+  private static final class Multipliers {
+
+    private final ParameterSet parameters;
+    private final double[] values;
+
+    Multipliers(ParameterSet parameters, double[] values) {
+      Check.inRange("length of values", values.length, parameters.size(), parameters.size());
+      this.parameters = parameters;
+      this.values = values;
+    }
+
+    double of(Parameter parameter) {
+      return parameters.has(parameter.id()) ? values[parameters.index(parameter.id())] : 1;
+    }
+  }
+}
