@@ -44,7 +44,7 @@ public final class Calibration {
     bounds = new BoundedCoordinates(prior.parameters());
     double[] longest = new double[prior.size()];
     for (int p = 0; p < longest.length; p++) {
-      longest[p] = 2 * prior.spread(p);
+      longest[p] = 2 * Math.min(prior.spread(p), prior.parameters().get(p).spread());
     }
     search = LevenbergMarquardt.standard().withLongestStep(longest);
   }
@@ -66,7 +66,7 @@ public final class Calibration {
 
   /** The most probable coordinates, searched from the prior's mean on. */
   public MapEstimate map() {
-    return mapFrom(inside(prior.mean()));
+    return mapFrom(prior.mean());
   }
 
   /**
@@ -104,7 +104,7 @@ public final class Calibration {
     for (int p = 0; p < z.length; p++) {
       z[p] += mean[p];
     }
-    return inside(z);
+    return z;
   }
 
   /** Moves a start that lies at or beyond a bound back within. */
@@ -119,7 +119,8 @@ public final class Calibration {
     return inside;
   }
 
-  private MapEstimate mapFrom(double[] start) {
+  /** The most probable coordinates, searched from given ones on. */
+  MapEstimate mapFrom(double[] start) {
     List<ErrorModel> errors = new ArrayList<>();
     List<double[]> precision = new ArrayList<>();
     for (Series series : evidence.series()) {
@@ -128,7 +129,7 @@ public final class Calibration {
       Arrays.fill(ones, 1);
       precision.add(ones);
     }
-    double[] free = bounds.free(start);
+    double[] free = bounds.free(inside(start));
     double last = Double.POSITIVE_INFINITY;
     for (int sweep = 1; ; sweep++) {
       MapProblem problem =
@@ -203,9 +204,40 @@ public final class Calibration {
     return weighed;
   }
 
+  /** What the evidence says around an estimate to first order, under its errors and weights. */
+  Linearisation linearised(MapEstimate estimate) {
+    return problem(estimate).linearised(estimate.coordinates());
+  }
+
+  /** A column of the evidence, whitened by the errors and weights of an estimate. */
+  double[] whitened(MapEstimate estimate, double[] column) {
+    double[] white = new double[evidence.size()];
+    problem(estimate).whiten(column, white);
+    return white;
+  }
+
+  private MapProblem problem(MapEstimate estimate) {
+    List<ErrorModel> errors = new ArrayList<>();
+    for (int s = 0; s < evidence.series().size(); s++) {
+      errors.add(estimate.errors(s));
+    }
+    List<Whitening> whitenings = whitenings(errors, estimate.precision());
+    return new MapProblem(prior, evidence, model, bounds, whitenings);
+  }
+
+  /** Error models of each series around an estimate. */
+  List<ErrorGrid> grids(MapEstimate estimate) {
+    return grids(estimate.precision(), evidence.residuals(estimate.predicted()));
+  }
+
+  /** What computes the evidence. */
+  ForwardModel model() {
+    return model;
+  }
+
   /** The posterior density around an estimate, with that estimate's weights of readings. */
   public LogDensity density(MapEstimate estimate) {
-    List<ErrorGrid> grids = grids(estimate.precision(), evidence.residuals(estimate.predicted()));
+    List<ErrorGrid> grids = grids(estimate);
     double[] predicted = new double[evidence.size()];
     return z ->
         prior.allows(z) && model.at(z, predicted, null)
@@ -215,12 +247,7 @@ public final class Calibration {
 
   /** Logarithm of likelihood and prior; the share that bounds cut off the prior is left out. */
   private double logPosterior(double[] z, double[] predicted, List<ErrorGrid> grids) {
-    double[] w = prior.whitened(z);
-    double sum = -prior.factor().halfLogDeterminant();
-    for (double each : w) {
-      sum -= 0.5 * each * each + HALF_LOG_TWO_PI;
-    }
-    return sum - misfit(evidence.residuals(predicted), grids);
+    return -prior.negativeLogDensity(z) - misfit(evidence.residuals(predicted), grids);
   }
 
   /** Minus the logarithm of the likelihood. */

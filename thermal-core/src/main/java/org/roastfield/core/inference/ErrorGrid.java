@@ -33,6 +33,7 @@ final class ErrorGrid {
   private final List<Whitening> whitenings = new ArrayList<>();
   private final List<Double> logWeights = new ArrayList<>();
   private final double[] mode;
+  private final double[][] covariance;
 
   /**
    * @param precision factor on the inverse white variance of each reading
@@ -43,7 +44,8 @@ final class ErrorGrid {
     this.precision = precision;
     mode = new double[PRIOR.length];
     double[][] curvature = descend(residuals, from);
-    Cholesky width = Cholesky.of(Cholesky.of(curvature).inverse());
+    covariance = Cholesky.of(curvature).inverse();
+    Cholesky width = Cholesky.of(covariance);
     for (int i = 0; i < FIVE.length; i++) {
       for (int j = 0; j < THREE.length; j++) {
         for (int k = 0; k < THREE.length; k++) {
@@ -200,6 +202,21 @@ final class ErrorGrid {
   /** Logarithm of the weight of one of them. */
   double logWeight(int node) {
     return logWeights.get(node);
+  }
+
+  /** The most probable logarithms of drift spread, drift time and noise over their medians. */
+  double logarithm(int which) {
+    return mode[which];
+  }
+
+  /** Between what was believed of these and what the residuals say. */
+  Conflict conflict() {
+    double[][] prior = new double[PRIOR.length][PRIOR.length];
+    for (int c = 0; c < PRIOR.length; c++) {
+      prior[c][c] = PRIOR[c] * PRIOR[c];
+    }
+    Cholesky factor = Cholesky.of(prior);
+    return Conflict.of(MapEstimate.Direction.all(factor, covariance), factor.whitened(mode));
   }
 
   /** The most probable error model. */

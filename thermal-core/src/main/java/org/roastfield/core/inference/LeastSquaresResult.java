@@ -16,6 +16,11 @@ public final class LeastSquaresResult {
     CONVERGED,
     /** No step that double arithmetic can tell from none leads down. */
     AT_ROUND_OFF,
+    /**
+     * Three steps in a row gained less than the tolerance, though a linear model promises more: the
+     * least lies at a bound that the unknowns only approach.
+     */
+    STALLED,
     /** The most steps were taken. */
     MOST_STEPS,
     /** Residuals cannot be computed at the start, or at any shorter step from the last point. */
@@ -48,7 +53,7 @@ public final class LeastSquaresResult {
 
   /** Whether the point found is a minimum as far as was asked or can be told. */
   public boolean isMinimum() {
-    return status == Status.CONVERGED || status == Status.AT_ROUND_OFF;
+    return status == Status.CONVERGED || status == Status.AT_ROUND_OFF || status == Status.STALLED;
   }
 
   /** The unknowns found; a copy. */

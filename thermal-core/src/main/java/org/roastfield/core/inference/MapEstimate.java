@@ -14,6 +14,8 @@ public final class MapEstimate {
   /** Share of variance that evidence must take from a prior before anything is claimed. */
   public static final double LEAST_CONTRACTION = 0.3;
 
+  private static final double HALF_LOG_TWO_PI = 0.9189385332046727;
+
   private final Prior prior;
   private final LeastSquaresResult found;
   private final double[] coordinates;
@@ -61,7 +63,7 @@ public final class MapEstimate {
         prior,
         found,
         coordinates,
-        mixture.mean(),
+        prior.limited(mixture.mean()),
         mixture.covariance(),
         objective,
         errors,
@@ -114,7 +116,10 @@ public final class MapEstimate {
     return prior;
   }
 
-  /** Mean of the posterior's coordinates, over what is not known of the errors; a copy. */
+  /**
+   * Mean of the posterior's coordinates, over what is not known of the errors; at a bound where the
+   * normal approximation's lies beyond it. A copy.
+   */
   public double[] mean() {
     return mean.clone();
   }
@@ -155,43 +160,23 @@ public final class MapEstimate {
 
   /** Combinations of coordinates in order of how much the evidence says of them, the most first. */
   public List<Direction> directions() {
-    int n = prior.size();
-    double[][] lower = new double[n][];
-    for (int j = 0; j < n; j++) {
-      double[] unit = new double[n];
-      unit[j] = 1;
-      lower[j] = prior.factor().coloured(unit);
-    }
-    EigenDecomposition eigen =
-        new EigenDecomposition(new Array2DRowRealMatrix(relative(lower), false));
-    List<Direction> directions = new ArrayList<>();
-    for (int k = 0; k < n; k++) {
-      double[] move = prior.factor().coloured(eigen.getEigenvector(k).toArray());
-      directions.add(new Direction(Math.max(0, eigen.getRealEigenvalue(k) - 1), move));
-    }
-    return directions;
-  }
-
-  /** Lᵀ H L, whose eigenvalues are 1 where the evidence says nothing. */
-  private double[][] relative(double[][] columns) {
-    int n = columns.length;
-    double[][] information = Cholesky.of(covariance).inverse();
-    double[][] relative = new double[n][n];
-    for (int a = 0; a < n; a++) {
-      for (int b = 0; b < n; b++) {
-        for (int i = 0; i < n; i++) {
-          for (int j = 0; j < n; j++) {
-            relative[a][b] += columns[a][i] * information[i][j] * columns[b][j];
-          }
-        }
-      }
-    }
-    return relative;
+    return Direction.all(prior.factor(), covariance);
   }
 
   /** Minus the logarithm of likelihood and prior, averaged over error models [nat]. */
   public double objective() {
     return objective;
+  }
+
+  /**
+   * Logarithm of the evidence: of the likelihood's mean over the prior, by Laplace's approximation
+   * [nat]. What bounds cut off the prior is left out. Differences between models of the same
+   * readings compare them; −∞ if nothing was found.
+   */
+  public double logEvidence() {
+    return isFound()
+        ? -objective + prior.size() * HALF_LOG_TWO_PI + Cholesky.of(covariance).halfLogDeterminant()
+        : Double.NEGATIVE_INFINITY;
   }
 
   /** Error model that the residuals of a series speak for. */
@@ -237,10 +222,42 @@ public final class MapEstimate {
 
     private final double information;
     private final double[] move;
+    private final double[] white;
 
-    Direction(double information, double[] move) {
+    private Direction(double information, double[] move, double[] white) {
       this.information = information;
       this.move = move;
+      this.white = white;
+    }
+
+    /** Eigenvectors of Lᵀ C⁻¹ L, whose eigenvalues are 1 where the evidence says nothing. */
+    static List<Direction> all(Cholesky prior, double[][] covariance) {
+      int n = covariance.length;
+      double[][] columns = new double[n][];
+      for (int j = 0; j < n; j++) {
+        double[] unit = new double[n];
+        unit[j] = 1;
+        columns[j] = prior.coloured(unit);
+      }
+      double[][] relative = new double[n][n];
+      double[][] precision = Cholesky.of(covariance).inverse();
+      for (int a = 0; a < n; a++) {
+        double[] product = GaussNewton.product(precision, columns[a]);
+        for (int b = 0; b < n; b++) {
+          relative[a][b] = GaussNewton.product(columns[b], product);
+        }
+      }
+      return of(prior, new EigenDecomposition(new Array2DRowRealMatrix(relative, false)));
+    }
+
+    private static List<Direction> of(Cholesky prior, EigenDecomposition eigen) {
+      List<Direction> directions = new ArrayList<>();
+      for (int k = 0; k < eigen.getRealEigenvalues().length; k++) {
+        double[] white = eigen.getEigenvector(k).toArray();
+        double information = Math.max(0, eigen.getRealEigenvalue(k) - 1);
+        directions.add(new Direction(information, prior.coloured(white), white));
+      }
+      return directions;
     }
 
     /** Inverse variances that the evidence adds to the prior's one; below 1 it says little. */
@@ -256,6 +273,11 @@ public final class MapEstimate {
     /** How far a coordinate moves along it. */
     public double move(int parameter) {
       return move[parameter];
+    }
+
+    /** Where along it a whitened point lies, in prior standard deviations. */
+    double along(double[] point) {
+      return GaussNewton.product(white, point);
     }
   }
 }

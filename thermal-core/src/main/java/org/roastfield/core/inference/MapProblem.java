@@ -57,6 +57,24 @@ final class MapProblem implements LeastSquaresProblem {
     return true;
   }
 
+  /**
+   * Whitened residuals and derivatives of the evidence alone, by the coordinates themselves.
+   *
+   * @throws IllegalArgumentException if the model cannot be computed there
+   */
+  Linearisation linearised(double[] z) {
+    if (!model.at(z, predicted, derivatives)) {
+      throw new IllegalArgumentException("coordinates must be some that the model can compute");
+    }
+    double[] residuals = new double[evidence.size()];
+    whiten(evidence.residuals(predicted), residuals);
+    double[][] columns = new double[prior.size()][evidence.size()];
+    for (int p = 0; p < columns.length; p++) {
+      whiten(derivatives[p], columns[p]);
+    }
+    return new Linearisation(residuals, columns);
+  }
+
   private void differentiate(double[] slopes, double[][] jacobian) {
     int n = slopes.length;
     for (int p = 0; p < n; p++) {
@@ -71,7 +89,8 @@ final class MapProblem implements LeastSquaresProblem {
     }
   }
 
-  private void whiten(double[] column, double[] out) {
+  /** Whitens a column of the evidence. */
+  void whiten(double[] column, double[] out) {
     int row = 0;
     for (int s = 0; s < whitenings.size(); s++) {
       whitenings.get(s).apply(column, row, out, row);

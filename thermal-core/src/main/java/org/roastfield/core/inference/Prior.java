@@ -12,6 +12,7 @@ import org.roastfield.core.parameter.ParameterSet;
 public final class Prior {
 
   private static final int MOST_ATTEMPTS = 10_000;
+  private static final double HALF_LOG_TWO_PI = 0.9189385332046727;
 
   private final ParameterSet parameters;
   private final double[] mean;
@@ -117,6 +118,25 @@ public final class Prior {
       x[p] = coordinates[p] - mean[p];
     }
     return factor.whitened(x);
+  }
+
+  /** Coordinates with those beyond a bound at it. */
+  double[] limited(double[] coordinates) {
+    double[] limited = coordinates.clone();
+    for (int p = 0; p < limited.length; p++) {
+      Parameter parameter = parameters.get(p);
+      limited[p] = Math.max(parameter.lowest(), Math.min(parameter.highest(), limited[p]));
+    }
+    return limited;
+  }
+
+  /** Minus the logarithm of the density; the share that bounds cut off is left out. */
+  double negativeLogDensity(double[] coordinates) {
+    double sum = factor.halfLogDeterminant();
+    for (double each : whitened(coordinates)) {
+      sum += 0.5 * each * each + HALF_LOG_TWO_PI;
+    }
+    return sum;
   }
 
   /** Whether coordinates lie within the bounds. */

@@ -1,0 +1,59 @@
+package org.roastfield.core.inference;
+
+import java.util.List;
+
+/**
+ * How far evidence and prior stand apart, along what the evidence tells of. A prior that is right
+ * leaves a χ² of as many degrees of freedom as there are such directions; one that is wrong, a
+ * wrong cooker's profile or a wrong size, leaves more.
+ *
+ * <p>It is the part of the whitened residuals' χ² that parameters can answer for: hundreds of
+ * readings, which no profile can explain, do not dilute it.
+ *
+ * @param square Σ u²(1 + i)/i over directions, u the estimate's place along one in prior spreads
+ *     and i its information
+ * @param directions degrees of freedom: directions of contraction 0.3 and more; 0 if nothing was
+ *     learned
+ */
+public record Conflict(double square, int directions) {
+
+  /** Between prior and posterior of an estimate. */
+  static Conflict of(MapEstimate estimate) {
+    Prior prior = estimate.prior();
+    return of(
+        MapEstimate.Direction.all(prior.factor(), estimate.covariance()),
+        prior.whitened(estimate.coordinates()));
+  }
+
+  /**
+   * Between a prior and what came of it.
+   *
+   * @param away L⁻¹ of the distance from the prior's mean
+   */
+  static Conflict of(List<MapEstimate.Direction> all, double[] away) {
+    double sum = 0;
+    int count = 0;
+    for (MapEstimate.Direction direction : all) {
+      double share = direction.contraction();
+      if (share >= MapEstimate.LEAST_CONTRACTION) {
+        double along = direction.along(away);
+        sum += along * along / share;
+        count++;
+      }
+    }
+    return new Conflict(sum, count);
+  }
+
+  /** Chance that a prior which is right stands as far apart; 1 if nothing was learned. */
+  public double chance() {
+    return directions == 0 ? 1 : Whiteness.chance(directions, square);
+  }
+
+  /**
+   * Factor by which variances must grow for the distance to be an ordinary one, at least 1: χ² over
+   * its degrees of freedom.
+   */
+  public double inflation() {
+    return directions == 0 ? 1 : Math.max(1, square / directions);
+  }
+}
