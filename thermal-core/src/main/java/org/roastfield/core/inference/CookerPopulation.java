@@ -8,7 +8,7 @@ import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.ParameterSet;
 
 /**
- * How cookers differ, and how the cooks on one cooker do, eqs. (74)-(76): the numbers of a cook are
+ * How cookers differ, and how the cooks on one cooker do, eqs. (90)-(92): the numbers of a cook are
  * those of its cooker, drawn once from a normal distribution over cookers, plus what the cook adds,
  * drawn from another around 0. Immutable.
  *

@@ -10,7 +10,7 @@ import org.roastfield.core.internal.Check;
 /**
  * What one log says of the numbers that its cook shares with others, and nothing of what was
  * believed before: the normal factor exp(ηᵀs − ½ sᵀΛs) by which its posterior differs from its
- * prior, with the cook's own numbers integrated out, eq. (73). Sites of several logs multiply,
+ * prior, with the cook's own numbers integrated out, eq. (89). Sites of several logs multiply,
  * where their posteriors would count the prior once for each. Immutable.
  *
  * <p>Exact for a model that is linear in its coordinates under normal errors; else as good as the
