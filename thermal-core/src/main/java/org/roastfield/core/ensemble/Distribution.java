@@ -12,7 +12,7 @@ public final class Distribution {
   }
 
   /** Distribution of the finite ones among values; not modified. */
-  static Distribution of(double[] values) {
+  public static Distribution of(double[] values) {
     double[] finite = new double[values.length];
     int count = 0;
     for (double value : values) {

@@ -20,6 +20,8 @@ import org.roastfield.core.integration.TangentRecord;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.simulation.Settings;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.Simulator;
 
 /**
  * Computes ensembles of cooks. Immutable; one simulator serves any number of threads.
@@ -167,6 +169,33 @@ public final class EnsembleSimulator {
         new EnsembleResult(members, record, sampleTimes.length, queue.notBuilt),
         tangents,
         sampleTimes.length);
+  }
+
+  /**
+   * Computes an ensemble with the whole result of each member at hand, and keeps what is read of
+   * it: for outcomes that lanes do not record, which need the temperature of every place over time.
+   * Members run one by one on the caller's executor, each as {@link
+   * org.roastfield.core.simulation.Simulator} runs it alone, so that company, order and workers
+   * change nothing; sample times are not used. It waits for them.
+   *
+   * @param members how many, at least 1
+   * @param cook builds the cook of a member, see {@link #run}; called by several workers at once
+   * @param reading of a completed member; called by several workers at once
+   * @param executor runs the workers
+   * @param workers how many share the members, at least 1
+   * @param cancellation stops the run; members not begun by then are {@link MemberStatus#NOT_RUN}
+   */
+  public <T> EnsembleReadings<T> read(
+      int members,
+      IntFunction<Cook> cook,
+      Function<SimulationResult, T> reading,
+      Executor executor,
+      int workers,
+      Cancellation cancellation) {
+    Check.inRange("members", members, 1, Integer.MAX_VALUE);
+    Check.inRange("workers", workers, 1, Integer.MAX_VALUE);
+    return new MemberReader<>(Simulator.with(settings), members, cook, reading, cancellation)
+        .readings(executor, workers);
   }
 
   private MemberRecord record(Cook template, int members) {

@@ -60,23 +60,21 @@ public record Browning(
    * @param dryDepth thickness of the crust [m], if known
    */
   public static Browning of(TemperatureHistory face, OptionalDouble dryDepth) {
-    double done = face.integral(Browning::rate);
+    double done =
+        face.integral(DRY, HIGHEST, CRUMB::rateAt)
+            + CRUMB.rateAt(HIGHEST) * face.timeBetween(Math.nextUp(HIGHEST), Double.MAX_VALUE);
     return new Browning(
         index(3 * done),
         index(5 * done),
         index(8 * done),
         face.highest(),
-        face.timeBetween(DRY, Double.MAX_VALUE),
+        face.timeBetween(Math.nextUp(DRY), Double.MAX_VALUE),
         dryDepth);
   }
 
   /** Whether the face gets so hot that a caution about charring is due. */
   public boolean mayChar() {
     return hottest >= CHARS;
-  }
-
-  private static double rate(double temperature) {
-    return temperature <= DRY ? 0 : CRUMB.rateAt(Math.min(temperature, HIGHEST));
   }
 
   private static double index(double done) {

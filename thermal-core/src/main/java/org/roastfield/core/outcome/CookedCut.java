@@ -10,12 +10,18 @@ import org.roastfield.core.simulation.TemperatureProfile;
 public final class CookedCut {
 
   private final double exponent;
+  private final TemperatureHistory core;
   private final double[] positions;
   private final List<TemperatureHistory> places;
   private final CrossSection highest;
 
-  private CookedCut(double exponent, double[] positions, List<TemperatureHistory> places) {
+  private CookedCut(
+      double exponent,
+      TemperatureHistory core,
+      double[] positions,
+      List<TemperatureHistory> places) {
     this.exponent = exponent;
+    this.core = core;
     this.positions = positions;
     this.places = List.copyOf(places);
     this.highest = over(TemperatureHistory::highest);
@@ -31,7 +37,16 @@ public final class CookedCut {
       positions[i] = profile.position(i);
       places.add(TemperatureHistory.of(result.place(positions[i]), steps));
     }
-    return new CookedCut(result.cook().cut().shape().exponent(), positions, places);
+    return new CookedCut(
+        result.cook().cut().shape().exponent(),
+        TemperatureHistory.of(result.core(), steps),
+        positions,
+        places);
+  }
+
+  /** History of the middle. */
+  public TemperatureHistory core() {
+    return core;
   }
 
   /** Whether a slab's faces were treated apart. */

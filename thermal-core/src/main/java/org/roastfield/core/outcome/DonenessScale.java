@@ -55,6 +55,9 @@ public record DonenessScale(String name, String source, Status status, List<Band
               band("medium", 71.1),
               band("well done", 76.7)));
 
+  /** Scales that a wish can be stated on. */
+  public static final List<DonenessScale> NAMED = List.of(TRADE, RESEARCH);
+
   /** Copies the list, and checks its order. */
   public DonenessScale {
     bands = List.copyOf(bands);
@@ -79,6 +82,11 @@ public record DonenessScale(String name, String source, Status status, List<Band
         List.of(
             new Band("below the published temperature", 0),
             new Band("at or above the published temperature", minimum.temperature())));
+  }
+
+  /** Degrees of doneness by name, from least to most done: all bands but the one below them. */
+  public List<String> degrees() {
+    return bands.stream().skip(1).map(Band::name).toList();
   }
 
   /** Index of the band that a temperature [K] falls in. */

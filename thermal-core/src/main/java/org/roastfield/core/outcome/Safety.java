@@ -1,7 +1,9 @@
 package org.roastfield.core.outcome;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.internal.Check;
@@ -17,21 +19,27 @@ import org.roastfield.core.units.Temperatures;
  *     table bears on the kind
  * @param surfaceLethality the same of the faces' least
  * @param growthTime longest time that a place spends between 40 and 140 °F [s]
+ * @param riseTime longest time that a place takes from 50 to 130 °F [s]; empty if one does not get
+ *     there
  */
 public record Safety(
     CutKind kind,
     List<Finding> findings,
     double lethality,
     double surfaceLethality,
-    double growthTime) {
+    double growthTime,
+    OptionalDouble riseTime) {
 
   private static final double RISE_FROM = Temperatures.fahrenheit(50);
   private static final double RISE_TO = Temperatures.fahrenheit(130);
   private static final double RISE_LIMIT = 6 * 3600;
   private static final double COOL_MIDDLE = Temperatures.fahrenheit(80);
-  private static final double COOL_FIRST_LIMIT = 1.5 * 3600;
   private static final double COOL_LAST = Temperatures.fahrenheit(40);
-  private static final double COOL_LAST_LIMIT = 5 * 3600;
+
+  private static final List<Fall> FALLS =
+      List.of(
+          new Fall(RISE_TO, COOL_MIDDLE, 1.5 * 3600), new Fall(COOL_MIDDLE, COOL_LAST, 5 * 3600));
+
   private static final double GROWTH_HIGH = Temperatures.fahrenheit(140);
 
   private static final String RISE_SOURCE =
@@ -85,7 +93,8 @@ public record Safety(
         findings,
         kind.hasHoldTables() ? least(places, HoldTable.LOG_6_5::lethality) : 0,
         kind.hasHoldTables() ? least(faces, HoldTable.LOG_6_5::lethality) : 0,
-        -least(places, place -> -place.timeBetween(COOL_LAST, GROWTH_HIGH)));
+        -least(places, place -> -place.timeBetween(COOL_LAST, GROWTH_HIGH)),
+        riseTime(places));
   }
 
   private static Finding table(HoldTable table, List<TemperatureHistory> places) {
@@ -105,43 +114,47 @@ public record Safety(
 
   /** The slowest rise of all places counts; one that does not get there misses by all of it. */
   private static Finding rise(List<TemperatureHistory> places) {
-    double margin = least(places, Safety::riseMargin);
-    boolean reached = places.stream().allMatch(place -> place.highest() >= RISE_TO);
+    OptionalDouble time = riseTime(places);
+    double spent = -least(places, place -> -place.timeBetween(RISE_FROM, RISE_TO));
+    double margin = RISE_LIMIT - time.orElse(Math.max(spent, RISE_LIMIT + 1));
     String caution =
-        reached
+        time.isPresent()
             ? "Bacteria grow, and some make poisons that heat leaves behind."
             : "A place in the cut does not get to 54.4 °C at all: counted as if the 6 h were over.";
     return finding(
         "rise from 10 to 54.4 °C in 6 h", RISE_SOURCE, margin, Finding.Unit.SECOND, caution);
   }
 
-  private static double riseMargin(TemperatureHistory place) {
-    OptionalDouble from = place.firstRise(RISE_FROM);
-    OptionalDouble to = place.firstRise(RISE_TO);
-    if (from.isEmpty() || to.isEmpty()) {
-      double spent = place.timeBetween(RISE_FROM, RISE_TO);
-      return Math.min(-1, RISE_LIMIT - spent);
-    }
-    return RISE_LIMIT - (to.getAsDouble() - from.getAsDouble());
-  }
-
-  /** Least margin of the fall after the peak; empty if a place has not cooled to 80 °F. */
-  private static OptionalDouble cooling(List<TemperatureHistory> places) {
-    double margin = Double.POSITIVE_INFINITY;
+  private static OptionalDouble riseTime(List<TemperatureHistory> places) {
+    double longest = 0;
     for (TemperatureHistory place : places) {
-      TemperatureHistory after = place.fromWarmest();
-      OptionalDouble from = after.firstFall(RISE_TO);
-      OptionalDouble middle = after.firstFall(COOL_MIDDLE);
-      if (from.isEmpty() || middle.isEmpty()) {
+      OptionalDouble from = place.firstRise(RISE_FROM);
+      OptionalDouble to = place.firstRise(RISE_TO);
+      if (from.isEmpty() || to.isEmpty()) {
         return OptionalDouble.empty();
       }
-      double first = middle.getAsDouble() - from.getAsDouble();
-      margin = Math.min(margin, COOL_FIRST_LIMIT - first);
-      OptionalDouble last = after.firstFall(COOL_LAST);
-      double second = after.timeBetween(COOL_LAST, COOL_MIDDLE);
-      margin = Math.min(margin, last.isPresent() ? COOL_LAST_LIMIT - second : margin);
+      longest = Math.max(longest, to.getAsDouble() - from.getAsDouble());
     }
-    return OptionalDouble.of(margin);
+    return OptionalDouble.of(longest);
+  }
+
+  /**
+   * Least margin of the fall after the peak. Empty if a place has not cooled to the end of the two
+   * spans, and no limit is over yet.
+   */
+  private static OptionalDouble cooling(List<TemperatureHistory> places) {
+    double margin = Double.POSITIVE_INFINITY;
+    boolean known = true;
+    for (TemperatureHistory place : places) {
+      TemperatureHistory after = place.fromWarmest();
+      for (Fall fall : FALLS) {
+        double spent = after.timeBetween(fall.to(), fall.from());
+        boolean over = after.firstFall(fall.to()).isPresent();
+        known &= over;
+        margin = over || spent > fall.limit() ? Math.min(margin, fall.limit() - spent) : margin;
+      }
+    }
+    return known || margin < 0 ? OptionalDouble.of(margin) : OptionalDouble.empty();
   }
 
   private static Finding cooling(double margin) {
@@ -164,30 +177,40 @@ public record Safety(
   }
 
   /**
-   * The first of several computations of one cook, with the share of all that meet each minimum.
+   * The same with the share of several computations of the cook that meet each minimum. One that
+   * shows no finding of a name does not meet it; a minimum that only some of them show, and miss,
+   * joins the findings.
    *
-   * @throws IllegalArgumentException if there is none, or their findings are not the same ones
+   * @throws IllegalArgumentException if there is none
    */
-  public static Safety withChances(List<Safety> all) {
+  public Safety withChances(List<Safety> all) {
     Check.inRange("number of computations", all.size(), 1, Integer.MAX_VALUE);
-    Safety first = all.get(0);
-    List<Finding> findings = new ArrayList<>();
-    for (Finding finding : first.findings()) {
+    Map<String, Finding> named = new LinkedHashMap<>();
+    findings.forEach(finding -> named.put(finding.minimum(), finding));
+    all.stream()
+        .flatMap(one -> one.findings().stream())
+        .filter(finding -> !finding.met())
+        .forEach(finding -> named.putIfAbsent(finding.minimum(), finding));
+    List<Finding> with = new ArrayList<>();
+    for (Finding finding : named.values()) {
       long met = all.stream().filter(one -> one.meets(finding.minimum())).count();
-      findings.add(finding.withChance((double) met / all.size()));
+      with.add(finding.withChance((double) met / all.size()));
     }
-    return new Safety(
-        first.kind(), findings, first.lethality(), first.surfaceLethality(), first.growthTime());
+    return new Safety(kind, with, lethality, surfaceLethality, growthTime, riseTime);
   }
 
-  /** Whether the estimate meets a minimum of a name. */
+  /** Whether there is a finding of a name that the estimate meets. */
   public boolean meets(String minimum) {
     return findings.stream()
-        .filter(finding -> finding.minimum().equals(minimum))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException("minimum must be among the findings, was " + minimum))
-        .met();
+        .anyMatch(finding -> finding.minimum().equals(minimum) && finding.met());
   }
+
+  /**
+   * A span of cooling and its limit.
+   *
+   * @param from [K]
+   * @param to [K]
+   * @param limit [s]
+   */
+  private record Fall(double from, double to, double limit) {}
 }

@@ -201,19 +201,46 @@ public final class TemperatureHistory {
    * @param rate of temperature [K], in 1/s
    */
   public double integral(DoubleUnaryOperator rate) {
+    return integral(0, Double.MAX_VALUE, rate);
+  }
+
+  /**
+   * The same over the time in which the temperature is in (low, high], for rates that jump or bend
+   * there.
+   *
+   * @param low [K]
+   * @param high [K]
+   */
+  double integral(double low, double high, DoubleUnaryOperator rate) {
     double sum = 0;
     for (int i = 1; i < times.length; i++) {
-      double rise = temperatures[i] - temperatures[i - 1];
-      int parts = 1 + (int) (Math.abs(rise) / SPAN);
-      double dt = (times[i] - times[i - 1]) / parts;
-      for (int p = 0; p < parts; p++) {
-        double middle = temperatures[i - 1] + rise * (p + 0.5) / parts;
-        double half = 0.5 * rise / parts * GAUSS_NODE;
-        double ends = rate.applyAsDouble(middle - half) + rate.applyAsDouble(middle + half);
-        sum += dt * (5 * ends + 8 * rate.applyAsDouble(middle)) / 18;
+      double a = temperatures[i - 1];
+      double b = temperatures[i];
+      double dt = times[i] - times[i - 1];
+      if (a == b) {
+        sum += a > low && a <= high ? dt * rate.applyAsDouble(a) : 0;
+      } else {
+        double from = Math.max(low, Math.min(a, b));
+        double to = Math.min(high, Math.max(a, b));
+        sum += from < to ? rise(from, to, dt / Math.abs(b - a), rate) : 0;
       }
     }
     return sum;
+  }
+
+  /** Integral over an even rise that takes a time for each kelvin [s/K]; a fall has the same. */
+  private static double rise(
+      double from, double to, double timePerKelvin, DoubleUnaryOperator rate) {
+    int parts = 1 + (int) ((to - from) / SPAN);
+    double part = (to - from) / parts;
+    double sum = 0;
+    for (int p = 0; p < parts; p++) {
+      double middle = from + part * (p + 0.5);
+      double half = 0.5 * part * GAUSS_NODE;
+      double ends = rate.applyAsDouble(middle - half) + rate.applyAsDouble(middle + half);
+      sum += (5 * ends + 8 * rate.applyAsDouble(middle)) / 18;
+    }
+    return sum * part * timePerKelvin;
   }
 
   /** Sum over the straight pieces. */

@@ -88,8 +88,17 @@ public final class Salting {
 
   /** Content of the middle over that of the surface at a time [s]; 1 is even. */
   public double evenness(double time) {
-    double surface = at(result.cook().cut().shape().halfThickness(), time);
-    return surface > 0 ? at(0, time) / surface : 0;
+    return evenness(time, half());
+  }
+
+  /**
+   * Content at a depth over that of the surface at a time [s].
+   *
+   * @param depth below the surface [m], at most to the middle
+   */
+  public double evenness(double time, double depth) {
+    double surface = at(half(), time);
+    return surface > 0 ? at(half() - depth, time) / surface : 0;
   }
 
   /**
@@ -99,15 +108,31 @@ public final class Salting {
    * @param evenness in (0, 1)
    */
   public OptionalDouble hoursBefore(double evenness) {
+    return hoursBefore(evenness, half());
+  }
+
+  /**
+   * The same for a place at a depth: the middle of a thick cut takes weeks.
+   *
+   * @param evenness content there over that of the surface, in (0, 1)
+   * @param depth below the surface [m], greater than 0, at most to the middle
+   */
+  public OptionalDouble hoursBefore(double evenness, double depth) {
     Check.positive("evenness", evenness);
     Check.positive("1 - evenness", 1 - evenness);
+    Check.positive("depth", depth);
+    double inside = Check.inRoundedRange("depth", depth, 0, half());
     double end = result.endTime();
     for (int i = 1; i <= LOOKS; i++) {
-      if (evenness(end * i / LOOKS) >= evenness) {
+      if (evenness(end * i / LOOKS, inside) >= evenness) {
         return OptionalDouble.of(end * i / LOOKS / 3600);
       }
     }
     return OptionalDouble.empty();
+  }
+
+  private double half() {
+    return result.cook().cut().shape().halfThickness();
   }
 
   /** Salt in the cut less what went in, as a share of it; round-off. */

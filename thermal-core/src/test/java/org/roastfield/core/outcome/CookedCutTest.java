@@ -101,15 +101,20 @@ class CookedCutTest {
               hot.highest().shareBelow(celsius + 273.15)
                   <= cold.highest().shareBelow(celsius + 273.15) + 1e-9);
         }
+        // Equal numbers would pass the rest: these say that heat does something.
+        assertTrue(hot.highest().mean() > cold.highest().mean() + 0.5 * hotter, shape + " " + hotter);
+        double collagen = cold.over(FirstOrder.COLLAGEN::changed).least();
+        assertTrue(collagen < 1 && hot.over(FirstOrder.COLLAGEN::changed).least() > collagen);
+        assertTrue(
+            hot.over(FirstOrder.MYOGLOBIN::changed).least()
+                >= cold.over(FirstOrder.MYOGLOBIN::changed).least());
+        assertTrue(Juice.of(hot, 0).dripped() > Juice.of(cold, 0).dripped());
+        assertTrue(Tenderness.of(hot).actin() > Tenderness.of(cold).actin());
         Safety more = hot.safety(CutKind.INTACT);
         Safety less = cold.safety(CutKind.INTACT);
         assertTrue(more.lethality() >= less.lethality());
-        assertTrue(more.surfaceLethality() >= less.surfaceLethality());
-        assertTrue(
-            hot.over(FirstOrder.MYOGLOBIN::changed).mean()
-                >= cold.over(FirstOrder.MYOGLOBIN::changed).mean() - 1e-12);
-        assertTrue(Juice.of(hot, 0).dripped() >= Juice.of(cold, 0).dripped());
-        assertTrue(Tenderness.of(hot).actin() >= Tenderness.of(cold).actin() - 1e-12);
+        assertTrue(hotter < 20 || more.lethality() > less.lethality());
+        assertTrue(more.surfaceLethality() > less.surfaceLethality());
         assertTrue(
             Browning.of(hot.surface(), java.util.OptionalDouble.empty()).middle()
                 > Browning.of(cold.surface(), java.util.OptionalDouble.empty()).middle());
@@ -157,7 +162,7 @@ class CookedCutTest {
     for (double hotter : new double[] {-15, 0, 40, 60}) {
       all.add(cut(cook(SHAPES.get(0), hotter, false), 40).safety(CutKind.INTACT));
     }
-    Finding finding = Safety.withChances(all).findings().get(0);
+    Finding finding = all.get(0).withChances(all).findings().get(0);
     long met = all.stream().filter(one -> one.findings().get(0).met()).count();
     assertTrue(met > 0 && met < 4, "" + met);
     assertEquals(met / 4.0, finding.chance().orElseThrow());

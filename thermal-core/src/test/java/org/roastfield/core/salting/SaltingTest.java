@@ -62,6 +62,19 @@ class SaltingTest {
     assertTrue(salting.hoursBefore(1 - 1e-12).isEmpty());
   }
 
+  /** From the source: exp(−x²/4Dt) is a half at t = x²/(4 D ln 2). */
+  @Test
+  void hoursBefore_atADepthOfAThickCut_areThoseOfTheSource() {
+    Salting salting = Salting.of(Slab.ofThickness(0.1), DOSE, D, 60, 120 * 3600);
+    for (double depth : new double[] {0.005, 0.01}) {
+      double exact = depth * depth / (4 * D * Math.log(2)) / 3600;
+      assertEquals(exact, salting.hoursBefore(0.5, depth).orElseThrow(), 0.02 * exact);
+    }
+    assertTrue(salting.hoursBefore(0.5).isEmpty());
+    assertThrows(IllegalArgumentException.class, () -> salting.hoursBefore(0.5, 0.051));
+    assertThrows(IllegalArgumentException.class, () -> salting.hoursBefore(0.5, 0));
+  }
+
   @Test
   void salt_lowersWaterActivity() {
     assertEquals(0.98 * (1 - 0.6 * 15 / 750), Salting.waterActivity(0.98, 15, 750), 1e-15);
