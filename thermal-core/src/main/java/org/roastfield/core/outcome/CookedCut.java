@@ -1,6 +1,7 @@
 package org.roastfield.core.outcome;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.simulation.SimulationResult;
@@ -72,6 +73,11 @@ public final class CookedCut {
   /** History of the place whose highest temperature is least. */
   public TemperatureHistory coldest() {
     return places.get(coldestIndex());
+  }
+
+  /** History of the place with the least lethality by a table. */
+  public TemperatureHistory leastLethal(HoldTable table) {
+    return places.stream().min(Comparator.comparingDouble(table::lethality)).orElseThrow();
   }
 
   private int coldestIndex() {

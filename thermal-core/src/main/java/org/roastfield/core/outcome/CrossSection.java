@@ -1,5 +1,7 @@
 package org.roastfield.core.outcome;
 
+import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import org.roastfield.core.internal.Check;
 
 /**
@@ -67,6 +69,11 @@ public final class CrossSection {
     }
     double share = (inside - positions[i - 1]) / (positions[i] - positions[i - 1]);
     return values[i - 1] + share * (values[i] - values[i - 1]);
+  }
+
+  /** Another quantity, which follows from this one at each place. */
+  public CrossSection map(DoubleUnaryOperator of) {
+    return new CrossSection(exponent, positions, Arrays.stream(values).map(of).toArray());
   }
 
   /** Least value. */

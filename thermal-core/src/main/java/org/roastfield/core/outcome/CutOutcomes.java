@@ -39,7 +39,15 @@ public record CutOutcomes(
    */
   public static CutOutcomes of(
       SimulationResult result, List<CutKind> kinds, Optional<FirstOrder> pigment) {
-    CookedCut cut = CookedCut.of(result);
+    return of(CookedCut.of(result), result, kinds, pigment);
+  }
+
+  /** The same of a cook whose places have been read: {@code cut} is that of {@code result}. */
+  public static CutOutcomes of(
+      CookedCut cut,
+      SimulationResult result,
+      List<CutKind> kinds,
+      Optional<FirstOrder> pigment) {
     return new CutOutcomes(
         cut.core().last(),
         cut.core().highest(),
@@ -51,14 +59,14 @@ public record CutOutcomes(
         kinds.stream().map(cut::safety).toList());
   }
 
-  /** The same with the evaporation of a whole cut, as a share of its raw mass. */
-  public CutOutcomes withEvaporated(double share) {
+  /** The same with the juice of a whole cut, or of meat that holds its water otherwise. */
+  public CutOutcomes withJuice(Juice other) {
     return new CutOutcomes(
         lastCore,
         highestCore,
         highest,
         browning,
-        new Juice(share, juice.dripped()),
+        other,
         tenderness,
         colour,
         safety);

@@ -2,7 +2,6 @@ package org.roastfield.core.outcome;
 
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.simulation.SimulationResult;
-import org.roastfield.core.units.Temperatures;
 
 /**
  * Water lost, in shares of the raw mass. Evaporation comes from the computed cook; what lean meat
@@ -17,8 +16,6 @@ public record Juice(double evaporated, double dripped) {
   /** What the drip rests on: constants of a water-holding curve for beef, from memory. */
   public static final Status DRIP_STATUS = Status.ASSUMED;
 
-  private static final double DROP = 0.345;
-
   /**
    * @throws IllegalArgumentException if a share is not finite, or the drip below 0
    */
@@ -26,6 +23,11 @@ public record Juice(double evaporated, double dripped) {
     Check.finite("evaporated", evaporated);
     Check.notNegative("dripped", dripped);
   }
+
+  /** Source of {@link #DRIP_STATUS}, in words. */
+  public static final String DRIP_SOURCE =
+      "water-holding curve of lean beef as roasting models have it, its constants from memory: not"
+          + " checked against the papers";
 
   /** Of a body without ends: its mass is that behind each square metre of face. */
   public static Juice of(CookedCut cut, SimulationResult result) {
@@ -44,14 +46,12 @@ public record Juice(double evaporated, double dripped) {
    * @param evaporatedShare of the raw mass
    */
   public static Juice of(CookedCut cut, double evaporatedShare) {
-    CrossSection drip = cut.over(place -> pressedOut(place.highest()));
-    return new Juice(evaporatedShare, drip.mean());
+    return new Juice(evaporatedShare, dripped(cut.highest(), WaterHolding.BEEF));
   }
 
-  /** Share of the raw mass that a temperature [K] presses out of lean meat. */
-  public static double pressedOut(double temperature) {
-    double celsius = Temperatures.toCelsius(temperature);
-    return DROP / (1 + 30 * StrictMath.exp(-0.25 * (celsius - 52)));
+  /** Share of the raw mass pressed out by the highest temperatures [K] over a cross-section. */
+  public static double dripped(CrossSection highest, WaterHolding holding) {
+    return highest.map(holding::pressedOut).mean();
   }
 
   /** Both together. */

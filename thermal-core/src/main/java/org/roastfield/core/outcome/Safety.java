@@ -42,9 +42,15 @@ public record Safety(
 
   private static final double GROWTH_HIGH = Temperatures.fahrenheit(140);
 
-  private static final String RISE_SOURCE =
+  /** Where the limit of the rise is published. */
+  public static final String RISE_SOURCE =
       "USDA Food Safety and Inspection Service, Cooking Guideline (revised Appendix A), 2021:"
           + " 50 to 130 °F in at most 6 h; from memory";
+
+  /** Where the range of growth is published. */
+  public static final String GROWTH_SOURCE =
+      "USDA Food Safety and Inspection Service, 40 to 140 °F; other agencies say 5 to 57 °C or 8 to"
+          + " 63 °C";
 
   private static final String COOL_SOURCE =
       "USDA Food Safety and Inspection Service, Appendix B, option 1";

@@ -93,6 +93,26 @@ public final class TemperatureHistory {
         Arrays.copyOfRange(temperatures, from, times.length));
   }
 
+  /**
+   * The part up to a time.
+   *
+   * @param time [s], after the first knot, at most the last
+   */
+  public TemperatureHistory upTo(double time) {
+    int last = times.length - 1;
+    double end = Check.inRoundedRange("time", time, Math.nextUp(times[0]), times[last]);
+    int i = 1;
+    while (times[i] < end) {
+      i++;
+    }
+    double[] until = Arrays.copyOf(times, i + 1);
+    double[] there = Arrays.copyOf(temperatures, i + 1);
+    double share = (end - times[i - 1]) / (times[i] - times[i - 1]);
+    there[i] = temperatures[i - 1] + share * (temperatures[i] - temperatures[i - 1]);
+    until[i] = end;
+    return new TemperatureHistory(until, there);
+  }
+
   private int warmest() {
     int warmest = 0;
     for (int i = 1; i < temperatures.length; i++) {

@@ -80,13 +80,13 @@ class ClosedFormsTest {
   @Test
   void juice_atThePointsOfItsCurve() {
     assertEquals(
-        0.345 / (1 + 30 * Math.exp(-2)), Juice.pressedOut(Temperatures.celsius(60)), 1e-12);
-    assertEquals(0.0682, Juice.pressedOut(Temperatures.celsius(60)), 1e-4);
+        0.345 / (1 + 30 * Math.exp(-2)), WaterHolding.BEEF.pressedOut(Temperatures.celsius(60)), 1e-12);
+    assertEquals(0.0682, WaterHolding.BEEF.pressedOut(Temperatures.celsius(60)), 1e-4);
     double middle = 52 + Math.log(30) / 0.25;
     assertEquals(65.6, middle, 0.01);
-    assertEquals(0.1725, Juice.pressedOut(Temperatures.celsius(middle)), 1e-12);
-    assertEquals(0.345, Juice.pressedOut(Temperatures.celsius(150)), 1e-9);
-    assertTrue(Juice.pressedOut(Temperatures.celsius(20)) < 1e-5);
+    assertEquals(0.1725, WaterHolding.BEEF.pressedOut(Temperatures.celsius(middle)), 1e-12);
+    assertEquals(0.345, WaterHolding.BEEF.pressedOut(Temperatures.celsius(150)), 1e-9);
+    assertTrue(WaterHolding.BEEF.pressedOut(Temperatures.celsius(20)) < 1e-5);
   }
 
   /** τ ln of the ratio of differences, once for each span. */

@@ -50,7 +50,8 @@ class HotterHistoryPropertiesTest {
       assertTrue(table.lethality(hot) >= lethality * (1 - 1e-9) - 1e-12);
       assertTrue(table.isMetBy(hot) || !table.isMetBy(cold) || table.lethality(hot) > table.logs() * (1 - 1e-9));
     }
-    assertTrue(Juice.pressedOut(hot.highest()) >= Juice.pressedOut(cold.highest()));
+    WaterHolding beef = WaterHolding.BEEF;
+    assertTrue(beef.pressedOut(hot.highest()) >= beef.pressedOut(cold.highest()));
     assertTrue(Tenderness.melted(hot.highest()) >= Tenderness.melted(cold.highest()));
     assertTrue(
         Browning.of(hot, OptionalDouble.empty()).middle()

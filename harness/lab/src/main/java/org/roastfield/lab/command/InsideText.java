@@ -2,24 +2,52 @@ package org.roastfield.lab.command;
 
 import java.util.Locale;
 import org.roastfield.core.outcome.Doneness;
+import org.roastfield.core.outcome.DonenessScale;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.Inside;
+import org.roastfield.lab.timeline.Spread;
+import org.roastfield.lab.timeline.Station;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What a cut is like inside as text for a screen. */
 final class InsideText {
 
   private InsideText() {}
 
-  static String of(Inside inside) {
+  static String of(ComputedCook cook, TemperatureScale scale) {
     StringBuilder text = new StringBuilder("Inside, by the estimate\n");
     TextTable table = new TextTable(false, false, false);
-    for (Doneness doneness : inside.doneness()) {
-      table.add("  " + doneness.scale().name(), shares(doneness), doneness.scale().status().word());
-      table.add("", ring(doneness), "");
+    if (cook.stations().isEmpty()) {
+      addDoneness(cook.inside(), "", table);
     }
-    for (Inside.Line number : inside.numbers()) {
+    for (Station station : cook.stations()) {
+      addDoneness(station.inside(), station.name() + ", ", table);
+    }
+    if (!cook.stations().isEmpty()) {
+      table.add("  and at its thickest", "", "");
+    }
+    for (Inside.Line number : cook.inside().numbers()) {
       table.add("  " + number.subject(), number.text(), number.status().word());
     }
-    return text.append(table).toString();
+    text.append(table);
+    cook.inside().spread().ifPresent(spread -> text.append('\n').append(spread(spread, scale)));
+    return text.toString();
+  }
+
+  private static void addDoneness(Inside inside, String place, TextTable table) {
+    for (Doneness doneness : inside.doneness()) {
+      DonenessScale scale = doneness.scale();
+      table.add("  " + place + scale.name(), shares(doneness), scale.status().word());
+      table.add("", ring(doneness), "");
+    }
+  }
+
+  private static String spread(Spread spread, TemperatureScale scale) {
+    TextTable table = new TextTable(false, false);
+    for (Spread.Row row : spread.rows()) {
+      table.add("  " + row.subject(), row.text(scale));
+    }
+    return "10 / 50 / 90 % of " + spread.words() + '\n' + table;
   }
 
   private static String shares(Doneness doneness) {

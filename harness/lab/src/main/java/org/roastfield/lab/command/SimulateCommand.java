@@ -16,10 +16,8 @@ import org.roastfield.lab.report.SimulationReport;
 import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.ResultJson;
 import org.roastfield.lab.result.RunManifest;
-import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.Milestone;
-import org.roastfield.lab.timeline.Station;
-import org.roastfield.lab.timeline.Stations;
 import org.roastfield.lab.timeline.TemperatureScale;
 import org.roastfield.lab.timeline.Timeline;
 import picocli.CommandLine.Command;
@@ -76,20 +74,18 @@ final class SimulateCommand implements Callable<Integer> {
     RunManifest manifest =
         Manifests.of("simulate", List.of(input.entry()), result.settings(), List.of());
     List<Milestone> plain = Timeline.of(cook, result, TemperatureScale.CELSIUS);
-    List<Station> stations = Stations.of(cook, result);
-    String resultText =
-        ResultJson.text(
-            cook, result, plain, stations, Cautions.of(cook, result, TemperatureScale.CELSIUS));
+    ComputedCook computed = ComputedCook.of(cook, result);
+    String resultText = ResultJson.text(computed, plain);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("result.json", resultText);
     files.put("manifest.json", ManifestJson.text(manifest));
-    files.put("report.html", SimulationReport.html(cook, result, plain, manifest));
+    files.put("report.html", SimulationReport.html(computed, plain, manifest));
     PrintWriter screen = spec.commandLine().getOut();
     if (json) {
       screen.print(resultText);
     } else {
       TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
-      screen.print(TimelineText.of(cook, result, stations, scale));
+      screen.print(TimelineText.of(computed, scale));
     }
     if (out.isPresent() || !json) {
       OutputFolder folder =

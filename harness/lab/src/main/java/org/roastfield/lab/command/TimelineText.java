@@ -11,7 +11,7 @@ import org.roastfield.core.surface.FaceWater;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.timeline.Cautions;
-import org.roastfield.lab.timeline.Inside;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.StageAir;
 import org.roastfield.lab.timeline.Station;
@@ -24,8 +24,10 @@ final class TimelineText {
 
   private TimelineText() {}
 
-  static String of(
-      CookFile cook, SimulationResult result, List<Station> stations, TemperatureScale scale) {
+  static String of(ComputedCook computed, TemperatureScale scale) {
+    CookFile cook = computed.file();
+    SimulationResult result = computed.result();
+    List<Station> stations = computed.stations();
     StringBuilder text = new StringBuilder();
     text.append(cook.name()).append(cook.madeUp() ? " (numbers made up, not measured)" : "");
     text.append('\n').append('\n');
@@ -44,8 +46,8 @@ final class TimelineText {
       }
       text.append('\n');
     }
-    text.append(InsideText.of(Inside.of(cook, result))).append('\n');
-    text.append(CautionText.of(Cautions.of(cook, result, scale)));
+    text.append(InsideText.of(computed, scale)).append('\n');
+    text.append(CautionText.of(Cautions.of(cook, computed.inside(), scale)));
     return text.append('\n').toString();
   }
 

@@ -156,7 +156,8 @@ public final class CookFileReader {
         serves,
         wishes,
         cooker.isPresent() ? Optional.of(cooker(cooker.get())) : Optional.empty(),
-        cut.surface());
+        cut.surface(),
+        cut.handling());
   }
 
   private CookerReference cooker(Entry entry) throws IOException {

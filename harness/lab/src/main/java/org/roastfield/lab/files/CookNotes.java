@@ -2,6 +2,7 @@ package org.roastfield.lab.files;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
+import org.roastfield.core.outcome.CutKind;
 
 /**
  * What a cook file says beside the cook that is computed.
@@ -10,15 +11,22 @@ import java.util.Optional;
  * @param wishes for what is served
  * @param cooker profile that the file names
  * @param surface what was done to the surface
+ * @param handling what was done to the meat before: intact, tenderised, rolled or ground
  */
 public record CookNotes(
     Optional<LocalDateTime> serves,
     Wishes wishes,
     Optional<CookerReference> cooker,
-    SurfaceState surface) {
+    SurfaceState surface,
+    Optional<CutKind> handling) {
 
   private static final CookNotes NONE =
-      new CookNotes(Optional.empty(), Wishes.none(), Optional.empty(), SurfaceState.unstated());
+      new CookNotes(
+          Optional.empty(),
+          Wishes.none(),
+          Optional.empty(),
+          SurfaceState.unstated(),
+          Optional.empty());
 
   /** Nothing is said. */
   public static CookNotes none() {

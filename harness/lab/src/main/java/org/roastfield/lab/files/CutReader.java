@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.material.ChoiOkos;
 import org.roastfield.core.material.Material;
+import org.roastfield.core.outcome.CutKind;
 import org.roastfield.core.shape.Shape;
 
 /** Reads the cut of a cook file. */
@@ -17,6 +18,9 @@ final class CutReader {
 
   /** Water activity of a fresh surface; assumed where a file states none. */
   private static final double WATER_ACTIVITY = 0.98;
+
+  private static final List<CutKind> HANDLINGS =
+      List.of(CutKind.INTACT, CutKind.TENDERISED, CutKind.ROLLED, CutKind.GROUND);
 
   private final Section section;
   private final List<Fact> facts = new ArrayList<>();
@@ -29,6 +33,7 @@ final class CutReader {
     return new CutReader(
             entry.section(
                 "food",
+                "handling",
                 "shape",
                 "thickness",
                 "diameter",
@@ -49,6 +54,7 @@ final class CutReader {
 
   private CutSetup setup() {
     Food food = food();
+    Optional<CutKind> handling = section.optional("handling").map(e -> handling(e, food));
     Substance substance = new MaterialReader(food, facts).read(section.required("material"));
     Material material = substance.material();
     Entry start = section.required("start-temperature");
@@ -83,6 +89,7 @@ final class CutReader {
         form.areaPerPerimeter(),
         form.taper(),
         SurfaceState.read(section.optional("surface"), facts),
+        handling,
         facts);
   }
 
@@ -99,6 +106,20 @@ final class CutReader {
         .filter(food -> food != Food.UNSTATED && food.word().equals(word))
         .findFirst()
         .orElseThrow(() -> entry.get().error(Spelling.oneOf(words, word)));
+  }
+
+  private CutKind handling(Entry entry, Food food) {
+    String word = entry.text();
+    facts.add(new Fact("handling", word));
+    List<String> words = HANDLINGS.stream().map(CutKind::word).toList();
+    if (!words.contains(word)) {
+      throw entry.error(Spelling.oneOf(words, word));
+    }
+    CutKind handling = HANDLINGS.get(words.indexOf(word));
+    if (!food.kinds(Optional.of(handling)).contains(handling)) {
+      throw entry.error("no handling beside food: " + food.word() + ", whose minimum it leaves as it is");
+    }
+    return handling;
   }
 
   private Food foodOfMaterial() {

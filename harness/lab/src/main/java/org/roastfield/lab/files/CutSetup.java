@@ -3,6 +3,7 @@ package org.roastfield.lab.files;
 import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.cook.Cut;
+import org.roastfield.core.outcome.CutKind;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.shape.Taper;
 
@@ -17,6 +18,7 @@ import org.roastfield.core.shape.Taper;
  * @param areaPerPerimeter of a slab's face [m], if its length and width are stated
  * @param taper whose thickest station is the cut, if the file states one
  * @param surface what was done to it
+ * @param handling what was done to the meat before, if stated
  * @param facts statements for display
  */
 record CutSetup(
@@ -28,6 +30,7 @@ record CutSetup(
     Optional<Double> areaPerPerimeter,
     Optional<Taper> taper,
     SurfaceState surface,
+    Optional<CutKind> handling,
     List<Fact> facts) {
 
   CutSetup {

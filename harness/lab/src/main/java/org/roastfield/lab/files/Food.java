@@ -1,7 +1,9 @@
 package org.roastfield.lab.files;
 
+import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.material.FoodKind;
+import org.roastfield.core.outcome.CutKind;
 
 /** Kind of food, which decides the published minimum that a result is held against. */
 public enum Food {
@@ -34,6 +36,28 @@ public enum Food {
       case FISH -> Optional.of(FoodKind.FISH);
       case VEGETABLE -> Optional.of(FoodKind.VEGETABLE);
       case GROUND, UNSTATED -> Optional.empty();
+    };
+  }
+
+  /**
+   * Kinds of cut that it may be, as far as published minima tell them apart: of meat whose handling
+   * is not stated the intact one, and the one that asks for more.
+   *
+   * @param handling of meat, if stated
+   */
+  public List<CutKind> kinds(Optional<CutKind> handling) {
+    return switch (this) {
+      case PORK, BEEF, LAMB ->
+          handling.map(List::of).orElse(List.of(CutKind.INTACT, CutKind.TENDERISED));
+      case FISH -> List.of(CutKind.FISH);
+      case GROUND -> List.of(CutKind.GROUND);
+      case POULTRY -> List.of(CutKind.POULTRY);
+      case VEGETABLE -> List.of();
+      case UNSTATED ->
+          handling
+              .map(stated -> List.of(stated, CutKind.POULTRY))
+              .orElse(
+                  List.of(CutKind.INTACT, CutKind.TENDERISED, CutKind.GROUND, CutKind.POULTRY));
     };
   }
 

@@ -2,16 +2,18 @@ package org.roastfield.lab.files;
 
 import java.util.List;
 import java.util.Optional;
+import org.roastfield.core.outcome.DonenessScale;
 
 /**
  * What the cook wishes to serve.
  *
- * @param scale that doneness is stated on; stated if doneness is
+ * @param scale that doneness is stated on; stated if doneness is, since the same word means
+ *     temperatures 5 to 11 K apart on two of them
  * @param doneness degrees of the scale: none, one for the whole cut, or of a taper three for its
  *     first end, middle and last end
  * @param crust if stated
  */
-public record Wishes(Optional<ScaleName> scale, List<String> doneness, Optional<Crust> crust) {
+public record Wishes(Optional<DonenessScale> scale, List<String> doneness, Optional<Crust> crust) {
 
   private static final Wishes NONE = new Wishes(Optional.empty(), List.of(), Optional.empty());
 
@@ -48,7 +50,7 @@ public record Wishes(Optional<ScaleName> scale, List<String> doneness, Optional<
 
   static Wishes read(Entry entry, boolean taper, List<Fact> facts) {
     Section section = entry.section("scale", "doneness", "crust");
-    Optional<ScaleName> scale = section.optional("scale").map(ScaleName::read);
+    Optional<DonenessScale> scale = section.optional("scale").map(Wishes::scale);
     Optional<Entry> doneness = section.optional("doneness");
     if (doneness.isPresent() && scale.isEmpty()) {
       throw section.missing(
@@ -67,15 +69,32 @@ public record Wishes(Optional<ScaleName> scale, List<String> doneness, Optional<
     return new Wishes(scale, degrees, crust);
   }
 
-  private static List<String> degrees(Entry entry, ScaleName scale, boolean taper) {
+  private static List<String> degrees(Entry entry, DonenessScale scale, boolean taper) {
     if (!entry.isSection()) {
-      return List.of(scale.degree(entry));
+      return List.of(degree(entry, scale));
     }
     if (!taper) {
       throw entry.error("one degree of doneness, since only a taper has stations");
     }
     Section stations = entry.section(STATIONS);
-    return List.of(STATIONS).stream().map(s -> scale.degree(stations.required(s))).toList();
+    return List.of(STATIONS).stream().map(s -> degree(stations.required(s), scale)).toList();
+  }
+
+  private static DonenessScale scale(Entry entry) {
+    List<String> words = DonenessScale.NAMED.stream().map(DonenessScale::name).toList();
+    return DonenessScale.NAMED.stream()
+        .filter(scale -> scale.name().equals(entry.text()))
+        .findFirst()
+        .orElseThrow(() -> entry.error(Spelling.oneOf(words, entry.text())));
+  }
+
+  private static String degree(Entry entry, DonenessScale scale) {
+    List<String> degrees = scale.degrees();
+    if (!degrees.contains(entry.text())) {
+      throw entry.error(
+          Spelling.oneOf(degrees, entry.text()) + " (the " + scale.name() + " scale)");
+    }
+    return entry.text();
   }
 
   private static Crust crust(Entry entry) {

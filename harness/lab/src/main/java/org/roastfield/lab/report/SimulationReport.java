@@ -11,7 +11,7 @@ import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.Caution;
 import org.roastfield.lab.timeline.Cautions;
-import org.roastfield.lab.timeline.Inside;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.TemperatureScale;
 
@@ -31,8 +31,7 @@ public final class SimulationReport {
   /**
    * The report.
    *
-   * @param cookFile what was asked for
-   * @param result what came of it, with at least one completed stage
+   * @param cook what was asked for and what came of it, with at least one completed stage
    * @param milestones in order of time
    * @param manifest what the result was made from
    * @return a file that needs no script, no network and no other file; the same arguments give the
@@ -40,12 +39,11 @@ public final class SimulationReport {
    * @throws IllegalArgumentException if no stage was completed
    */
   public static String html(
-      CookFile cookFile,
-      SimulationResult result,
-      List<Milestone> milestones,
-      RunManifest manifest) {
+      ComputedCook cook, List<Milestone> milestones, RunManifest manifest) {
+    CookFile cookFile = cook.file();
+    SimulationResult result = cook.result();
     CookPictures pictures = new CookPictures(cookFile, result);
-    List<Caution> cautions = Cautions.of(cookFile, result, TemperatureScale.CELSIUS);
+    List<Caution> cautions = Cautions.of(cookFile, cook.inside(), TemperatureScale.CELSIUS);
     Page page =
         Page.start(
             cookFile.name(),
@@ -54,7 +52,8 @@ public final class SimulationReport {
             List.of(lead(cookFile)));
     page.section("Timetable", part -> timetable(part, milestones, cautions, result));
     page.section("Temperatures", part -> temperatures(part, pictures));
-    page.section("The slice", part -> slice(part, Inside.of(cookFile, result), result));
+    page.section("The slice", part -> InsideParts.slice(part, cook));
+    page.section("Against what is published", part -> InsideParts.published(part, cook));
     page.section("Heat and water", part -> part.table(balance(cookFile, result)));
     if (!result.notes().isEmpty()) {
       page.section("Notes", part -> part.table(notes(result)));
@@ -122,19 +121,6 @@ public final class SimulationReport {
     pictures.close().ifPresent(page::figure);
     page.figure(pictures.map());
     page.figure(pictures.profiles());
-  }
-
-  private static void slice(Page page, Inside inside, SimulationResult result) {
-    SliceFigure.of(inside, result.cook().cut().shape()).forEach(page::figure);
-    List<List<String>> rows = new ArrayList<>();
-    for (Inside.Line line : inside.numbers()) {
-      rows.add(List.of(line.subject(), line.text(), line.status().word(), line.source()));
-    }
-    page.table(
-        Table.ofWords(
-            "Inside the cut, by the estimate",
-            List.of("what", "how much", "status", "rests on"),
-            rows));
   }
 
   private static Table balance(CookFile file, SimulationResult result) {

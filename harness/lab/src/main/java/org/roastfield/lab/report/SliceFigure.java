@@ -3,14 +3,17 @@ package org.roastfield.lab.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.roastfield.core.outcome.CrossSection;
-import org.roastfield.core.outcome.Doneness;
+import org.roastfield.core.outcome.DonenessScale;
+import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.Inside;
+import org.roastfield.lab.timeline.Station;
 
 /**
- * The cross-section of a cut by the names of one scale: areas with a number each, so that it reads
- * without colour, and a key with the share of each.
+ * The cross-section of a cut in bands: areas with a number each, so that it reads without colour,
+ * and a key with the share of each.
  */
 final class SliceFigure {
 
@@ -18,62 +21,94 @@ final class SliceFigure {
   private static final double LABEL_ROOM = 15;
   private static final double NARROW_SIZE = 180;
 
-  private final Doneness doneness;
-  private final CrossSection highest;
+  private final SliceBands bands;
+  private final CrossSection values;
   private final Shape shape;
 
-  private SliceFigure(Doneness doneness, CrossSection highest, Shape shape) {
-    this.doneness = doneness;
-    this.highest = highest;
+  private SliceFigure(SliceBands bands, Shape shape) {
+    this.bands = bands;
+    this.values = bands.values();
     this.shape = shape;
   }
 
-  /** One figure with a picture and a table for each scale; none if no scale bears on the food. */
-  static List<Figure> of(Inside inside, Shape shape) {
+  /**
+   * One figure with a picture and a table for each scale, and one for the look; none for food that
+   * no scale bears on. A taper has a picture for each station.
+   */
+  static List<Figure> of(ComputedCook cook) {
+    List<Inside> places = new ArrayList<>(List.of(cook.inside()));
+    List<String> names = new ArrayList<>(List.of(""));
+    List<Shape> shapes = new ArrayList<>(List.of(cook.result().cook().cut().shape()));
+    if (!cook.stations().isEmpty()) {
+      places = cook.stations().stream().map(Station::inside).toList();
+      names = cook.stations().stream().map(Station::name).toList();
+      shapes =
+          cook.stations().stream()
+              .<Shape>map(station -> Cylinder.ofDiameter(station.diameter()))
+              .toList();
+    }
     List<Figure> figures = new ArrayList<>();
-    for (Doneness doneness : inside.doneness()) {
-      SliceFigure slice = new SliceFigure(doneness, inside.highest(), shape);
-      String name = doneness.scale().name();
-      String title = "The slice by the highest temperature reached, scale: " + name;
-      String caption =
-          "Names: "
-              + doneness.scale().source()
-              + ". Other scales use the same names for other temperatures. "
-              + slice.form();
-      Panel panel = Panel.drawn(Layout.withoutStages(), layout -> slice.drawing(layout, title));
-      figures.add(new Figure(title, caption, List.of(panel), List.of(slice.table())));
+    for (int i = 0; i < cook.inside().doneness().size(); i++) {
+      int scale = i;
+      DonenessScale named = cook.inside().doneness().get(i).scale();
+      figures.add(
+          figure(
+              "The slice by the highest temperature reached, scale: " + named.name(),
+              "Names: "
+                  + named.source()
+                  + " ("
+                  + named.status().word()
+                  + "). Other scales use the same names for other temperatures. ",
+              places.stream()
+                  .map(one -> SliceBands.of(one.doneness().get(scale), one.outcomes().highest()))
+                  .toList(),
+              names,
+              shapes));
+    }
+    List<SliceBands> looks =
+        places.stream()
+            .flatMap(one -> one.outcomes().colour().stream())
+            .map(SliceBands::of)
+            .toList();
+    if (!looks.isEmpty()) {
+      String source = cook.inside().outcomes().colour().orElseThrow().pigment().source();
+      figures.add(
+          figure(
+              "The slice by its colour, time at temperature",
+              "By how much of the red pigment has changed: " + source + ". ",
+              looks,
+              names,
+              shapes));
     }
     return figures;
   }
 
-  private String form() {
-    return shape instanceof Slab
-        ? "Across the thickness, upper face above."
-        : "Through the middle; drawn round, as it is computed.";
-  }
-
-  private Table table() {
-    List<List<String>> rows = new ArrayList<>();
-    for (int i = 0; i < doneness.shares().size(); i++) {
-      double from = doneness.scale().bands().get(i).from();
-      rows.add(
-          List.of(
-              name(i),
-              from == 0 ? Numbers.NONE : Numbers.celsiusText(from),
-              Numbers.decimal(100 * doneness.shares().get(i), 1)));
+  private static Figure figure(
+      String title,
+      String caption,
+      List<SliceBands> bands,
+      List<String> names,
+      List<Shape> shapes) {
+    List<Panel> panels = new ArrayList<>();
+    List<Table> tables = new ArrayList<>();
+    for (int i = 0; i < bands.size(); i++) {
+      SliceFigure slice = new SliceFigure(bands.get(i), shapes.get(i));
+      String place = names.get(i).isEmpty() ? "" : ", " + names.get(i);
+      panels.add(
+          Panel.drawn(
+              Layout.withoutStages(), layout -> slice.drawing(layout, title + place, place)));
+      tables.add(bands.get(i).table(place));
+      tables.add(bands.get(i).depths(place));
     }
-    return Table.ofNumbers(
-        "Shares of the volume; ring beyond the coldest band "
-            + Numbers.decimal(1000 * doneness.upperRing(), 1)
-            + " mm"
-            + (doneness.lowerRing() > 0
-                ? " above, " + Numbers.decimal(1000 * doneness.lowerRing(), 1) + " mm below"
-                : ""),
-        List.of("band", "from", "share, %"),
-        rows);
+    String form =
+        shapes.get(0) instanceof Slab
+            ? "Across the thickness, upper face above."
+            : "Through the middle; drawn round, as it is computed.";
+    return new Figure(title, caption + form, panels, tables);
   }
 
-  private String drawing(Layout layout, String title) {
+
+  private String drawing(Layout layout, String title, String place) {
     Range unit = new Range(0, 1);
     Plot plot = Plot.start(layout, title, description(), unit, unit);
     Room room = layout.plot();
@@ -88,7 +123,7 @@ final class SliceFigure {
     for (Area area : areas) {
       label(plot, area, left, room.top(), size, pixels);
     }
-    String across = Numbers.decimal(2000 * shape.halfThickness(), 0) + " mm across";
+    String across = Numbers.decimal(2000 * shape.halfThickness(), 0) + " mm across" + place;
     plot.text("axis middle", left + size / 2, room.top() + size + 18, across);
     key(plot, left + size + 14, room.top());
     return plot.finished();
@@ -136,13 +171,13 @@ final class SliceFigure {
 
   private void key(Plot plot, double left, double top) {
     double line = top + 14;
-    for (int i = doneness.shares().size() - 1; i >= 0; i--) {
-      if (doneness.shares().get(i) > 0.0005) {
+    for (int i = bands.size() - 1; i >= 0; i--) {
+      if (bands.shows(i)) {
         plot.svg().empty("rect", styled(rectangle(left, line - 12, 18, 16), Ramp.colour(place(i))));
         plot.text(tone(i) + " middle", left + 9, line, number(i));
         int letters = (int) ((plot.layout().width() - left - 30) / Letters.width("x"));
         plot.text("start", left + 24, line, Letters.shortened(name(i), letters));
-        String share = Numbers.decimal(100 * doneness.shares().get(i), 1) + " %";
+        String share = Numbers.decimal(100 * bands.shares().get(i), 1) + " %";
         plot.text("tick start", left + 24, line + 14, share);
         line += 36;
       }
@@ -151,10 +186,10 @@ final class SliceFigure {
 
   private String description() {
     StringBuilder text = new StringBuilder("Cross-section of the cut in bands. ");
-    for (int i = 0; i < doneness.shares().size(); i++) {
-      if (doneness.shares().get(i) > 0.0005) {
+    for (int i = 0; i < bands.size(); i++) {
+      if (bands.shows(i)) {
         text.append(number(i)).append(' ').append(name(i)).append(": ");
-        text.append(Numbers.decimal(100 * doneness.shares().get(i), 1)).append(" %. ");
+        text.append(Numbers.decimal(100 * bands.shares().get(i), 1)).append(" %. ");
       }
     }
     return text.toString().strip();
@@ -162,13 +197,13 @@ final class SliceFigure {
 
   /** Runs of places in one band, from the lowest position on. */
   private List<Area> areas() {
-    double first = highest.position(0);
+    double first = values.position(0);
     List<Area> areas = new ArrayList<>();
     double from = first;
-    int band = doneness.scale().indexAt(highest.at(first));
+    int band = bands.indexAt(values.at(first));
     for (int i = 1; i <= LOOKS; i++) {
       double position = first + (end() - first) * i / LOOKS;
-      int here = doneness.scale().indexAt(highest.at(Math.min(position, end())));
+      int here = bands.indexAt(values.at(Math.min(position, end())));
       if (here != band) {
         areas.add(new Area(band, from, position));
         from = position;
@@ -180,15 +215,15 @@ final class SliceFigure {
   }
 
   private double end() {
-    return highest.position(highest.size() - 1);
+    return values.position(values.size() - 1);
   }
 
   private boolean isTwoFaced() {
-    return highest.position(0) < 0;
+    return values.position(0) < 0;
   }
 
   private String name(int band) {
-    return doneness.scale().bands().get(band).name();
+    return bands.names().get(band);
   }
 
   private static String number(int band) {
@@ -196,7 +231,7 @@ final class SliceFigure {
   }
 
   private double place(int band) {
-    return (double) band / (doneness.shares().size() - 1);
+    return (double) band / (bands.size() - 1);
   }
 
   private String tone(int band) {

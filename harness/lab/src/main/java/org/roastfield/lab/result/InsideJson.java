@@ -2,8 +2,13 @@ package org.roastfield.lab.result;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import org.roastfield.core.outcome.Doneness;
+import org.roastfield.core.outcome.Finding;
+import org.roastfield.core.outcome.Safety;
 import org.roastfield.lab.timeline.Inside;
+import org.roastfield.lab.timeline.Spread;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What a cut is like inside as JSON. */
 final class InsideJson {
@@ -41,6 +46,52 @@ final class InsideJson {
           .put("status", number.status().word())
           .put("source", number.source());
     }
+    addSafety(root.putArray("published"), inside);
+    inside.spread().ifPresent(spread -> root.set("spread", spread(spread)));
     return root;
+  }
+
+  private static void addSafety(ArrayNode array, Inside inside) {
+    for (Safety safety : inside.safety()) {
+      ObjectNode node =
+          array
+              .addObject()
+              .put("kind", safety.kind().word())
+              .put("lethality_log10", safety.lethality())
+              .put("surface_lethality_log10", safety.surfaceLethality())
+              .put("growth_range_s", Json.seconds(safety.growthTime()));
+      safety.riseTime().ifPresent(time -> node.put("rise_s", Json.seconds(time)));
+      ArrayNode findings = node.putArray("findings");
+      for (Finding finding : safety.findings()) {
+        ObjectNode each =
+            findings
+                .addObject()
+                .put("minimum", finding.minimum())
+                .put("source", finding.source())
+                .put("met_by_the_estimate", finding.met())
+                .put("margin", finding.margin())
+                .put("margin_unit", finding.unit().name().toLowerCase(Locale.ROOT))
+                .put("caution", finding.caution() + " " + Finding.DEFERENCE);
+        finding.chance().ifPresent(share -> each.put("share_of_drawn_cooks", share));
+      }
+    }
+  }
+
+  private static ObjectNode spread(Spread spread) {
+    ObjectNode node =
+        Json.object()
+            .put("asked", spread.asked())
+            .put("computed", spread.computed())
+            .put("seed", spread.seed());
+    ArrayNode rows = node.putArray("rows");
+    for (Spread.Row row : spread.rows()) {
+      ObjectNode each = rows.addObject().put("subject", row.subject());
+      each.put("text", row.text(TemperatureScale.CELSIUS));
+      each.put("unit", row.unit().inJson());
+      each.put("p10", row.unit().value(row.low()));
+      each.put("p50", row.unit().value(row.median()));
+      each.put("p90", row.unit().value(row.high()));
+    }
+    return node;
   }
 }

@@ -12,11 +12,13 @@ import org.roastfield.core.simulation.WorkCounters;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Fact;
 import org.roastfield.lab.timeline.Caution;
+import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.CoreHistory;
-import org.roastfield.lab.timeline.Inside;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.StageAir;
 import org.roastfield.lab.timeline.Station;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
  * The result of a simulated cook as JSON. Temperatures are in °C whatever the display, and every
@@ -30,12 +32,10 @@ public final class ResultJson {
   private ResultJson() {}
 
   /** Text of result.json for a completed cook. */
-  public static String text(
-      CookFile file,
-      SimulationResult result,
-      List<Milestone> milestones,
-      List<Station> stations,
-      List<Caution> cautions) {
+  public static String text(ComputedCook computed, List<Milestone> milestones) {
+    CookFile file = computed.file();
+    SimulationResult result = computed.result();
+    List<Station> stations = computed.stations();
     ObjectNode root = Json.document(SCHEMA, 1).put("status", "completed");
     root.set("cook", cook(file));
     addMilestones(root.putArray("milestones"), milestones);
@@ -46,9 +46,9 @@ public final class ResultJson {
     root.set("energy", energy(result.energy()));
     root.set("water", water(result, file));
     root.set("work", work(result.work()));
-    root.set("inside", InsideJson.of(Inside.of(file, result)));
+    root.set("inside", InsideJson.of(computed.inside()));
     addNotes(root, result);
-    addCautions(root, cautions);
+    addCautions(root, Cautions.of(file, computed.inside(), TemperatureScale.CELSIUS));
     root.set("traces", TraceJson.traces(result, new StageAir(file, result)));
     root.set("profiles", TraceJson.profiles(result));
     return Json.text(root);
@@ -107,15 +107,15 @@ public final class ResultJson {
 
   private static void addStations(ArrayNode array, List<Station> stations) {
     for (Station station : stations) {
-      array
-          .addObject()
-          .put("name", station.name())
+      ObjectNode node = array.addObject();
+      node.put("name", station.name())
           .put("position_m", station.position())
           .put("diameter_m", station.diameter())
           .put("core_at_end_of_longest_stage_degC", Json.celsius(station.coreAtLongestEnd()))
           .put("highest_core_degC", Json.celsius(station.warmestCore()))
           .put("core_at_end_degC", Json.celsius(station.coreAtEnd()))
           .put("evaporated_kg_per_m2", station.evaporated());
+      node.set("inside", InsideJson.of(station.inside()));
     }
   }
 

@@ -3,13 +3,9 @@ package org.roastfield.lab.timeline;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.roastfield.core.outcome.Browning;
-import org.roastfield.core.outcome.CookedCut;
 import org.roastfield.core.outcome.CutKind;
 import org.roastfield.core.outcome.Finding;
-import org.roastfield.core.outcome.PublishedMinimum;
 import org.roastfield.core.outcome.Safety;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.files.CookFile;
@@ -58,22 +54,26 @@ public final class Cautions {
 
   private Cautions() {}
 
+  /** The same, for a computation whose inside is not shown. */
+  public static List<Caution> of(CookFile file, SimulationResult result, TemperatureScale scale) {
+    return of(file, Inside.of(file, result), scale);
+  }
+
   /**
    * Cautions for a cook.
    *
    * @param file the cook
-   * @param result its computation
+   * @param inside what its computation came to
    * @param scale in which to state temperatures
    */
-  public static List<Caution> of(CookFile file, SimulationResult result, TemperatureScale scale) {
+  public static List<Caution> of(CookFile file, Inside inside, TemperatureScale scale) {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(ESTIMATE);
-    CookedCut cut = CookedCut.of(result);
-    cautions.addAll(findings(file.food(), cut, scale));
-    if (Browning.of(cut, result).mayChar()) {
+    cautions.addAll(findings(inside, scale));
+    if (inside.outcomes().browning().mayChar()) {
       cautions.add(CHARRING);
     }
-    if (file.food() != Food.VEGETABLE && file.food() != Food.POULTRY) {
+    if (mayBeOpened(file)) {
       cautions.add(OPENED_MEAT);
     }
     HotAir.caution(file).ifPresent(cautions::add);
@@ -84,85 +84,51 @@ public final class Cautions {
     return List.copyOf(cautions);
   }
 
-  /** Findings of all kinds that the food may be, each once. */
-  private static List<Caution> findings(Food food, CookedCut cut, TemperatureScale scale) {
-    Map<String, Caution> cautions = new LinkedHashMap<>();
-    for (CutKind kind : kinds(food)) {
-      Safety safety = cut.safety(kind);
+  private static boolean mayBeOpened(CookFile file) {
+    return file.food() != Food.VEGETABLE
+        && file.food() != Food.POULTRY
+        && file.notes().handling().isEmpty();
+  }
+
+  /**
+   * Findings of all kinds that the food may be, each once; those that share subject, caution and
+   * source are one.
+   */
+  private static List<Caution> findings(Inside inside, TemperatureScale scale) {
+    Map<String, Finding> findings = new LinkedHashMap<>();
+    Map<String, CutKind> kinds = new LinkedHashMap<>();
+    for (Safety safety : inside.safety()) {
       for (Finding finding : safety.findings()) {
-        cautions.putIfAbsent(
-            finding.minimum(),
-            new Caution(subject(finding), text(finding, kind, cut, scale), finding.source()));
+        findings.putIfAbsent(finding.minimum(), finding);
+        kinds.putIfAbsent(finding.minimum(), safety.kind());
       }
     }
-    if (cautions.isEmpty()) {
+    if (findings.isEmpty()) {
       String text = "No minimum for meat is applied to a vegetable. " + Finding.DEFERENCE;
       return List.of(new Caution(MINIMUM, text, ""));
     }
-    return List.copyOf(cautions.values());
-  }
-
-  /** Kinds of cut that a food may be; a cook file does not say whether meat was opened. */
-  private static List<CutKind> kinds(Food food) {
-    return switch (food) {
-      case PORK, BEEF, LAMB -> List.of(CutKind.INTACT, CutKind.TENDERISED);
-      case FISH -> List.of(CutKind.FISH);
-      case GROUND -> List.of(CutKind.GROUND);
-      case POULTRY -> List.of(CutKind.POULTRY);
-      case VEGETABLE -> List.of();
-      case UNSTATED -> List.of(CutKind.INTACT, CutKind.TENDERISED, CutKind.GROUND, CutKind.POULTRY);
-    };
+    Map<Caution, List<String>> said = new LinkedHashMap<>();
+    findings.forEach(
+        (name, finding) -> {
+          String first = FindingWords.of(finding, kinds.get(name), inside, scale);
+          Caution rest = new Caution(subject(finding), finding.caution(), finding.source());
+          said.computeIfAbsent(rest, key -> new ArrayList<>()).add(first);
+        });
+    List<Caution> cautions = new ArrayList<>();
+    said.forEach(
+        (rest, firsts) -> {
+          String text = String.join(" ", firsts) + " " + rest.text() + " " + Finding.DEFERENCE;
+          cautions.add(new Caution(rest.subject(), text, rest.source()));
+        });
+    return cautions;
   }
 
   private static String subject(Finding finding) {
     return switch (finding.unit()) {
       case KELVIN -> MINIMUM;
       case LOG -> "Hold times";
-      case SECOND -> finding.met() ? "Rise and fall" : "Slow rise";
+      case SECOND -> finding.met() ? "Rise and fall" : finding.minimum().startsWith("rise") ? "Slow rise" : "Slow fall";
     };
-  }
-
-  private static String text(Finding finding, CutKind kind, CookedCut cut, TemperatureScale scale) {
-    String first =
-        switch (finding.unit()) {
-          case KELVIN -> minimum(finding, kind, cut, scale);
-          case LOG ->
-              String.format(
-                  Locale.ROOT,
-                  "By the estimate the place with the least lethality %s the published %s, by %.1f"
-                      + " powers of ten.",
-                  finding.met() ? "meets" : "does NOT meet",
-                  finding.minimum(),
-                  Math.abs(finding.margin()));
-          case SECOND ->
-              String.format(
-                  Locale.ROOT,
-                  "By the estimate the slowest place %s the published %s, by %.1f h.",
-                  finding.met() ? "meets" : "does NOT meet",
-                  finding.minimum(),
-                  Math.abs(finding.margin()) / 3600);
-        };
-    return first + " " + finding.caution() + " " + Finding.DEFERENCE;
-  }
-
-  private static String minimum(
-      Finding finding, CutKind kind, CookedCut cut, TemperatureScale scale) {
-    PublishedMinimum minimum =
-        PublishedMinimum.of(kind).stream()
-            .filter(one -> finding.minimum().endsWith(" " + one.of()))
-            .findFirst()
-            .orElseThrow();
-    return "The coldest place gets to "
-        + scale.text(cut.coldest().highest())
-        + " by the estimate; for as long as is asked it is "
-        + scale.differenceText(Math.abs(finding.margin()))
-        + (finding.met() ? " above" : " BELOW")
-        + " the published minimum for "
-        + minimum.of()
-        + ", "
-        + scale.text(minimum.temperature())
-        + (minimum.then().isEmpty() ? "" : " " + minimum.then())
-        + ".";
   }
 
   private static boolean isOverHeat(CookFile file) {

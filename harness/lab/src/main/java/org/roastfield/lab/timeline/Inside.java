@@ -1,31 +1,38 @@
 package org.roastfield.lab.timeline;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import org.roastfield.core.outcome.Browning;
+import java.util.Optional;
 import org.roastfield.core.outcome.CookedCut;
-import org.roastfield.core.outcome.CrossSection;
 import org.roastfield.core.outcome.CutKind;
+import org.roastfield.core.outcome.CutOutcomes;
 import org.roastfield.core.outcome.Doneness;
 import org.roastfield.core.outcome.DonenessScale;
 import org.roastfield.core.outcome.FirstOrder;
 import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.outcome.PublishedMinimum;
+import org.roastfield.core.outcome.Safety;
 import org.roastfield.core.outcome.Status;
-import org.roastfield.core.outcome.Tenderness;
+import org.roastfield.core.shape.Shape;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.Food;
 
 /**
  * What a computed cut is like inside.
  *
- * @param highest temperature reached over the cross-section [K]
+ * @param cut the computed cook at the places of its grid
+ * @param outcomes all that was read off the cook
  * @param doneness one for each scale that bears on the food, never mixed
  * @param numbers everything else
+ * @param spread the same over cooks with drawn inputs, if they were computed
  */
-public record Inside(CrossSection highest, List<Doneness> doneness, List<Line> numbers) {
+public record Inside(
+    CookedCut cut,
+    CutOutcomes outcomes,
+    List<Doneness> doneness,
+    List<Line> numbers,
+    Optional<Spread> spread) {
 
   /**
    * A number about the inside.
@@ -46,22 +53,59 @@ public record Inside(CrossSection highest, List<Doneness> doneness, List<Line> n
   /** Of a computed cook; a vegetable has a crust alone. */
   public static Inside of(CookFile file, SimulationResult result) {
     CookedCut cut = CookedCut.of(result);
-    List<Doneness> doneness = scales(file.food()).stream().map(cut::doneness).toList();
-    List<Line> numbers = new ArrayList<>();
-    if (file.food() != Food.VEGETABLE) {
-      colour(file.food(), cut, numbers);
+    CutOutcomes outcomes = outcomes(file, cut, result);
+    List<Doneness> doneness = scales(file.food()).stream().map(outcomes::doneness).toList();
+    return new Inside(
+        cut, outcomes, doneness, InsideLines.of(file.food(), outcomes), Optional.empty());
+  }
+
+  /** The same beside what drawn inputs make of it. */
+  public Inside with(Spread other) {
+    return new Inside(cut, outcomes, doneness, numbers, Optional.of(other));
+  }
+
+  /** How the cook stands to published minima, with chances if there are any. */
+  public List<Safety> safety() {
+    return spread.map(Spread::safety).orElse(outcomes.safety());
+  }
+
+  /**
+   * What is read off a computed cook of a file.
+   *
+   * @param cut of {@code result}
+   * @param result of the file's cook, or of one like it with a cut of another size
+   */
+  static CutOutcomes outcomes(CookFile file, CookedCut cut, SimulationResult result) {
+    CutOutcomes outcomes =
+        CutOutcomes.of(
+            cut, result, file.food().kinds(file.notes().handling()), Optional.ofNullable(pigment(file)));
+    double dripped = outcomes.juice().dripped();
+    return outcomes.withJuice(new Juice(evaporated(file, result, outcomes.juice()), dripped));
+  }
+
+  /** Share of the raw mass that evaporates; by the size of the whole cut, if that is stated. */
+  private static double evaporated(CookFile file, SimulationResult result, Juice endless) {
+    Shape stated = file.cook().cut().shape();
+    double size = result.cook().cut().shape().halfThickness() / stated.halfThickness();
+    Optional<Extent> extent = file.extent().map(one -> one.scaled(stated, size));
+    if (extent.isPresent()) {
+      return extent.get().evaporatedMass(result) / extent.get().mass();
     }
-    crust(Browning.of(cut, result), numbers);
-    if (file.food() != Food.VEGETABLE) {
-      juice(file, cut, result, numbers);
-      tenderness(Tenderness.of(cut), numbers);
-    }
-    return new Inside(cut.highest(), doneness, numbers);
+    double density = result.cook().cut().material().density();
+    return endless.evaporated() * density / file.cook().cut().material().density();
+  }
+
+  private static FirstOrder pigment(CookFile file) {
+    return switch (file.food()) {
+      case LAMB -> FirstOrder.MYOGLOBIN_OF_LAMB;
+      case BEEF, PORK, GROUND, UNSTATED -> FirstOrder.MYOGLOBIN;
+      case POULTRY, FISH, VEGETABLE -> null;
+    };
   }
 
   private static List<DonenessScale> scales(Food food) {
     return switch (food) {
-      case BEEF, LAMB, PORK, UNSTATED -> List.of(DonenessScale.TRADE, DonenessScale.RESEARCH);
+      case BEEF, LAMB, PORK, UNSTATED -> DonenessScale.NAMED;
       case POULTRY -> List.of(agency(CutKind.POULTRY));
       case FISH -> List.of(agency(CutKind.FISH));
       case GROUND -> List.of(agency(CutKind.GROUND));
@@ -71,95 +115,5 @@ public record Inside(CrossSection highest, List<Doneness> doneness, List<Line> n
 
   private static DonenessScale agency(CutKind kind) {
     return DonenessScale.around(PublishedMinimum.of(kind).get(0));
-  }
-
-  private static void colour(Food food, CookedCut cut, List<Line> numbers) {
-    if (food == Food.POULTRY || food == Food.FISH) {
-      return;
-    }
-    FirstOrder pigment = food == Food.LAMB ? FirstOrder.MYOGLOBIN_OF_LAMB : FirstOrder.MYOGLOBIN;
-    CrossSection changed = cut.over(pigment::changed);
-    numbers.add(
-        new Line(
-            "red colour lost",
-            String.format(
-                Locale.ROOT,
-                "%.0f %% at least, %.0f %% on average (6.5 %% looks rare, 93 %% well done)",
-                100 * changed.least(),
-                100 * changed.mean()),
-            pigment.status(),
-            pigment.source()));
-  }
-
-  private static void crust(Browning crust, List<Line> numbers) {
-    if (crust.dryDepth().isPresent()) {
-      String depth = String.format(Locale.ROOT, "%.1f mm", 1000 * crust.dryDepth().getAsDouble());
-      numbers.add(new Line("dry layer", depth, Status.ASSUMED, ""));
-    }
-    numbers.add(
-        new Line(
-            "browning index",
-            String.format(
-                Locale.ROOT,
-                "%.0f (%.0f to %.0f) of 52; face above 100 °C for %.1f min",
-                crust.middle(),
-                crust.low(),
-                crust.high(),
-                crust.timeDry() / 60),
-            Browning.STATUS,
-            "Zanoni, Peri and Bruno 1995, bread crumb, 3 to 8 times as fast"));
-  }
-
-  private static void juice(
-      CookFile file, CookedCut cut, SimulationResult result, List<Line> numbers) {
-    Juice juice =
-        file.extent()
-            .map(extent -> Juice.of(cut, extent.evaporatedMass(result) / extent.mass()))
-            .orElseGet(() -> Juice.of(cut, result));
-    numbers.add(
-        new Line(
-            "lost of the raw mass",
-            String.format(
-                Locale.ROOT,
-                "%.1f %% evaporated + %.1f %% pressed out = %.1f %%; %.0f %% left",
-                100 * juice.evaporated(),
-                100 * juice.dripped(),
-                100 * juice.total(),
-                100 * juice.left()),
-            Juice.DRIP_STATUS,
-            "water-holding curve of lean beef, from memory"));
-  }
-
-  private static void tenderness(Tenderness tender, List<Line> numbers) {
-    numbers.add(
-        new Line(
-            "actin hardened",
-            String.format(
-                Locale.ROOT,
-                "%.0f %% on average, %.0f %% at the least",
-                100 * tender.actin(),
-                100 * tender.actinAtCore()),
-            FirstOrder.ACTIN.status(),
-            FirstOrder.ACTIN.source()));
-    numbers.add(
-        new Line(
-            "collagen to gelatine",
-            String.format(
-                Locale.ROOT,
-                "%.0f %% on average, %.0f %% at the least",
-                100 * tender.collagen(),
-                100 * tender.collagenAtCore()),
-            FirstOrder.COLLAGEN.status(),
-            FirstOrder.COLLAGEN.source()));
-    numbers.add(
-        new Line(
-            "fat molten",
-            String.format(
-                Locale.ROOT,
-                "%.0f %%; about %.0f %% runs off",
-                100 * tender.fatMelted(),
-                100 * tender.runOff()),
-            Tenderness.FAT_STATUS,
-            "melting range of 20 to 50 °C; share that runs off is a judgement"));
   }
 }

@@ -10,6 +10,7 @@ package org.roastfield.lab.timeline;
  * @param warmestCore highest core temperature [K]
  * @param coreAtEnd core temperature at the end of the cook [K]
  * @param evaporated water that left the surface there [kg/m²]
+ * @param inside of that cross-section
  */
 public record Station(
     String name,
@@ -18,4 +19,5 @@ public record Station(
     double coreAtLongestEnd,
     double warmestCore,
     double coreAtEnd,
-    double evaporated) {}
+    double evaporated,
+    Inside inside) {}

@@ -33,7 +33,7 @@ public final class Stations {
     if (file.taper().isPresent()) {
       List<Taper.Station> places = file.taper().get().stations(Taper.THIRDS);
       for (int i = 0; i < places.size(); i++) {
-        stations.add(station(name(i, places), places.get(i), result));
+        stations.add(station(file, name(i, places), places.get(i), result));
       }
     }
     return stations;
@@ -58,7 +58,8 @@ public final class Stations {
     return here > there ? "thick end" : "thin end";
   }
 
-  private static Station station(String name, Taper.Station place, SimulationResult lead) {
+  private static Station station(
+      CookFile file, String name, Taper.Station place, SimulationResult lead) {
     SimulationResult result = Simulator.with(lead.settings()).run(cook(place, lead)).orElseThrow();
     double longestEnd = Math.min(longest(lead).end(), result.endTime());
     return new Station(
@@ -68,7 +69,8 @@ public final class Stations {
         result.core().at(longestEnd),
         CoreHistory.highest(result),
         result.core().at(result.endTime()),
-        result.water().evaporatedUpper());
+        result.water().evaporatedUpper(),
+        Inside.of(file, result));
   }
 
   private static Cook cook(Taper.Station place, SimulationResult lead) {

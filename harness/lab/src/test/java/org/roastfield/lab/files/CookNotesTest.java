@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.roastfield.core.outcome.DonenessScale;
 import org.roastfield.lab.Published;
 
 /** What a cook file says beside the cook: service, wishes, cooker, state of the surface. */
@@ -43,7 +44,7 @@ class CookNotesTest {
     assertEquals(Optional.of(LocalDateTime.of(2026, 6, 13, 18, 30)), notes.serves());
     assertEquals(
         new Wishes(
-            Optional.of(ScaleName.TRADE), List.of("medium"), Optional.of(Wishes.Crust.BROWN)),
+            Optional.of(DonenessScale.TRADE), List.of("medium"), Optional.of(Wishes.Crust.BROWN)),
         notes.wishes());
     assertEquals(Optional.of(true), notes.surface().pattedDry());
   }

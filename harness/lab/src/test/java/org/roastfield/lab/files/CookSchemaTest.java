@@ -44,6 +44,7 @@ class CookSchemaTest {
               "endless-name",
               "endless-scalar",
               "frozen",
+              "handling-of-poultry",
               "humidity-missing",
               "negative-thickness",
               "no-such-day",

@@ -39,6 +39,7 @@ import org.roastfield.lab.replay.ReplayResult;
 import org.roastfield.lab.replay.TargetTime;
 import org.roastfield.lab.replay.WaterLoss;
 import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.TemperatureScale;
 import org.roastfield.lab.timeline.Timeline;
@@ -139,7 +140,8 @@ final class ReportFixtures {
 
   static String report(CookFile file) {
     SimulationResult result = result(file);
-    return SimulationReport.html(file, result, milestones(file, result), manifest());
+    return SimulationReport.html(
+        ComputedCook.of(file, result), milestones(file, result), manifest());
   }
 
   private static Cut loin(double celsius) {

@@ -38,8 +38,8 @@ class SimulationReportTest {
 
   @Test
   void figures_haveTitleDescriptionAndTable() {
-    PageChecks.assertFiguresSpeak(ROAST, 6);
-    PageChecks.assertFiguresSpeak(STEAK, 6);
+    PageChecks.assertFiguresSpeak(ROAST, 8);
+    PageChecks.assertFiguresSpeak(STEAK, 8);
   }
 
   @Test
@@ -156,7 +156,7 @@ class SimulationReportTest {
   void crowdedCook_clipsNoText() {
     String html = ReportFixtures.report(ReportFixtures.crowded());
     PageChecks.assertStandsAlone(html);
-    PageChecks.assertFiguresSpeak(html, 6);
+    PageChecks.assertFiguresSpeak(html, 8);
     PageChecks.assertTextInside(html);
   }
 

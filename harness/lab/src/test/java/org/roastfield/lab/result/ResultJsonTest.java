@@ -17,8 +17,7 @@ import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.Published;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookTexts;
-import org.roastfield.lab.timeline.Cautions;
-import org.roastfield.lab.timeline.Stations;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.TemperatureScale;
 import org.roastfield.lab.timeline.Timeline;
 
@@ -121,12 +120,7 @@ class ResultJsonTest {
   private static String text(CookFile file) {
     SimulationResult result = run(file);
     TemperatureScale scale = TemperatureScale.CELSIUS;
-    return ResultJson.text(
-        file,
-        result,
-        Timeline.of(file, result, scale),
-        Stations.of(file, result),
-        Cautions.of(file, result, scale));
+    return ResultJson.text(ComputedCook.of(file, result), Timeline.of(file, result, scale));
   }
 
   private static SimulationResult run(CookFile file) {
