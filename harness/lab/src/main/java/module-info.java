@@ -14,6 +14,7 @@ module org.roastfield.lab {
   exports org.roastfield.lab.timeline;
   exports org.roastfield.lab.replay;
   exports org.roastfield.lab.result;
+  exports org.roastfield.lab.salting;
   exports org.roastfield.lab.report;
   exports org.roastfield.lab.score;
   exports org.roastfield.lab.synthetic;

@@ -71,6 +71,11 @@ public final class Salting {
     return new Salting(Simulator.with(settings).run(cook).orElseThrow(), mean);
   }
 
+  /** Settings it was computed with. */
+  public Settings settings() {
+    return result.settings();
+  }
+
   /** Mean content once all is in [kg/m³]. */
   public double mean() {
     return mean;

@@ -39,6 +39,36 @@ final class QuantityConverters {
     }
   }
 
+  /** Length [m] of text such as "10 mm". */
+  static final class Length implements ITypeConverter<Double> {
+
+    Length() {}
+
+    @Override
+    public Double convert(String text) {
+      try {
+        return Quantities.length(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    }
+  }
+
+  /** Share of text such as "1.2 %". */
+  static final class Share implements ITypeConverter<Double> {
+
+    Share() {}
+
+    @Override
+    public Double convert(String text) {
+      try {
+        return Quantities.share(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    }
+  }
+
   /** Mass [kg] of text such as "120 g". */
   static final class Mass implements ITypeConverter<Double> {
 

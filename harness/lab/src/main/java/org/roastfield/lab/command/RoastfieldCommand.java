@@ -12,6 +12,7 @@ import picocli.CommandLine.IVersionProvider;
     versionProvider = RoastfieldCommand.VersionText.class,
     subcommands = {
       SimulateCommand.class,
+      SaltCommand.class,
       ReplayCommand.class,
       FitCommand.class,
       MakeLogCommand.class,

@@ -34,6 +34,24 @@ public final class Quantities {
     return parse(text, Dimension.MASS, 0);
   }
 
+  /**
+   * Length [m] of text such as "10 mm".
+   *
+   * @throws IllegalArgumentException if it is none, or not greater than 0
+   */
+  public static double length(String text) {
+    return parse(text, Dimension.LENGTH, 0);
+  }
+
+  /**
+   * Share of text such as "1.2 %".
+   *
+   * @throws IllegalArgumentException if it is none, or not greater than 0
+   */
+  public static double share(String text) {
+    return parse(text, Dimension.SHARE, 0);
+  }
+
   private static double parse(String text, Dimension dimension, double above) {
     OptionalDouble value = Quantity.parse(text, dimension);
     if (value.isPresent() && value.getAsDouble() > above) {

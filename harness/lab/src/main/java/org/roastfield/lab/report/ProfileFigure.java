@@ -3,22 +3,39 @@ package org.roastfield.lab.report;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Temperature over depth at a few times. */
+/** A quantity over depth at a few times. */
 final class ProfileFigure {
 
   private static final int TABLE_ROWS = 12;
 
+  /** What is drawn. */
+  enum Quantity {
+    TEMPERATURE("Temperature", "°C", 1),
+    SALT("Salt", "%", 2);
+
+    private final String word;
+    private final String unit;
+    private final int digits;
+
+    Quantity(String word, String unit, int digits) {
+      this.word = word;
+      this.unit = unit;
+      this.digits = digits;
+    }
+  }
+
   private final List<Curve> profiles;
   private final String deepest;
+  private final Quantity quantity;
 
   /**
    * A figure of some profiles.
    *
-   * @param profiles temperature [°C] over depth [mm], all over the same depths; named after their
-   *     time
+   * @param profiles quantity over depth [mm], all over the same depths; named after their time
    * @param deepest what lies at the greatest depth, such as "middle"
    */
-  ProfileFigure(List<Curve> profiles, String deepest) {
+  ProfileFigure(List<Curve> profiles, String deepest, Quantity quantity) {
+    this.quantity = quantity;
     this.profiles = List.copyOf(profiles);
     this.deepest = deepest;
   }
@@ -31,7 +48,7 @@ final class ProfileFigure {
   /** The numbers at a dozen depths. */
   Table table(String caption) {
     List<String> headings = new ArrayList<>(List.of("depth, mm"));
-    profiles.forEach(profile -> headings.add(profile.name() + ", °C"));
+    profiles.forEach(profile -> headings.add(profile.name() + ", " + quantity.unit));
     double depth = depth();
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i <= TABLE_ROWS; i++) {
@@ -39,20 +56,30 @@ final class ProfileFigure {
       rows.add(
           Table.row(
               Numbers.decimal(at, 1),
-              profiles.stream().map(profile -> Numbers.decimal(profile.at(at), 1)).toList()));
+              profiles.stream().map(profile -> number(profile.at(at))).toList()));
     }
     return Table.ofNumbers(caption, headings, rows);
   }
 
   private String drawing(Layout layout, String title) {
-    Range range = Curves.range(profiles);
+    Range range = range();
     Plot plot = Plot.start(layout, title, description(), new Range(0, depth()), range);
     plot.rules(
         Tick.decimal(0, depth(), layout.mostTicksAcross()),
         Tick.decimal(range.low(), range.high(), layout.mostTicksUp()));
     profiles.forEach(plot::curve);
-    plot.frame("depth below the surface, mm", "°C");
+    plot.frame("depth below the surface, mm", quantity.unit);
     return plot.names(profiles).finished();
+  }
+
+  /** Salt begins at none. */
+  private Range range() {
+    Range all = Curves.range(profiles);
+    return quantity == Quantity.SALT ? new Range(0, all.high()) : all;
+  }
+
+  private String number(double value) {
+    return Numbers.decimal(value, quantity.digits);
   }
 
   private double depth() {
@@ -61,13 +88,14 @@ final class ProfileFigure {
   }
 
   private String description() {
-    StringBuilder text = new StringBuilder("Temperature over depth, one line for each time. ");
+    StringBuilder text = new StringBuilder(quantity.word + " over depth, one line for each time. ");
     for (Curve profile : profiles) {
       List<Point> points = profile.points();
       text.append(profile.name()).append(": ");
-      text.append(Numbers.decimal(points.get(0).y(), 1)).append(" °C at the surface, ");
-      text.append(Numbers.decimal(points.get(points.size() - 1).y(), 1));
-      text.append(" °C at the ").append(deepest).append(". ");
+      text.append(number(points.get(0).y())).append(" ").append(quantity.unit);
+      text.append(" at the surface, ");
+      text.append(number(points.get(points.size() - 1).y())).append(" ").append(quantity.unit);
+      text.append(" at the ").append(deepest).append(". ");
     }
     return text.toString().strip();
   }

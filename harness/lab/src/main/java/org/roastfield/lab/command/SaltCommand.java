@@ -1,0 +1,118 @@
+package org.roastfield.lab.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.roastfield.lab.report.SaltReport;
+import org.roastfield.lab.result.ManifestJson;
+import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.result.RunManifest.Setting;
+import org.roastfield.lab.result.SaltJson;
+import org.roastfield.lab.salting.SaltPlan;
+import org.roastfield.lab.salting.SaltWish;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says how early to salt a cut, and where the salt is by then. */
+@Command(
+    name = "salt",
+    mixinStandardHelpOptions = true,
+    description = "Says how early to salt the cut of a cook file, and how deep the salt gets.")
+final class SaltCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "COOK.yaml", description = "Cook file.")
+  private Path cookPath = Path.of("");
+
+  @Option(
+      names = "--share",
+      paramLabel = "SHARE",
+      defaultValue = "1.2 %",
+      converter = QuantityConverters.Share.class,
+      description = "Salt for the raw meat (default: ${DEFAULT-VALUE}).")
+  private double share;
+
+  @Option(
+      names = "--depth",
+      paramLabel = "LENGTH",
+      converter = QuantityConverters.Length.class,
+      description = "Depth at which to judge it (default: 10 mm, or the middle of a thin cut).")
+  private Optional<Double> depth = Optional.empty();
+
+  @Option(
+      names = "--evenness",
+      paramLabel = "SHARE",
+      defaultValue = "50 %",
+      converter = QuantityConverters.Share.class,
+      description = "Salt at that depth over salt in the face (default: ${DEFAULT-VALUE}).")
+  private double evenness;
+
+  @Option(names = "--thawed", description = "The meat was frozen before.")
+  private boolean thawed;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description =
+          "Where salt.json, manifest.json and salt.html go (default:"
+              + " roastfield-out/NAME-OF-THE-COOK here; with --json, nowhere).")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(names = "--json", description = "Print salt.json instead of the text.")
+  private boolean json;
+
+  SaltCommand() {}
+
+  @Override
+  public Integer call() throws IOException {
+    CookInput input = CookInput.read(cookPath);
+    SaltPlan plan = plan(input);
+    RunManifest manifest =
+        Manifests.of(
+            "salt", List.of(input.entry()), plan.salting().settings(), settings(plan));
+    String jsonText = SaltJson.text(plan);
+    PrintWriter screen = spec.commandLine().getOut();
+    screen.print(json ? jsonText : SaltText.of(plan));
+    if (out.isPresent() || !json) {
+      Map<String, String> files = new LinkedHashMap<>();
+      files.put("salt.json", jsonText);
+      files.put("manifest.json", ManifestJson.text(manifest));
+      files.put("salt.html", SaltReport.html(plan, manifest));
+      OutputFolder folder =
+          out.map(OutputFolder::new).orElseGet(() -> OutputFolder.named(input.cook().name()));
+      folder.write(files);
+      if (!json) {
+        screen.println("Wrote " + String.join(", ", files.keySet()) + " in " + folder.path());
+      }
+    }
+    screen.flush();
+    return 0;
+  }
+
+  private SaltPlan plan(CookInput input) {
+    OptionalDouble below = depth.isPresent() ? OptionalDouble.of(depth.get()) : OptionalDouble.empty();
+    try {
+      return SaltPlan.of(input.cook(), new SaltWish(share, below, evenness, thawed));
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static List<Setting> settings(SaltPlan plan) {
+    return List.of(
+        new Setting("salt_share", Double.toString(plan.wish().share())),
+        new Setting("depth_m", Double.toString(plan.depth())),
+        new Setting("evenness", Double.toString(plan.wish().evenness())),
+        new Setting("thawed", Boolean.toString(plan.wish().thawed())));
+  }
+}
