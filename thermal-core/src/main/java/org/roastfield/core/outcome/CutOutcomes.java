@@ -44,10 +44,7 @@ public record CutOutcomes(
 
   /** The same of a cook whose places have been read: {@code cut} is that of {@code result}. */
   public static CutOutcomes of(
-      CookedCut cut,
-      SimulationResult result,
-      List<CutKind> kinds,
-      Optional<FirstOrder> pigment) {
+      CookedCut cut, SimulationResult result, List<CutKind> kinds, Optional<FirstOrder> pigment) {
     return new CutOutcomes(
         cut.core().last(),
         cut.core().highest(),
@@ -62,14 +59,7 @@ public record CutOutcomes(
   /** The same with the juice of a whole cut, or of meat that holds its water otherwise. */
   public CutOutcomes withJuice(Juice other) {
     return new CutOutcomes(
-        lastCore,
-        highestCore,
-        highest,
-        browning,
-        other,
-        tenderness,
-        colour,
-        safety);
+        lastCore, highestCore, highest, browning, other, tenderness, colour, safety);
   }
 
   /** The coldest place's highest temperature [K]. */

@@ -55,7 +55,9 @@ class ClosedFormsTest {
     }
   }
 
-  /** Half lives of dry crumb in minutes as a table worked out apart has them; meat is five times. */
+  /**
+   * Half lives of dry crumb in minutes as a table worked out apart has them; meat is five times.
+   */
   @Test
   void browning_hasThePublishedHalfLives() {
     double[][] rows = {{140, 36}, {160, 15}, {180, 6.8}, {200, 3.3}};
@@ -80,7 +82,9 @@ class ClosedFormsTest {
   @Test
   void juice_atThePointsOfItsCurve() {
     assertEquals(
-        0.345 / (1 + 30 * Math.exp(-2)), WaterHolding.BEEF.pressedOut(Temperatures.celsius(60)), 1e-12);
+        0.345 / (1 + 30 * Math.exp(-2)),
+        WaterHolding.BEEF.pressedOut(Temperatures.celsius(60)),
+        1e-12);
     assertEquals(0.0682, WaterHolding.BEEF.pressedOut(Temperatures.celsius(60)), 1e-4);
     double middle = 52 + Math.log(30) / 0.25;
     assertEquals(65.6, middle, 0.01);
@@ -126,7 +130,9 @@ class ClosedFormsTest {
         TemperatureHistory.through(
             times,
             new double[] {
-              Temperatures.fahrenheit(45), Temperatures.fahrenheit(145), Temperatures.fahrenheit(135)
+              Temperatures.fahrenheit(45),
+              Temperatures.fahrenheit(145),
+              Temperatures.fahrenheit(135)
             });
     Safety safety = Safety.of(CutKind.INTACT, List.of(place, place), false);
     assertEquals(8000, safety.riseTime().orElseThrow(), 1e-6);

@@ -102,7 +102,8 @@ class CookedCutTest {
                   <= cold.highest().shareBelow(celsius + 273.15) + 1e-9);
         }
         // Equal numbers would pass the rest: these say that heat does something.
-        assertTrue(hot.highest().mean() > cold.highest().mean() + 0.5 * hotter, shape + " " + hotter);
+        assertTrue(
+            hot.highest().mean() > cold.highest().mean() + 0.5 * hotter, shape + " " + hotter);
         double collagen = cold.over(FirstOrder.COLLAGEN::changed).least();
         assertTrue(collagen < 1 && hot.over(FirstOrder.COLLAGEN::changed).least() > collagen);
         assertTrue(

@@ -48,7 +48,10 @@ class HotterHistoryPropertiesTest {
     for (HoldTable table : List.of(HoldTable.LOG_6_5, HoldTable.LOG_7)) {
       double lethality = table.lethality(cold);
       assertTrue(table.lethality(hot) >= lethality * (1 - 1e-9) - 1e-12);
-      assertTrue(table.isMetBy(hot) || !table.isMetBy(cold) || table.lethality(hot) > table.logs() * (1 - 1e-9));
+      assertTrue(
+          table.isMetBy(hot)
+              || !table.isMetBy(cold)
+              || table.lethality(hot) > table.logs() * (1 - 1e-9));
     }
     WaterHolding beef = WaterHolding.BEEF;
     assertTrue(beef.pressedOut(hot.highest()) >= beef.pressedOut(cold.highest()));

@@ -87,8 +87,7 @@ class OutcomeDistributionsTest {
     assertEquals(tenth.highestCore(), all.highestCore().quantile(share), 1e-9);
     Doneness doneness = tenth.doneness(SCALE, MEDIUM);
     assertEquals(doneness.upperRing(), all.ringBeyond(SCALE, MEDIUM).quantile(share), 1e-9);
-    assertEquals(
-        tenth.juice().total(), all.of(one -> one.juice().total()).quantile(share), 1e-9);
+    assertEquals(tenth.juice().total(), all.of(one -> one.juice().total()).quantile(share), 1e-9);
     assertEquals(tenth.browning().middle(), all.browning().quantile(share), 1e-9);
     assertEquals(tenth.tenderness().actin(), all.actin().quantile(share), 1e-9);
     assertTrue(all.loss().quantile(0.1) < all.loss().quantile(0.9));
@@ -111,11 +110,11 @@ class OutcomeDistributionsTest {
   void chances_areSharesOfMembersThatMeet() {
     List<CutOutcomes> members = run(1).completed();
     OutcomeDistributions all = OutcomeDistributions.of(members);
-    List<Safety> with = all.chances(read(Simulator.with(SETTINGS).run(cook(380)).orElseThrow()).safety());
+    List<Safety> with =
+        all.chances(read(Simulator.with(SETTINGS).run(cook(380)).orElseThrow()).safety());
     assertEquals(List.of(CutKind.INTACT, CutKind.GROUND), with.stream().map(Safety::kind).toList());
     Finding minimum = with.get(0).findings().get(0);
-    long met =
-        members.stream().filter(one -> one.safety().get(0).findings().get(0).met()).count();
+    long met = members.stream().filter(one -> one.safety().get(0).findings().get(0).met()).count();
     assertTrue(met > 0 && met < members.size(), "" + met);
     assertEquals((double) met / members.size(), minimum.chance().orElseThrow());
     assertTrue(

@@ -78,8 +78,7 @@ final class SaltCommand implements Callable<Integer> {
     CookInput input = CookInput.read(cookPath);
     SaltPlan plan = plan(input);
     RunManifest manifest =
-        Manifests.of(
-            "salt", List.of(input.entry()), plan.salting().settings(), settings(plan));
+        Manifests.of("salt", List.of(input.entry()), plan.salting().settings(), settings(plan));
     String jsonText = SaltJson.text(plan);
     PrintWriter screen = spec.commandLine().getOut();
     screen.print(json ? jsonText : SaltText.of(plan));
@@ -100,7 +99,8 @@ final class SaltCommand implements Callable<Integer> {
   }
 
   private SaltPlan plan(CookInput input) {
-    OptionalDouble below = depth.isPresent() ? OptionalDouble.of(depth.get()) : OptionalDouble.empty();
+    OptionalDouble below =
+        depth.isPresent() ? OptionalDouble.of(depth.get()) : OptionalDouble.empty();
     try {
       return SaltPlan.of(input.cook(), new SaltWish(share, below, evenness, thawed));
     } catch (IllegalArgumentException e) {

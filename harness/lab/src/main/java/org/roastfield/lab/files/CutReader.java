@@ -117,7 +117,8 @@ final class CutReader {
     }
     CutKind handling = HANDLINGS.get(words.indexOf(word));
     if (!food.kinds(Optional.of(handling)).contains(handling)) {
-      throw entry.error("no handling beside food: " + food.word() + ", whose minimum it leaves as it is");
+      throw entry.error(
+          "no handling beside food: " + food.word() + ", whose minimum it leaves as it is");
     }
     return handling;
   }

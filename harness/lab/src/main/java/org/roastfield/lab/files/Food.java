@@ -56,8 +56,7 @@ public enum Food {
       case UNSTATED ->
           handling
               .map(stated -> List.of(stated, CutKind.POULTRY))
-              .orElse(
-                  List.of(CutKind.INTACT, CutKind.TENDERISED, CutKind.GROUND, CutKind.POULTRY));
+              .orElse(List.of(CutKind.INTACT, CutKind.TENDERISED, CutKind.GROUND, CutKind.POULTRY));
     };
   }
 

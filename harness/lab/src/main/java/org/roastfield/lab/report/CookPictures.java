@@ -131,7 +131,8 @@ final class CookPictures {
       profiles.add(profile(i + 1 + " " + stages.get(i).name(), role, stages.get(i).end()));
     }
     String title = "Temperature over depth at the end of " + (every == 1 ? "each stage" : "stages");
-    ProfileFigure figure = new ProfileFigure(profiles, deepest(), ProfileFigure.Quantity.TEMPERATURE);
+    ProfileFigure figure =
+        new ProfileFigure(profiles, deepest(), ProfileFigure.Quantity.TEMPERATURE);
     return new Figure(
         title,
         "From " + face() + " (left) to the " + deepest() + " (right).",

@@ -38,8 +38,7 @@ public final class SimulationReport {
    *     same text
    * @throws IllegalArgumentException if no stage was completed
    */
-  public static String html(
-      ComputedCook cook, List<Milestone> milestones, RunManifest manifest) {
+  public static String html(ComputedCook cook, List<Milestone> milestones, RunManifest manifest) {
     CookFile cookFile = cook.file();
     SimulationResult result = cook.result();
     CookPictures pictures = new CookPictures(cookFile, result);

@@ -90,8 +90,7 @@ record SliceBands(
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i <= DEPTHS; i++) {
       double depth = deepest * i / DEPTHS;
-      rows.add(
-          List.of(Numbers.decimal(1000 * depth, 1), text.apply(values.at(face - depth))));
+      rows.add(List.of(Numbers.decimal(1000 * depth, 1), text.apply(values.at(face - depth))));
     }
     return Table.ofNumbers("By depth" + of, List.of("depth, mm", "there"), rows);
   }

@@ -107,7 +107,6 @@ final class SliceFigure {
     return new Figure(title, caption + form, panels, tables);
   }
 
-
   private String drawing(Layout layout, String title, String place) {
     Range unit = new Range(0, 1);
     Plot plot = Plot.start(layout, title, description(), unit, unit);

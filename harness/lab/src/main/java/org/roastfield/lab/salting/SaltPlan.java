@@ -108,7 +108,8 @@ public final class SaltPlan {
 
   /** Salt for the whole cut [kg], if its size is stated. */
   public OptionalDouble mass() {
-    return file.extent().map(extent -> OptionalDouble.of(wish.share() * extent.mass()))
+    return file.extent()
+        .map(extent -> OptionalDouble.of(wish.share() * extent.mass()))
         .orElse(OptionalDouble.empty());
   }
 

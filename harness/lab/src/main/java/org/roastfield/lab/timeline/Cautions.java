@@ -1,10 +1,11 @@
 package org.roastfield.lab.timeline;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.roastfield.core.outcome.CutKind;
+import java.util.Set;
 import org.roastfield.core.outcome.Finding;
 import org.roastfield.core.outcome.Safety;
 import org.roastfield.core.simulation.SimulationResult;
@@ -95,25 +96,21 @@ public final class Cautions {
    * source are one.
    */
   private static List<Caution> findings(Inside inside, TemperatureScale scale) {
-    Map<String, Finding> findings = new LinkedHashMap<>();
-    Map<String, CutKind> kinds = new LinkedHashMap<>();
+    Set<String> seen = new HashSet<>();
+    Map<Caution, List<String>> said = new LinkedHashMap<>();
     for (Safety safety : inside.safety()) {
       for (Finding finding : safety.findings()) {
-        findings.putIfAbsent(finding.minimum(), finding);
-        kinds.putIfAbsent(finding.minimum(), safety.kind());
+        if (seen.add(finding.minimum())) {
+          Caution rest = new Caution(subject(finding), finding.caution(), finding.source());
+          said.computeIfAbsent(rest, key -> new ArrayList<>())
+              .add(FindingWords.of(finding, safety.kind(), inside, scale));
+        }
       }
     }
-    if (findings.isEmpty()) {
+    if (seen.isEmpty()) {
       String text = "No minimum for meat is applied to a vegetable. " + Finding.DEFERENCE;
       return List.of(new Caution(MINIMUM, text, ""));
     }
-    Map<Caution, List<String>> said = new LinkedHashMap<>();
-    findings.forEach(
-        (name, finding) -> {
-          String first = FindingWords.of(finding, kinds.get(name), inside, scale);
-          Caution rest = new Caution(subject(finding), finding.caution(), finding.source());
-          said.computeIfAbsent(rest, key -> new ArrayList<>()).add(first);
-        });
     List<Caution> cautions = new ArrayList<>();
     said.forEach(
         (rest, firsts) -> {
@@ -127,7 +124,10 @@ public final class Cautions {
     return switch (finding.unit()) {
       case KELVIN -> MINIMUM;
       case LOG -> "Hold times";
-      case SECOND -> finding.met() ? "Rise and fall" : finding.minimum().startsWith("rise") ? "Slow rise" : "Slow fall";
+      case SECOND ->
+          finding.met()
+              ? "Rise and fall"
+              : finding.minimum().startsWith("rise") ? "Slow rise" : "Slow fall";
     };
   }
 

@@ -26,8 +26,7 @@ public record ComputedCook(
    * @param result of {@code file}, completed
    */
   public static ComputedCook of(CookFile file, SimulationResult result) {
-    return new ComputedCook(
-        file, result, Stations.of(file, result), Inside.of(file, result));
+    return new ComputedCook(file, result, Stations.of(file, result), Inside.of(file, result));
   }
 
   /** The same beside what drawn inputs make of it. */

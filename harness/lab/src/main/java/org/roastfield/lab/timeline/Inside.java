@@ -78,7 +78,10 @@ public record Inside(
   static CutOutcomes outcomes(CookFile file, CookedCut cut, SimulationResult result) {
     CutOutcomes outcomes =
         CutOutcomes.of(
-            cut, result, file.food().kinds(file.notes().handling()), Optional.ofNullable(pigment(file)));
+            cut,
+            result,
+            file.food().kinds(file.notes().handling()),
+            pigment(file));
     double dripped = outcomes.juice().dripped();
     return outcomes.withJuice(new Juice(evaporated(file, result, outcomes.juice()), dripped));
   }
@@ -95,11 +98,11 @@ public record Inside(
     return endless.evaporated() * density / file.cook().cut().material().density();
   }
 
-  private static FirstOrder pigment(CookFile file) {
+  private static Optional<FirstOrder> pigment(CookFile file) {
     return switch (file.food()) {
-      case LAMB -> FirstOrder.MYOGLOBIN_OF_LAMB;
-      case BEEF, PORK, GROUND, UNSTATED -> FirstOrder.MYOGLOBIN;
-      case POULTRY, FISH, VEGETABLE -> null;
+      case LAMB -> Optional.of(FirstOrder.MYOGLOBIN_OF_LAMB);
+      case BEEF, PORK, GROUND, UNSTATED -> Optional.of(FirstOrder.MYOGLOBIN);
+      case POULTRY, FISH, VEGETABLE -> Optional.empty();
     };
   }
 

@@ -121,8 +121,7 @@ public record Spread(int asked, int computed, long seed, List<Row> rows, List<Sa
       rows.add(row("lost of the raw mass", Unit.SHARE, all.loss()));
       rows.add(row("actin hardened", Unit.SHARE, all.actin()));
     }
-    return new Spread(
-        asked, members.size(), seed, rows, all.chances(inside.outcomes().safety()));
+    return new Spread(asked, members.size(), seed, rows, all.chances(inside.outcomes().safety()));
   }
 
   private static void bands(Doneness doneness, OutcomeDistributions all, List<Row> rows) {

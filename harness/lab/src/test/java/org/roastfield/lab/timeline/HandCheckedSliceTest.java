@@ -18,9 +18,9 @@ import org.roastfield.lab.files.CookFile;
  * the outcome package is used for the numbers by hand.
  *
  * <p>On paper, from the core of 61.7 °C at its warmest (the README's timetable): on the trade scale
- * it is medium, 60-65 °C, on the research scale rare, 60-62.8 °C. The ring beyond medium begins 18.7
- * mm below the surface, at 29.3 of 48 mm, so that (29.3/48)² = 37.3 % of a slice are medium; beyond
- * rare it begins at 23.1 of 48 mm, and (23.1/48)² = 23.2 % are rare.
+ * it is medium, 60-65 °C, on the research scale rare, 60-62.8 °C. The ring beyond medium begins
+ * 18.7 mm below the surface, at 29.3 of 48 mm, so that (29.3/48)² = 37.3 % of a slice are medium;
+ * beyond rare it begins at 23.1 of 48 mm, and (23.1/48)² = 23.2 % are rare.
  */
 class HandCheckedSliceTest {
 

@@ -39,16 +39,14 @@ class InsideTest {
   @CsvSource({"intact, 1", "tenderised, 2", "rolled, 1", "ground, 2"})
   void handling_decidesTheMinima(String handling, int minima) {
     CookFile file =
-        CookTexts.read(
-            CookTexts.SLAB.replace("food: beef", "food: beef\n  handling: " + handling));
+        CookTexts.read(CookTexts.SLAB.replace("food: beef", "food: beef\n  handling: " + handling));
     CutKind kind = file.notes().handling().orElseThrow();
     assertEquals(handling, kind.word());
     Inside inside = Inside.of(file, run(file));
     assertEquals(List.of(kind), inside.safety().stream().map(Safety::kind).toList());
     List<Caution> cautions = cautions(file);
     assertEquals(
-        minima,
-        cautions.stream().filter(one -> one.subject().equals("Published minimum")).count());
+        minima, cautions.stream().filter(one -> one.subject().equals("Published minimum")).count());
     assertTrue(cautions.stream().anyMatch(one -> one.text().contains(kind.caution())));
     assertEquals(
         kind.hasHoldTables(),
@@ -63,7 +61,8 @@ class InsideTest {
     List<Caution> cautions = cautions(file);
     assertTrue(cautions.stream().anyMatch(one -> one.subject().equals("Opened meat")));
     assertTrue(
-        cautions.stream().anyMatch(one -> one.text().contains("mechanically tenderised meat, 68.3")));
+        cautions.stream()
+            .anyMatch(one -> one.text().contains("mechanically tenderised meat, 68.3")));
   }
 
   @Test
@@ -113,8 +112,7 @@ class InsideTest {
     CookFile stated = CookTexts.read(CookTexts.SLAB);
     SimulationResult result = run(stated);
     CutOutcomes outcomes = Inside.outcomes(stated, CookedCut.of(result), result);
-    CookFile other =
-        CookTexts.read(CookTexts.SLAB.replace("thickness: 40 mm", "thickness: 50 mm"));
+    CookFile other = CookTexts.read(CookTexts.SLAB.replace("thickness: 40 mm", "thickness: 50 mm"));
     SimulationResult thick = run(other);
     CutOutcomes through = Inside.outcomes(stated, CookedCut.of(thick), thick);
     CutOutcomes own = Inside.outcomes(other, CookedCut.of(thick), thick);
@@ -133,15 +131,13 @@ class InsideTest {
       String changed =
           text.replace("core: 52 °C", "core: " + pull)
               .replace("at: 2026-06-13T18:20", "after: 45 min");
-      CookFile other =
-          CookFileReader.parse("cook.yaml", changed.getBytes(StandardCharsets.UTF_8));
+      CookFile other = CookFileReader.parse("cook.yaml", changed.getBytes(StandardCharsets.UTF_8));
       SimulationResult computed = run(other);
       members.add(Inside.outcomes(file, CookedCut.of(computed), computed));
     }
     Spread spread = Spread.of(Food.PORK, inside, 6, 7, members);
     List<Caution> cautions = Cautions.of(file, inside.with(spread), TemperatureScale.CELSIUS);
-    long met =
-        members.stream().filter(one -> one.safety().get(0).findings().get(0).met()).count();
+    long met = members.stream().filter(one -> one.safety().get(0).findings().get(0).met()).count();
     assertTrue(met > 0 && met < 5);
     String minimum = cautions.get(1).text();
     assertTrue(
