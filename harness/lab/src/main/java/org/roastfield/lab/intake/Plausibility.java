@@ -2,6 +2,7 @@ package org.roastfield.lab.intake;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.units.Temperatures;
@@ -17,8 +18,6 @@ final class Plausibility {
   private static final double MINUTE = 60;
   private static final double GAP_INTERVALS = 5;
   private static final double SHORTEST_GAP = 10 * MINUTE;
-  private static final double SPIKE_DEVIATIONS = 6;
-  private static final double SMALLEST_SPIKE = 3;
   private static final double FROZEN = 15 * MINUTE;
   private static final double COARSE_FROZEN = 60 * MINUTE;
   private static final double FINE = 0.11;
@@ -27,7 +26,15 @@ final class Plausibility {
   private static final double SMALLEST_SWITCH = 10;
   private static final double AIR_RATE = 5 / MINUTE;
   private static final double AIR_CHANGE = 10;
+
+  /** Of the noise: a difference of two readings has 1.4 of them. */
+  private static final double AIR_DEVIATIONS = 8;
+
   private static final double MOVED = 1.5;
+
+  /** Of the noise: a difference of two medians of five has 0.76 of them. */
+  private static final double MOVED_DEVIATIONS = 4.5;
+
   private static final double LONGEST_MOVE = 5 * MINUTE;
   private static final int AROUND = 5;
   private static final int TREND = 30;
@@ -39,12 +46,15 @@ final class Plausibility {
   private final Series series;
   private final Optional<Series> chamber;
   private final List<Finding> findings = new ArrayList<>();
+  private final Noise noise;
+  private final BitSet spiked = new BitSet();
   private double resolution;
   private double[] jumps = {};
 
   private Plausibility(Series series, Optional<Series> chamber) {
     this.series = series;
     this.chamber = chamber;
+    this.noise = new Noise(series);
   }
 
   /** Findings of all channels. */
@@ -169,25 +179,15 @@ final class Plausibility {
   }
 
   private void spikes(boolean isChamber) {
-    double[] off = new double[series.size()];
-    double[] size = new double[series.size()];
-    for (int i = 2; i < series.size() - 2; i++) {
-      off[i] = series.at(i) - series.median(i - 2, i + 3);
-      size[i] = Math.abs(off[i]);
-    }
-    double deviation = Series.median(size);
-    double limit = Math.max(SPIKE_DEVIATIONS * deviation, SMALLEST_SPIKE);
-    for (int i = 2; i < series.size() - 2; i++) {
-      boolean alone = isAlone(i, Math.abs(off[i]));
-      if (Math.abs(off[i]) > limit && alone && !(isChamber && off[i] < 0)) {
-        add(Finding.Kind.SPIKE, i, i, off[i]);
+    Spikes spikes = new Spikes(series, noise);
+    for (int i = 1; i < series.size() - 1; i++) {
+      double height = spikes.height(i);
+      // A chamber that is opened falls and comes back.
+      if (!Double.isNaN(height) && !(isChamber && height < 0)) {
+        add(Finding.Kind.SPIKE, i, i, height);
+        spiked.set(i);
       }
     }
-  }
-
-  /** Whether the reading before and that after are near each other. */
-  private boolean isAlone(int i, double height) {
-    return Math.abs(series.at(i + 1) - series.at(i - 1)) < height / 2;
   }
 
   private void inAir() {
@@ -197,15 +197,20 @@ final class Plausibility {
         continue;
       }
       double change = series.at(i - 1) - series.at(start);
-      if (i - 1 - start >= 2 && Math.abs(change) >= AIR_CHANGE) {
+      if (i - 1 - start >= 2
+          && Math.abs(change) >= AIR_CHANGE
+          && Math.abs(change) >= AIR_DEVIATIONS * noise.deviation(start)) {
         add(Finding.Kind.PROBE_IN_AIR, start, i - 1, change);
       }
       start = i < series.size() && isFast(i) ? i - 1 : i;
     }
   }
 
+  /** A step to a spike and back is its own. */
   private boolean isFast(int i) {
-    return Math.abs(series.step(i)) > AIR_RATE * (series.time(i) - series.time(i - 1));
+    return !spiked.get(i)
+        && !spiked.get(i - 1)
+        && Math.abs(series.step(i)) > AIR_RATE * (series.time(i) - series.time(i - 1));
   }
 
   private double direction(int start, int i) {
@@ -213,7 +218,7 @@ final class Plausibility {
   }
 
   private void moves() {
-    double limit = Math.max(MOVED, 2 * resolution);
+    double limit = Math.max(Math.max(MOVED, 2 * resolution), MOVED_DEVIATIONS * noise.deviation());
     jumps = new double[series.size()];
     for (int j = AROUND; j + AROUND <= series.size(); j++) {
       jumps[j] = series.median(j, j + AROUND) - series.median(j - AROUND, j);
@@ -225,8 +230,10 @@ final class Plausibility {
         for (int j = i; j < i + AROUND && j + AROUND <= series.size(); j++) {
           best = Math.abs(excess(j)) > Math.abs(excess(best)) ? j : best;
         }
-        add(Finding.Kind.PROBE_MOVED, best - 1, best, excess(best));
-        i = best + AROUND;
+        if (Math.abs(excess(best)) > MOVED_DEVIATIONS * noise.deviation(best)) {
+          add(Finding.Kind.PROBE_MOVED, best - 1, best, excess(best));
+          i = best + AROUND;
+        }
       }
       i++;
     }

@@ -8,6 +8,7 @@ import java.util.Locale;
 public final class SourceNote {
 
   private static final int MOST_ROWS = 60;
+  private static final int MOST_FINDINGS = 1000;
 
   private final StringBuilder text = new StringBuilder();
 
@@ -46,7 +47,8 @@ public final class SourceNote {
     note.table(
         "What looks wrong or should be known",
         List.of("what", "channel", "from [s]", "until [s]", "size"),
-        findings(taken));
+        findings(taken),
+        MOST_FINDINGS);
     note.line(
         "Rows of the file: "
             + taken.rows()
@@ -96,6 +98,10 @@ public final class SourceNote {
   }
 
   private void table(String title, List<String> header, List<List<String>> rows) {
+    table(title, header, rows, MOST_ROWS);
+  }
+
+  private void table(String title, List<String> header, List<List<String>> rows, int most) {
     line("## " + title).line("");
     if (rows.isEmpty()) {
       line("Nothing.").line("");
@@ -104,15 +110,15 @@ public final class SourceNote {
     line("| " + String.join(" | ", header) + " |");
     line("|" + "---|".repeat(header.size()));
     rows.stream()
-        .limit(MOST_ROWS)
+        .limit(most)
         .forEach(
             row ->
                 line(
                     "| "
                         + String.join(" | ", row.stream().map(SourceNote::escaped).toList())
                         + " |"));
-    if (rows.size() > MOST_ROWS) {
-      line("").line("And " + (rows.size() - MOST_ROWS) + " more.");
+    if (rows.size() > most) {
+      line("").line("And " + (rows.size() - most) + " more.");
     }
     line("");
   }

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogChannel;
 
@@ -25,7 +28,74 @@ class PlausibilityTest {
     Finding one = only(PlausibilityTest::chamber, i -> core(i) + (i == 100 ? 9 : 0));
     assertEquals(Finding.Kind.SPIKE, one.kind());
     assertEquals(6000, one.from());
-    assertEquals(9, one.size(), 1);
+    assertEquals(9, one.size(), 1e-9);
+  }
+
+  /** Of 100 000 readings that only wander, none is a spike, a move or a probe in air. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.3, 1, 2, 5})
+  void noiseAlone_isNoFinding(double deviation) {
+    LogChannel core = noisy(100_000, i -> deviation, 7);
+    assertEquals(List.of(), beyondResolution(core));
+  }
+
+  /** A quiet trace that becomes noisy for a quarter of its time is judged by each place's noise. */
+  @Test
+  void noiseOfOnePlace_isNoFindingThere() {
+    LogChannel core = noisy(20_000, i -> i / 1000 % 4 == 2 ? 2 : 0.1, 8);
+    assertEquals(List.of(), beyondResolution(core));
+  }
+
+  /**
+   * Twelve deviations, put into noise, are found where they are; the noise sets the size's error.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.5, 2, 5})
+  void spikeInNoise_isFoundWithItsPlaceAndSize(double deviation) {
+    double height = 12 * deviation;
+    int found = 0;
+    for (int seed = 0; seed < 50; seed++) {
+      LogChannel noise = noisy(400, i -> deviation, seed);
+      double[] times = new double[400];
+      double[] kelvin = new double[400];
+      for (int i = 0; i < 400; i++) {
+        times[i] = noise.time(i);
+        kelvin[i] = noise.temperature(i) + (i == 200 ? height : 0);
+      }
+      List<Finding> all = beyondResolution(LogChannel.of("core", times, kelvin));
+      assertTrue(all.size() <= 1, all.toString());
+      for (Finding one : all) {
+        assertEquals(Finding.Kind.SPIKE, one.kind());
+        assertEquals(12_000, one.from());
+        assertEquals(12_000, one.until());
+        assertEquals(height, one.size(), 5 * 1.14 * deviation);
+        found++;
+      }
+    }
+    assertEquals(50, found);
+  }
+
+  private static List<Finding> beyondResolution(LogChannel channel) {
+    int rows = channel.size();
+    CookLog log =
+        new CookLog(
+            "readings.csv", List.of(), rows, 0, channel.time(rows - 1), Arrays.asList(channel));
+    return Plausibility.of(log).stream()
+        .filter(one -> one.kind() != Finding.Kind.RESOLUTION)
+        .toList();
+  }
+
+  /** Readings a minute apart that wander about a slow rise, to hundredths. */
+  private static LogChannel noisy(int rows, IntToDoubleFunction deviation, long seed) {
+    Random random = new Random(seed);
+    double[] times = new double[rows];
+    double[] kelvin = new double[rows];
+    for (int i = 0; i < rows; i++) {
+      times[i] = 60.0 * i;
+      double celsius = 40 + 20.0 * i / rows + deviation.applyAsDouble(i) * random.nextGaussian();
+      kelvin[i] = Math.round(100 * celsius) / 100.0 + 273.15;
+    }
+    return LogChannel.of("core", times, kelvin);
   }
 
   @Test
