@@ -239,14 +239,15 @@ class DatasetsTest {
 
   /** The recipes themselves are tested by SyntheticDataTest; here that all of them have sums. */
   @Test
-  void syntheticSums_areOfTheListedCooks_fourEach() throws IOException {
+  void syntheticSums_areOfTheListedCooks_fourEachAndWeights() throws IOException {
     List<String> ids =
         Files.readAllLines(SYNTHETIC.resolve("cooks.csv")).stream()
             .skip(1)
             .map(line -> line.substring(0, line.indexOf(',')))
             .toList();
     Map<String, String> sums = sums(SYNTHETIC);
-    assertEquals(4 * ids.size(), sums.size());
+    long weights = sums.keySet().stream().filter(path -> path.endsWith("/afterwards.yaml")).count();
+    assertEquals(4 * ids.size() + weights, sums.size());
     for (String id : ids) {
       assertTrue(sums.containsKey("truth/" + id + ".json"), id);
       assertTrue(sums.containsKey(id + "/readings.csv"), id);

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.roastfield.core.simulation.Peak;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.StageResult;
+import org.roastfield.lab.files.Afterwards;
 import org.roastfield.lab.files.ChannelFormat;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogEvent;
@@ -15,9 +17,15 @@ import org.roastfield.lab.files.LogPackage;
 import org.roastfield.lab.files.LogUnit;
 import org.roastfield.lab.synthetic.MadeCook.DepartureFact;
 import org.roastfield.lab.synthetic.MadeCook.TrueMilestone;
+import org.roastfield.lab.synthetic.MadeCook.TrueWeights;
 
 /** Puts the log of a computed cook together. */
 final class CookMaker {
+
+  /** Error of a kitchen scale and of what clings to the cut, and its last digit [kg]; assumed. */
+  private static final double SCALE_DEVIATION = 0.005;
+
+  private static final double SCALE_STEPS_PER_KG = 200;
 
   private final SyntheticCook recipe;
   private final TrueValues values;
@@ -44,10 +52,36 @@ final class CookMaker {
   }
 
   MadeCook made() {
-    return new MadeCook(recipe, log(), values, departureFacts(), milestones(), result);
+    Optional<TrueWeights> weights = weights();
+    LogPackage log = log(weights.map(this::weighed));
+    return new MadeCook(recipe, log, values, departureFacts(), milestones(), weights, result);
   }
 
-  private LogPackage log() {
+  private Optional<TrueWeights> weights() {
+    return recipe
+        .cut()
+        .whole(values.size(), departure.has(Departure.FINITE_LENGTH))
+        .filter(whole -> whole.evaporatedMass(result) < recipe.cut().water() * whole.mass())
+        .map(whole -> new TrueWeights(whole.mass(), whole.mass() - whole.evaporatedMass(result)));
+  }
+
+  private Afterwards weighed(TrueWeights weights) {
+    Noise noise = Noise.ofSeed(recipe.seed(), TrueValues.WEIGHTS_STREAM);
+    return new Afterwards(
+        OptionalDouble.of(shown(weights.before(), noise)),
+        OptionalDouble.of(shown(weights.after(), noise)),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static double shown(double mass, Noise noise) {
+    return Math.rint((mass + SCALE_DEVIATION * noise.normal()) * SCALE_STEPS_PER_KG)
+        / SCALE_STEPS_PER_KG;
+  }
+
+  private LogPackage log(Optional<Afterwards> afterwards) {
     String title =
         recipe.cut().word().replace('-', ' ') + " on " + recipe.cooker().title() + ", made up";
     LogFacts facts =
@@ -71,7 +105,7 @@ final class CookMaker {
         events(),
         List.of(),
         List.of(),
-        Optional.empty(),
+        afterwards,
         Optional.of(CookText.yaml(recipe)),
         CookText.source(recipe, title));
   }

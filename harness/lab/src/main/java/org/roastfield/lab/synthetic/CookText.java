@@ -110,9 +110,9 @@ final class CookText {
         .append(
             "The computed core is read by a probe off the middle that lags, is biased and drifts; the chamber by a biased\n")
         .append(
-            "one, until the gentle heat ends. The chamber drifts, sags until fuel is added, and is opened. The cook file states\n")
+            "one, until the gentle heat ends. The chamber drifts, sags until fuel is added, and is opened. A kitchen scale weighs the\n")
         .append(
-            "what the cook believes. Good for showing that a calibration finds what is true; no evidence that the physics is right.\n");
+            "cut before and after, unless it is a leg. The cook file states what the cook believes. Good for showing that a calibration finds what is true; no evidence that the physics is right.\n");
     return text.toString();
   }
 

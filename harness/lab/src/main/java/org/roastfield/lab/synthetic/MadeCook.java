@@ -1,6 +1,7 @@
 package org.roastfield.lab.synthetic;
 
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.files.LogPackage;
 
@@ -12,6 +13,8 @@ import org.roastfield.lab.files.LogPackage;
  * @param values true values beside the cooker's
  * @param departure how far the truth departs, by kind
  * @param milestones in order of time
+ * @param weights of the whole cut; empty for a leg, of whose stations only one is computed, and
+ *     where the law of the face, whose supply has no end, gave more water than is in the cut
  * @param result the computed truth
  */
 public record MadeCook(
@@ -20,6 +23,7 @@ public record MadeCook(
     TrueValues values,
     List<DepartureFact> departure,
     List<TrueMilestone> milestones,
+    Optional<TrueWeights> weights,
     SimulationResult result)
     implements SyntheticCook.Made {
 
@@ -45,4 +49,12 @@ public record MadeCook(
    * @param core temperature of the middle [K]
    */
   public record TrueMilestone(String name, double time, double core) {}
+
+  /**
+   * What the whole cut truly weighed.
+   *
+   * @param before the cook [kg]
+   * @param after the rest [kg]: less by what evaporated; drip is left out of the truth
+   */
+  public record TrueWeights(double before, double after) {}
 }

@@ -3,6 +3,8 @@ package org.roastfield.lab.synthetic;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.roastfield.core.material.ChoiOkos;
+import org.roastfield.core.material.Composition;
 import org.roastfield.core.material.Material;
 import org.roastfield.core.material.Materials;
 import org.roastfield.core.shape.Compact;
@@ -11,6 +13,8 @@ import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.shape.Sphere;
 import org.roastfield.core.shape.Taper;
+import org.roastfield.core.units.Temperatures;
+import org.roastfield.lab.files.Extent;
 
 /** The cuts of the boathouse supper. Sizes and temperatures are made up. */
 public enum ScenarioCut {
@@ -141,6 +145,50 @@ public enum ScenarioCut {
                       : LEG.diameterAt(position * LEG.length())));
       case TURKEY_BREAST, BEETROOT -> Sphere.ofDiameter(size * shape().thickness());
     };
+  }
+
+  /**
+   * The whole cut, ends and edges included where heat enters them; empty for the leg, of whose
+   * stations only one is computed.
+   *
+   * @param size factor of every length
+   * @param isFinite whether heat enters the ends and edges too
+   */
+  Optional<Extent> whole(double size, boolean isFinite) {
+    Shape shape = trueShape(size, isFinite, Double.NaN);
+    double thickness = shape.thickness();
+    if (shape instanceof Compact piece) {
+      return Optional.of(extent(piece.area(), piece.area() * piece.volumePerArea()));
+    }
+    return switch (this) {
+      case PORK_LOIN -> {
+        double side = Math.PI * thickness * size * LOIN_LENGTH;
+        yield Optional.of(extent(side, side * thickness / 4));
+      }
+      case BISON_STRIP -> {
+        double face = size * STRIP_WIDTH * size * STRIP_LENGTH;
+        yield Optional.of(extent(face, face * thickness));
+      }
+      case LAMB_LEG -> Optional.empty();
+      case TURKEY_BREAST, BEETROOT -> {
+        double surface = Math.PI * thickness * thickness;
+        yield Optional.of(extent(surface, surface * thickness / 6));
+      }
+    };
+  }
+
+  private Extent extent(double area, double volume) {
+    double start = Temperatures.celsius(TrueValues.STATED_START);
+    return new Extent(area, volume * ChoiOkos.density(composition(), start));
+  }
+
+  /** Share of its mass that is water. */
+  double water() {
+    return composition().water();
+  }
+
+  private Composition composition() {
+    return Materials.named(material).composition();
   }
 
   /** Whether a departure makes a difference to this cut. */

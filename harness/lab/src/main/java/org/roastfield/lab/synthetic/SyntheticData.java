@@ -17,7 +17,8 @@ import org.roastfield.lab.result.Inputs;
  *
  * <p>The computation uses IEEE arithmetic, square roots and {@code StrictMath} alone, all exact to
  * the last bit on every Java virtual machine from 17 on, and no order of a hash table: so are the
- * files. {@link #checksums} are of what is data in them: readings, events, cook file and truth.
+ * files. {@link #checksums} are of what is data in them: readings, events, weights, cook file and
+ * truth.
  */
 public final class SyntheticData {
 
@@ -25,6 +26,9 @@ public final class SyntheticData {
   public static final String TRUTH = "truth";
 
   private static final List<String> DATA = List.of("readings.csv", "events.csv", "cook.yaml");
+
+  /** Of cuts that are weighed. */
+  private static final String WEIGHTS = "afterwards.yaml";
 
   private SyntheticData() {}
 
@@ -46,6 +50,10 @@ public final class SyntheticData {
     Map<String, String> sums = new TreeMap<>();
     for (String name : DATA) {
       sums.put(id + "/" + name, sum(folder.resolve(id).resolve(name)));
+    }
+    Path weights = folder.resolve(id).resolve(WEIGHTS);
+    if (Files.exists(weights)) {
+      sums.put(id + "/" + WEIGHTS, sum(weights));
     }
     sums.put(truth(id), sum(folder.resolve(truth(id))));
     return sums;

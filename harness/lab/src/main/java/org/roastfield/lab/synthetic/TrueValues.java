@@ -50,6 +50,7 @@ public record TrueValues(
   static final int CHAMBER_STREAM = 2;
   static final int READINGS_STREAM = 3;
   static final int DEPARTURE_STREAM = 4;
+  static final int WEIGHTS_STREAM = 5;
 
   /** What cook files state and a fit begins with: all factors 1, an ideal probe. */
   public static final TrueValues STATED =

@@ -37,6 +37,12 @@ public final class TruthJson {
           .put("core_degC", Json.rounded(Temperatures.toCelsius(milestone.core()), 1e3));
     }
     root.put("evaporated_kg_per_m2", Json.rounded(made.result().water().evaporatedUpper(), 1e5));
+    made.weights()
+        .ifPresent(
+            weights ->
+                root.putObject("weights")
+                    .put("before_kg", Json.rounded(weights.before(), 1e6))
+                    .put("after_kg", Json.rounded(weights.after(), 1e6)));
     trace(root.putObject("core"), made);
     return Json.text(root);
   }

@@ -35,7 +35,7 @@ class MakeDataCommandTest {
     Files.copy(PUBLISHED.resolve("checksums.sha256"), folder.resolve("checksums.sha256"));
     Run run = run(list.toString(), "--out", out.toString(), "--only", ONE);
     assertEquals(
-        "Wrote 1 cooks to " + out + ", made up\nAll 4 files are those of checksums.sha256\n",
+        "Wrote 1 cooks to " + out + ", made up\nAll 5 files are those of checksums.sha256\n",
         run.out());
     assertEquals("", run.err());
     assertEquals(0, run.code());
@@ -68,7 +68,7 @@ class MakeDataCommandTest {
         """);
     Run run = run(list.toString(), "--out", out.toString(), "--new-sums");
     assertEquals(0, run.code(), run.err());
-    assertEquals(4, Files.readAllLines(folder.resolve("checksums.sha256")).size());
+    assertEquals(5, Files.readAllLines(folder.resolve("checksums.sha256")).size());
     assertEquals(0, run(list.toString(), "--out", folder.resolve("b").toString()).code());
   }
 

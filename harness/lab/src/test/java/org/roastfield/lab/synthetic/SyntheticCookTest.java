@@ -16,9 +16,11 @@ import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.units.Temperatures;
+import org.roastfield.lab.files.Afterwards;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookFileReader;
 import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.LogEvent;
 
@@ -149,6 +151,38 @@ class SyntheticCookTest {
     assertEquals("gentle heat ends", made.milestones().get(0).name());
     assertTrue(chamber.time(chamber.size() - 1) <= pulled);
     assertTrue(core(made).time(core(made).size() - 1) > pulled);
+  }
+
+  /**
+   * Before: what a ruler's size and the density of the catalogue give, with the true size's cube;
+   * after: less by what the core's balance of water says left the surface. The scale is within four
+   * deviations and half a step.
+   */
+  @ParameterizedTest
+  @EnumSource(ScenarioCut.class)
+  void weights_areTheCutLessWhatEvaporated_asAScaleShowsThem(ScenarioCut cut) {
+    MadeCook made = made(recipe(cut, PIT, 8, Set.of()));
+    if (cut == ScenarioCut.LAMB_LEG) {
+      assertTrue(made.weights().isEmpty() && made.log().afterwards().isEmpty());
+      return;
+    }
+    CookFile stated =
+        CookFileReader.parse(
+            "cook.yaml",
+            CookText.yaml(recipe(cut, PIT, 8, Set.of())).getBytes(StandardCharsets.UTF_8));
+    double size = made.values().size();
+    Extent whole = stated.extent().orElseThrow();
+    MadeCook.TrueWeights weights = made.weights().orElseThrow();
+    assertEquals(whole.mass() * size * size * size, weights.before(), 1e-9);
+    double area = whole.area() * size * size;
+    double evaporated = new Extent(area, 0).evaporatedMass(made.result());
+    assertEquals(evaporated, weights.before() - weights.after(), 1e-9);
+    assertTrue(evaporated > 0.03 * weights.before() && evaporated < 0.35 * weights.before());
+    Afterwards weighed = made.log().afterwards().orElseThrow();
+    assertEquals(weights.before(), weighed.weightBefore().orElseThrow(), 0.0225);
+    assertEquals(weights.after(), weighed.weightAfter().orElseThrow(), 0.0225);
+    double steps = 200 * weighed.weightAfter().orElseThrow();
+    assertEquals(Math.rint(steps), steps, 1e-9);
   }
 
   @Test

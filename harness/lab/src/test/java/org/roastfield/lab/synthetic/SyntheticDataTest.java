@@ -22,11 +22,16 @@ import org.roastfield.lab.files.CookFileException;
 import org.roastfield.lab.files.CookFileReader;
 import org.roastfield.lab.files.LogPackage;
 import org.roastfield.lab.files.LogPackageReader;
+import org.roastfield.lab.files.PublicProfile;
 
 /** The published list of made-up cooks. */
 class SyntheticDataTest {
 
   private static final Path FOLDER = Path.of("../../datasets/synthetic");
+
+  /** Cooks with weights. */
+  private static final int WEIGHED = 34;
+
   private static final String SMALL = "syn-net-loft-bison-strip-3";
 
   @TempDir Path folder = Path.of("");
@@ -34,11 +39,16 @@ class SyntheticDataTest {
   @Test
   void everyCook_isMadeAgainBitForBit_andIsAPackageWithACookFile() throws IOException {
     Map<String, String> sums = new TreeMap<>();
+    int weighed = 0;
     for (SyntheticCook recipe : recipes()) {
       MadeCook made = assertInstanceOf(MadeCook.class, recipe.make(), recipe.id());
       SyntheticData.write(made, folder);
       sums.putAll(SyntheticData.checksums(recipe.id(), folder));
       LogPackage log = LogPackageReader.read(folder.resolve(recipe.id()));
+      Path descriptor = folder.resolve(recipe.id()).resolve("datapackage.json");
+      assertEquals(List.of(), PublicProfile.complaints(Files.readString(descriptor)));
+      weighed += log.afterwards().isPresent() ? 1 : 0;
+      assertTrue(recipe.cut() != ScenarioCut.LAMB_LEG || log.afterwards().isEmpty());
       assertTrue(log.facts().madeUp());
       assertEquals("Apache-2.0", log.facts().licence().orElseThrow());
       assertTrue(
@@ -46,6 +56,7 @@ class SyntheticDataTest {
           recipe.id());
     }
     assertEquals(Files.readString(FOLDER.resolve("checksums.sha256")), SyntheticData.text(sums));
+    assertEquals(WEIGHED, weighed);
   }
 
   /** The split that scores rest on: nothing here may be lost in an edit of the list. */
@@ -96,7 +107,7 @@ class SyntheticDataTest {
     Map<String, String> published =
         SyntheticData.parse(Files.readString(FOLDER.resolve("checksums.sha256")));
     Map<String, String> made = SyntheticData.checksums(SMALL, folder.resolve("made"));
-    assertEquals(4, made.size());
+    assertEquals(5, made.size());
     made.forEach((path, sum) -> assertEquals(published.get(path), sum, path));
   }
 
