@@ -37,7 +37,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Takes a delimited log of any layout into a log package.",
       "With --time and --channel it does as told. Without, it proposes what the columns are, with"
-          + " reasons, and prints the command that says it all."
+          + " reasons. At a terminal it then asks; elsewhere it prints the command that says it all."
     })
 final class TakeInCommand implements Callable<Integer> {
 
@@ -58,7 +58,16 @@ final class TakeInCommand implements Callable<Integer> {
   @Mixin private LayoutOptions layout = new LayoutOptions();
   @Mixin private LogFactOptions facts = new LogFactOptions();
 
-  TakeInCommand() {}
+  private final Optional<Terminal> terminal;
+
+  TakeInCommand() {
+    this(Terminal.ofProcess());
+  }
+
+  /** With a person who can be asked, or none. */
+  TakeInCommand(Optional<Terminal> terminal) {
+    this.terminal = terminal;
+  }
 
   @Override
   public Integer call() throws IOException {
@@ -70,15 +79,13 @@ final class TakeInCommand implements Callable<Integer> {
   }
 
   private int run() throws IOException {
-    Proposal proposal = Proposer.propose(file, layout.wishes());
-    boolean told = layout.wishes().areEnough();
-    if (!told) {
-      print(proposal);
-    }
-    if (!told && !accept) {
-      printCommand(proposal);
+    Proposal first = Proposer.propose(file, layout.wishes());
+    Optional<Proposal> agreed = layout.wishes().areEnough() ? Optional.of(first) : agreed(first);
+    if (agreed.isEmpty()) {
+      printCommand(first);
       return 2;
     }
+    Proposal proposal = agreed.get();
     if (!proposal.questions().isEmpty()) {
       throw new BadInputException("the log does not say it all, see the questions above");
     }
@@ -88,6 +95,18 @@ final class TakeInCommand implements Callable<Integer> {
     AtomicFolder.write(folder, partial -> LogPackageWriter.write(log, partial));
     report(taken, folder);
     return 0;
+  }
+
+  /** What of a proposal is taken: all of it if that was said, else what a person says to it. */
+  private Optional<Proposal> agreed(Proposal first) throws IOException {
+    print(first);
+    boolean open = !first.questions().isEmpty();
+    if (terminal.isPresent() && (open || !accept)) {
+      PrintWriter screen = spec.commandLine().getOut();
+      return new TakeInDialogue(terminal.get(), screen, this::print, file, layout.wishes())
+          .from(first);
+    }
+    return accept ? Optional.of(first) : Optional.empty();
   }
 
   private void printCommand(Proposal proposal) {

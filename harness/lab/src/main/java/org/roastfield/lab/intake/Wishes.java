@@ -58,6 +58,23 @@ public record Wishes(
         List.of());
   }
 
+  /** These, and where they say nothing those of {@code others}. */
+  public Wishes or(Wishes others) {
+    return new Wishes(
+        charset.or(others::charset),
+        separator.or(others::separator),
+        decimalComma.or(others::decimalComma),
+        skipped.or(others::skipped),
+        header.or(others::header),
+        time.or(others::time),
+        zone.or(others::zone),
+        channels.isEmpty() ? others.channels : channels,
+        names.or(others::names),
+        value.or(others::value),
+        only.or(others::only),
+        noProbe.isEmpty() ? others.noProbe : noProbe);
+  }
+
   /** Whether all columns that matter are stated. */
   public boolean areEnough() {
     return time.isPresent() && !channels.isEmpty();

@@ -11,7 +11,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -106,18 +108,105 @@ class TakeInCommandTest {
     assertFalse(file.out().isEmpty());
   }
 
+  /** At a terminal the proposal can be taken, changed by options without quotes, or left. */
+  @Test
+  void atATerminal_emptyLineTakesTheProposal() throws IOException {
+    Path out = folder.resolve("x");
+    Run run = asked(List.of(""), write(LOG).toString(), "--out", out.toString());
+    assertEquals(0, run.code(), run.err());
+    assertEquals("time_s,chamber_degF,core_degF", firstLine(out));
+    assertTrue(run.out().contains("Meat °F is the core: its header says so"), run.out());
+  }
+
+  @Test
+  void atATerminal_anOptionChangesTheProposal_untilItIsTaken() throws IOException {
+    Path out = folder.resolve("x");
+    Run run =
+        asked(
+            List.of(
+                "--channel=core=Meat:degF",
+                "--tim=#1=h",
+                "--time=#1=s",
+                "--channel=core=Meat °F:degC",
+                ""),
+            write(LOG).toString(),
+            "--out",
+            out.toString());
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("found no column \"Meat\", expected one of"), run.out());
+    assertTrue(run.out().contains("Unknown option: '--tim=#1=h'"), run.out());
+    assertEquals("time_s,core_degC", firstLine(out));
+  }
+
+  @Test
+  void atATerminal_questionsAreAnsweredFirst() throws IOException {
+    Path file = write("piece,t_s,core °C\nA,0,5\nA,10,6\nB,0,5\nB,10,7\n");
+    Path out = folder.resolve("x");
+    Run run =
+        asked(
+            List.of("", "--rows=piece=B", ""),
+            file.toString(),
+            "--accept",
+            "--out",
+            out.toString());
+    assertEquals(0, run.code(), run.err());
+    assertTrue(Files.readString(out.resolve("readings.csv")).endsWith("10,7\n"));
+    assertTrue(run.out().contains("are A, B in piece several probes, or cuts?"), run.out());
+  }
+
+  @Test
+  void atATerminal_leavingOrTheEndOfInput_writesNothing() throws IOException {
+    Path file = write(LOG);
+    for (List<String> answers : List.of(List.of("q"), List.<String>of())) {
+      Run run = asked(answers, file.toString());
+      assertEquals(2, run.code());
+      assertTrue(run.out().contains("Nothing was written."), run.out());
+      assertEquals(List.of("log.csv"), names());
+    }
+  }
+
+  /** What is told is not asked. */
+  @Test
+  void atATerminal_whoStatesAllIsNotAsked() throws IOException {
+    Path out = folder.resolve("x");
+    Run run =
+        asked(
+            List.of("q"),
+            write(LOG).toString(),
+            "--time=#1=min",
+            "--channel=core=#3:degF",
+            "--no-probe=---",
+            "--out",
+            out.toString());
+    assertEquals(0, run.code(), run.err());
+  }
+
+  private static String firstLine(Path folder) throws IOException {
+    return Files.readAllLines(folder.resolve("readings.csv")).get(0);
+  }
+
+  private static Run asked(List<String> answers, String... arguments) {
+    Iterator<String> next = answers.iterator();
+    Terminal terminal = prompt -> next.hasNext() ? Optional.of(next.next()) : Optional.empty();
+    return run(new CommandLine(new TakeInCommand(Optional.of(terminal))), arguments);
+  }
+
   private record Run(int code, String out, String err) {}
 
   private static Run run(String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Main.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
     boolean other = arguments[0].equals("replay");
     String[] all =
         other
             ? arguments
             : Stream.concat(Stream.of("take-in"), Stream.of(arguments)).toArray(String[]::new);
-    int code = line.execute(all);
+    return run(Main.commandLine(), all);
+  }
+
+  private static Run run(CommandLine line, String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    line.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+    int code = line.execute(arguments);
     return new Run(code, out.toString(), err.toString());
   }
 
