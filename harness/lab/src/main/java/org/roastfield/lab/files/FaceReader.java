@@ -80,16 +80,13 @@ final class FaceReader {
         Optional.empty(),
         Optional.empty(),
         CoverSetup.NONE,
-        false);
+        0);
   }
 
   private FaceSetup of(Section face, Section stage, Side side) {
-    Entry wetnessEntry = inherited("wetness", face, stage);
-    boolean drying = wetnessEntry.text().equals(DRYING);
-    if (!drying && wetnessEntry.text().chars().noneMatch(Character::isDigit)) {
-      throw wetnessEntry.error("a share, such as 0.3 or 30 %, or " + DRYING);
-    }
-    double wetness = drying ? 1 : wetnessEntry.quantity(Dimension.SHARE, 0, 1);
+    Optional<Entry> stated = face.optional("wetness").or(() -> stage.optional("wetness"));
+    boolean drying = isDrying(stated, stage);
+    double wetness = drying ? 1 : stated.orElseThrow().quantity(Dimension.SHARE, 0, 1);
     double emissivity =
         face.optional("emissivity")
             .or(() -> stage.optional("emissivity"))
@@ -124,7 +121,19 @@ final class FaceReader {
             : face.optional("coal-bed").or(() -> stage.optional("coal-bed")).map(this::bed),
         new CoverSetup(
             covers.wrap(stage), covers.lid(stage, walls), draught.map(covers::load).orElse(0.0)),
-        drying);
+        drying ? cut.surface().drive() : 0);
+  }
+
+  /** As stated, else as it is of a cut whose surface is stated. */
+  private boolean isDrying(Optional<Entry> wetness, Section stage) {
+    if (wetness.isEmpty()) {
+      return cut.surface().isStated() || stage.required("wetness").text().equals(DRYING);
+    }
+    boolean drying = wetness.get().text().equals(DRYING);
+    if (!drying && wetness.get().text().chars().noneMatch(Character::isDigit)) {
+      throw wetness.get().error("a share, such as 0.3 or 30 %, or " + DRYING);
+    }
+    return drying;
   }
 
   /** The draught's humidity is computed with a cut of constant wetness. */

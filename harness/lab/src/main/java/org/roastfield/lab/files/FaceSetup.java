@@ -1,5 +1,6 @@
 package org.roastfield.lab.files;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
@@ -22,7 +23,9 @@ import org.roastfield.core.surface.Wrap;
  * @param contact hot metal against the face
  * @param bed glowing coals that the face sees
  * @param cover wrap, lid and the cut's own vapour
- * @param drying whether the face dries, is fed and grows a crust, in place of a constant wetness
+ * @param surfaceDrive factor of the water that a face holds and gets which dries, is fed and grows
+ *     a crust in place of a constant wetness, by its surface ({@link SurfaceState#drive}); 0 for a
+ *     constant wetness
  */
 public record FaceSetup(
     double air,
@@ -35,7 +38,12 @@ public record FaceSetup(
     Optional<ContactSetup> contact,
     Optional<BedSetup> bed,
     CoverSetup cover,
-    boolean drying) {
+    double surfaceDrive) {
+
+  /** Whether the face dries, is fed and grows a crust, in place of a constant wetness. */
+  public boolean drying() {
+    return surfaceDrive > 0;
+  }
 
   /** Surface law of these surroundings under a pressure [Pa]. */
   public SurfaceLaw law(double pressure) {
@@ -74,7 +82,7 @@ public record FaceSetup(
   }
 
   private SurfaceLaw law(Chamber chamber, double drive) {
-    return drying ? dryingLaw(chamber, drive, 1) : constantLaw(chamber);
+    return drying() ? dryingLaw(chamber, drive, 1) : constantLaw(chamber);
   }
 
   private Chamber chamber(Signal airTemperature, double pressure) {
@@ -96,7 +104,8 @@ public record FaceSetup(
    *
    * @param airTemperature [K]
    * @param pressure [Pa]
-   * @param drive factor of the water that the face holds and gets, see {@code SurfaceWater}
+   * @param drive factor of the water that the face holds and gets, see {@code SurfaceWater}, beside
+   *     that of its surface
    * @param convection factor of the heat transfer coefficient
    */
   public SurfaceLaw dryingLaw(
@@ -118,12 +127,12 @@ public record FaceSetup(
             contact,
             bed,
             cover,
-            false);
+            0);
     SurfaceLaw wet = heatTransfer.times(open).vapour(chamber, waterActivity);
     return DryingFace.ofMeat(
         dry.constantLaw(chamber),
         cover.wrap().map(wet::under).orElse(wet),
-        drive,
+        drying() ? drive * surfaceDrive : drive,
         chamber.pressure());
   }
 
@@ -139,7 +148,7 @@ public record FaceSetup(
    */
   public FaceSetup varied(
       double convection, double warmerWalls, double humidity, double contactHeat, double moister) {
-    double wet = drying ? wetness : moister * wetness;
+    double wet = drying() ? wetness : moister * wetness;
     if (!(wet <= 1)) {
       throw new IllegalArgumentException("wetness must be at most 1, was " + wet);
     }
@@ -154,7 +163,7 @@ public record FaceSetup(
         contact.map(metal -> metal.times(contactHeat)),
         bed,
         cover,
-        drying);
+        surfaceDrive);
   }
 
   /** The same under another wrap, or none. */
@@ -170,7 +179,7 @@ public record FaceSetup(
         contact,
         bed,
         new CoverSetup(wrap, cover.lid(), cover.load()),
-        drying);
+        surfaceDrive);
   }
 
   private SurfaceLaw around(Chamber chamber, double open) {
@@ -192,9 +201,12 @@ public record FaceSetup(
 
   /** How wet the face is, in words. */
   public String wetnessWords() {
-    return drying
-        ? "as it dries and is fed"
-        : String.format(java.util.Locale.ROOT, "%.2f", wetness);
+    return drying()
+        ? surfaceDrive == 1
+            ? "as it dries and is fed"
+            : String.format(
+                Locale.ROOT, "as it dries and is fed, drive %.2f (assumed)", surfaceDrive)
+        : String.format(Locale.ROOT, "%.2f", wetness);
   }
 
   /** The same turned away from hot metal and coals. */
@@ -210,6 +222,6 @@ public record FaceSetup(
         Optional.empty(),
         Optional.empty(),
         cover,
-        drying);
+        surfaceDrive);
   }
 }

@@ -31,6 +31,10 @@ final class StageFacts {
     for (String key : KEYS) {
       stage.optional(key).ifPresent(entry -> entry.collect(key, facts));
     }
+    if (!stage.has("wetness") && !facesState(stage) && (upper.drying() || lower.drying())) {
+      FaceSetup face = upper.drying() ? upper : lower;
+      facts.add(new Fact("wetness (not stated, so by the surface)", face.wetnessWords()));
+    }
     if (!stage.has("box") && upper.walls() == upper.air() && lower.walls() == lower.air()) {
       facts.add(new Fact("walls", "as warm as the air"));
     }
@@ -46,5 +50,16 @@ final class StageFacts {
               String.format(Locale.ROOT, "%.4f kg/kg", upper.humidityRatio())));
     }
     return facts;
+  }
+
+  private static boolean facesState(Section stage) {
+    return stage
+        .optional("faces")
+        .map(entry -> entry.section("upper", "lower"))
+        .map(
+            both ->
+                both.required("upper").hasAny("wetness")
+                    && both.required("lower").hasAny("wetness"))
+        .orElse(false);
   }
 }

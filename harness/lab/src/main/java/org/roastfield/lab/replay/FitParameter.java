@@ -4,7 +4,7 @@ package org.roastfield.lab.replay;
 public enum FitParameter {
   /** Size of the cut over the stated one: what a log tells of R²/α. */
   SIZE("size", 1, 1e-3, 0.3, 3),
-  /** Water that the face holds and gets over the default: the surface drive. */
+  /** Water that the face holds and gets over that of its surface as stated: the surface drive. */
   DRIVE("drive", 1, 1e-2, 1e-3, 10),
   /** Start temperature less the stated one [K]. */
   START("start", 0, 0.05, -40, 40),

@@ -62,7 +62,7 @@ class CookNotesTest {
   }
 
   @Test
-  void stateOfTheSurface_isRecordedAndSaysSo() {
+  void stateOfTheSurface_isStated_andPattingDryIsRecorded() {
     CookFile file =
         CookTexts.read(
             CookTexts.spoilt(
@@ -71,12 +71,13 @@ class CookNotesTest {
     assertEquals(
         new SurfaceState(Optional.of(false), Optional.of("salt <b>"), Optional.of(0.006)),
         file.notes().surface());
-    List<Fact> surface =
-        file.facts().stream().filter(fact -> fact.subject().startsWith("surface, ")).toList();
-    assertEquals(3, surface.size());
-    assertTrue(
-        surface.stream()
-            .allMatch(fact -> fact.text().endsWith(" (recorded; nothing is computed from it)")));
+    assertEquals(
+        List.of(
+            new Fact("surface, patted dry", "false (recorded; nothing is computed from it)"),
+            new Fact("surface, rub", "salt <b>"),
+            new Fact("surface, fat cap", "6 mm"),
+            new Fact("surface drive", "0.25 of bare meat's, where it dries (assumed)")),
+        file.facts().stream().filter(fact -> fact.subject().startsWith("surface")).toList());
   }
 
   @ParameterizedTest

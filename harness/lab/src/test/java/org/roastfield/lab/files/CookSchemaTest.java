@@ -50,6 +50,7 @@ class CookSchemaTest {
               "no-such-day",
               "same-stage-twice",
               "served-before-it-starts",
+              "surface-without-humidity",
               "unknown-probe",
               "weight-against-sizes",
               "wetness-that-nobody-reads",
@@ -57,7 +58,10 @@ class CookSchemaTest {
               "board-that-nobody-touches",
               "wetness-beyond-one"));
 
-  /** Keys that values of others ask for: shares that make 100 %, the humidity about a wet face. */
+  /**
+   * Keys that values of others ask for: shares that make 100 %, the humidity about a wet face, a
+   * wetness of 0 where there is no humidity.
+   */
   private static final Set<String> READER_ALONE_WITHOUT =
       new TreeSet<>(
           List.of(
@@ -65,7 +69,8 @@ class CookSchemaTest {
               "cut material composition protein",
               "cut material composition water",
               "stages chamber draught",
-              "stages chamber humidity-ratio"));
+              "stages chamber humidity-ratio",
+              "stages wetness"));
 
   private static String read(byte[] bytes) {
     return Readers.message("cook", "cook.yaml", bytes);

@@ -44,6 +44,6 @@ class ReachTest {
         contact,
         Optional.empty(),
         CoverSetup.NONE,
-        false);
+        0);
   }
 }

@@ -265,6 +265,6 @@ final class ReportFixtures {
         contact,
         Optional.empty(),
         CoverSetup.NONE,
-        false);
+        0);
   }
 }
