@@ -1,16 +1,12 @@
 package org.roastfield.lab.files;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * What the descriptor of a log package says. Keys beyond those of the profile are allowed, as the
@@ -38,7 +34,7 @@ record Descriptor(
   /** JSON is YAML too, and the YAML reader knows the place of every value. */
   static Descriptor parse(String fileName, byte[] bytes) {
     SourceText source = SourceText.decode(fileName, bytes);
-    checkJson(source);
+    JsonText.object(source);
     Section root = new Entry(fileName, YamlTree.rootOf(source)).openSection();
     Entry format = root.required("roastfield");
     if (!format.text().equals(DescriptorText.FORMAT)) {
@@ -50,24 +46,6 @@ record Descriptor(
     List<Entry> fields = readings.required("schema").openSection().required("fields").items();
     return new Descriptor(
         facts(root), formats(fields), columns(fields), hash(readings), setting(root));
-  }
-
-  private static void checkJson(SourceText source) {
-    try (JsonParser parser = new JsonFactory().createParser(source.text())) {
-      while (parser.nextToken() != null) {
-        parser.getText();
-      }
-    } catch (JsonProcessingException e) {
-      JsonLocation place = e.getLocation();
-      throw new CookFileException(
-          source.fileName(),
-          place == null ? 1 : place.getLineNr(),
-          place == null ? 1 : place.getColumnNr(),
-          "no JSON here (" + e.getOriginalMessage().lines().findFirst().orElse("") + ")",
-          "JSON");
-    } catch (IOException e) {
-      throw new IllegalStateException("text in memory cannot be read", e);
-    }
   }
 
   private static Section resource(Section root, List<Entry> resources, String name, String path) {
@@ -91,19 +69,23 @@ record Descriptor(
       Optional<String> sha256 = source.optional("sha256").map(Entry::text);
       sources.add(entry.guard(() -> new LogFacts.Source(source.required("title").text(), sha256)));
     }
-    Optional<String> licence =
+    return new LogFacts(
+        checked(root.required("name"), LogFacts::checkName),
+        root.optional("title").map(title -> checked(title, LogFacts::checkTitle)).orElse(""),
+        madeUp(root.required("madeUp")),
         root.optional("licenses")
-            .map(list -> list.items().get(0).openSection().required("name").text());
-    return root.place()
-        .guard(
-            () ->
-                new LogFacts(
-                    root.required("name").text(),
-                    root.optional("title").map(Entry::text).orElse(""),
-                    madeUp(root.required("madeUp")),
-                    licence,
-                    root.optional("startsAt").map(Descriptor::clock),
-                    sources));
+            .map(list -> list.items().get(0).openSection().required("name"))
+            .map(name -> checked(name, LogFacts::checkLicence)),
+        root.optional("startsAt").map(Descriptor::clock),
+        sources);
+  }
+
+  private static String checked(Entry entry, Consumer<String> check) {
+    return entry.guard(
+        () -> {
+          check.accept(entry.text());
+          return entry.text();
+        });
   }
 
   private static boolean madeUp(Entry entry) {

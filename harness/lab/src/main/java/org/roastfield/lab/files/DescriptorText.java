@@ -97,7 +97,7 @@ final class DescriptorText {
   }
 
   private static void people(
-      ArrayNode resources, String name, String path, PeopleTable table, String... required) {
+      ArrayNode resources, String name, String path, PeopleTable<?> table, String... required) {
     ObjectNode resource = resources.addObject();
     table(resource, name, path);
     ObjectNode schema = schema(resource);

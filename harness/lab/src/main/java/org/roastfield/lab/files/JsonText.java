@@ -60,7 +60,7 @@ final class JsonText {
     String message = e.getOriginalMessage();
     String found = "no JSON here";
     String expected = "keys and texts in double quotes, commas between them and no others";
-    if (e instanceof JsonEOFException) {
+    if (e instanceof JsonEOFException || message.startsWith("Unexpected end-of-input")) {
       found = "the end of the file";
       expected = "the closing } of the JSON object";
     } else if (e instanceof StreamConstraintsException) {

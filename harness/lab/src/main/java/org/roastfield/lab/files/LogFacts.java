@@ -50,12 +50,24 @@ public record LogFacts(
   /** Checks names and copies the list. */
   public LogFacts {
     sources = List.copyOf(sources);
-    checkMatch("name", name, NAME, "lower-case letters, digits and hyphens, at most 80");
-    Notes.check("title", title, LONGEST_TITLE);
-    licence.ifPresent(id -> checkMatch("licence", id, LICENCE, "an identifier such as Apache-2.0"));
+    checkName(name);
+    checkTitle(title);
+    licence.ifPresent(LogFacts::checkLicence);
     if (sources.isEmpty()) {
       throw new IllegalArgumentException("sources must have at least one entry, were none");
     }
+  }
+
+  static void checkName(String name) {
+    checkMatch("name", name, NAME, "lower-case letters, digits and hyphens, at most 80");
+  }
+
+  static void checkTitle(String title) {
+    Notes.check("title", title, LONGEST_TITLE);
+  }
+
+  static void checkLicence(String licence) {
+    checkMatch("licence", licence, LICENCE, "an identifier such as Apache-2.0");
   }
 
   private static void checkMatch(String name, String text, Pattern pattern, String rule) {

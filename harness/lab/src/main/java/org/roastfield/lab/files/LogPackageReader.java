@@ -17,9 +17,6 @@ import java.util.Optional;
  */
 public final class LogPackageReader {
 
-  private static final int LARGEST_DESCRIPTOR = 1 << 20;
-  private static final int LARGEST_SOURCE = 1 << 20;
-
   private LogPackageReader() {}
 
   /** Whether {@code path} is a folder, and so a log package or nothing that can be read. */
@@ -39,28 +36,28 @@ public final class LogPackageReader {
    * @throws CookFileException if a file is not what it should be
    */
   public static LogPackage read(Path folder) throws IOException {
-    byte[] bytes = PackageFiles.bytes(folder, PackageFiles.DESCRIPTOR, LARGEST_DESCRIPTOR);
+    byte[] bytes = PackageFiles.bytes(folder, PackageFiles.DESCRIPTOR);
     Descriptor descriptor = Descriptor.parse(PackageFiles.DESCRIPTOR, bytes);
     return new LogPackage(
         descriptor.facts(),
         descriptor.formats(),
         readings(folder, descriptor),
         descriptor.setting(),
-        PeopleTables.events(PackageFiles.EVENTS, table(folder, PackageFiles.EVENTS)),
-        PeopleTables.spots(PackageFiles.SPOTS, table(folder, PackageFiles.SPOTS)),
-        PeopleTables.checks(PackageFiles.CHECKS, table(folder, PackageFiles.CHECKS)),
-        optional(folder, PackageFiles.AFTERWARDS, AfterwardsFile.LARGEST)
+        PeopleTables.EVENTS.read(
+            PackageFiles.EVENTS, PackageFiles.bytes(folder, PackageFiles.EVENTS)),
+        PeopleTables.SPOTS.read(PackageFiles.SPOTS, PackageFiles.bytes(folder, PackageFiles.SPOTS)),
+        PeopleTables.CHECKS.read(
+            PackageFiles.CHECKS, PackageFiles.bytes(folder, PackageFiles.CHECKS)),
+        optional(folder, PackageFiles.AFTERWARDS)
             .map(text -> AfterwardsFile.read(PackageFiles.AFTERWARDS, text)),
-        optional(folder, PackageFiles.COOK, CookFileReader.LARGEST)
+        optional(folder, PackageFiles.COOK)
             .map(text -> SourceText.decode(PackageFiles.COOK, text).text()),
-        SourceText.decode(
-                PackageFiles.SOURCE,
-                PackageFiles.bytes(folder, PackageFiles.SOURCE, LARGEST_SOURCE))
+        SourceText.decode(PackageFiles.SOURCE, PackageFiles.bytes(folder, PackageFiles.SOURCE))
             .text());
   }
 
   private static CookLog readings(Path folder, Descriptor descriptor) throws IOException {
-    byte[] bytes = PackageFiles.bytes(folder, PackageFiles.READINGS, CookLogReader.LARGEST);
+    byte[] bytes = PackageFiles.bytes(folder, PackageFiles.READINGS);
     String hash = HexFormat.of().formatHex(LogPackageWriter.sha256().digest(bytes));
     if (!hash.equals(descriptor.sha256())) {
       throw new CookFileException(
@@ -86,13 +83,9 @@ public final class LogPackageReader {
     return readings.log();
   }
 
-  private static byte[] table(Path folder, String name) throws IOException {
-    return PackageFiles.bytes(folder, name, PeopleTable.LARGEST);
-  }
-
-  private static Optional<byte[]> optional(Path folder, String name, int limit) throws IOException {
+  private static Optional<byte[]> optional(Path folder, String name) throws IOException {
     return PackageFiles.has(folder, name)
-        ? Optional.of(PackageFiles.bytes(folder, name, limit))
+        ? Optional.of(PackageFiles.bytes(folder, name))
         : Optional.empty();
   }
 }

@@ -23,21 +23,24 @@ public final class LogPackageWriter {
    * Writes all files of a package into an empty folder, the descriptor last.
    *
    * @throws IOException if one cannot be written, or is there already
+   * @throws IllegalArgumentException if one is larger than can be read back
    */
   public static void write(LogPackage log, Path folder) throws IOException {
     String sha256 = readings(log, folder.resolve(PackageFiles.READINGS));
-    text(folder, PackageFiles.EVENTS, PeopleTables.events(log.events()));
-    text(folder, PackageFiles.SPOTS, PeopleTables.spots(log.spots()));
-    text(folder, PackageFiles.CHECKS, PeopleTables.checks(log.checks()));
-    text(folder, PackageFiles.SOURCE, log.source());
+    PackageFiles.write(folder, PackageFiles.EVENTS, PeopleTables.EVENTS.text(log.events()));
+    PackageFiles.write(folder, PackageFiles.SPOTS, PeopleTables.SPOTS.text(log.spots()));
+    PackageFiles.write(folder, PackageFiles.CHECKS, PeopleTables.CHECKS.text(log.checks()));
+    PackageFiles.write(folder, PackageFiles.SOURCE, log.source());
     if (log.cook().isPresent()) {
-      text(folder, PackageFiles.COOK, log.cook().get());
+      PackageFiles.write(folder, PackageFiles.COOK, log.cook().get());
     }
     if (log.afterwards().isPresent()) {
-      text(folder, PackageFiles.AFTERWARDS, AfterwardsFile.text(log.afterwards().get()));
+      PackageFiles.write(
+          folder, PackageFiles.AFTERWARDS, AfterwardsFile.text(log.afterwards().get()));
     }
     long bytes = Files.size(folder.resolve(PackageFiles.READINGS));
-    text(folder, PackageFiles.DESCRIPTOR, DescriptorText.of(log, bytes, sha256));
+    PackageFiles.checkSize(PackageFiles.READINGS, bytes);
+    PackageFiles.write(folder, PackageFiles.DESCRIPTOR, DescriptorText.of(log, bytes, sha256));
   }
 
   /** Writes the readings; their hash. */
@@ -52,15 +55,6 @@ public final class LogPackageWriter {
       ReadingsText.write(writer, log.formats(), log.readings());
     }
     return HexFormat.of().formatHex(digest.digest());
-  }
-
-  private static void text(Path folder, String name, String text) throws IOException {
-    Files.writeString(
-        folder.resolve(name),
-        text,
-        StandardCharsets.UTF_8,
-        StandardOpenOption.CREATE_NEW,
-        StandardOpenOption.WRITE);
   }
 
   /** The hash that descriptors and sources use. */

@@ -23,7 +23,7 @@ final class Notes {
   static void checkTemperature(String name, double kelvin) {
     if (!(kelvin >= LogRows.COLDEST && kelvin <= LogRows.HOTTEST)) {
       throw new IllegalArgumentException(
-          name + " must be from -100 °C to 1500 °C [K], was " + kelvin);
+          name + " must be from -100 °C to 1500 °C, was " + PeopleTable.celsius(kelvin));
     }
   }
 }

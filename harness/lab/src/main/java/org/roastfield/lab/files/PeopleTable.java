@@ -18,36 +18,45 @@ import java.util.function.Supplier;
 import org.roastfield.core.units.Temperatures;
 
 /**
- * Tables of a log package that people write: comma-separated values in UTF-8 with a fixed header,
+ * A table of a log package that people write: comma-separated values in UTF-8 with a fixed header,
  * whose quantities carry their units as in a cook file.
  *
+ * @param <T> what a row says
  * @param header names of the columns
+ * @param cells of a row's text, as many as the header has
+ * @param meaning what a row's text says
  */
-record PeopleTable(List<String> header) {
+record PeopleTable<T>(
+    List<String> header, Function<T, List<String>> cells, Function<PeopleTable.Row, T> meaning) {
 
   /** Largest size of such a table [bytes]. */
   static final int LARGEST = 4 << 20;
 
   private static final int MOST_ROWS = 20_000;
 
-  static PeopleTable of(String... header) {
-    return new PeopleTable(List.of(header));
-  }
-
   /** Text of a table: the header and a line for each row. */
-  String text(List<List<String>> rows) {
+  String text(List<T> rows) {
+    if (rows.size() > MOST_ROWS) {
+      throw new IllegalArgumentException(
+          "rows of "
+              + String.join(",", header)
+              + " must be at most "
+              + MOST_ROWS
+              + " to be read back, were "
+              + rows.size());
+    }
     StringWriter text = new StringWriter();
     try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
       writer.writeRecord(header);
-      rows.forEach(writer::writeRecord);
+      rows.forEach(row -> writer.writeRecord(cells.apply(row)));
     } catch (IOException e) {
       throw new IllegalStateException("text in memory cannot be written", e);
     }
     return text.toString();
   }
 
-  /** What {@code row} makes of each row of a file. */
-  <T> List<T> read(String fileName, byte[] bytes, Function<Row, T> row) {
+  /** What each row of a file says. */
+  List<T> read(String fileName, byte[] bytes) {
     SourceText source = SourceText.decode(fileName, bytes);
     List<T> all = new ArrayList<>();
     boolean headed = false;
@@ -63,7 +72,7 @@ record PeopleTable(List<String> header) {
           checkHeader(place);
           headed = true;
         } else {
-          all.add(row.apply(row(place, all.size())));
+          all.add(meaning.apply(row(place, all.size())));
         }
       }
     } catch (CsvParseException e) {

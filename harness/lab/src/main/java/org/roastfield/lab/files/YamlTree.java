@@ -49,13 +49,13 @@ final class YamlTree {
       tree.checkEvents();
       return new Composer(tree.settings, tree.parser())
           .getSingleNode()
-          .orElseThrow(() -> tree.error(Optional.empty(), "nothing", "a cook"));
+          .orElseThrow(() -> tree.error(Optional.empty(), "nothing", "keys and values"));
     } catch (MarkedYamlEngineException e) {
       throw tree.syntaxError(e);
     } catch (ReaderException e) {
       throw tree.characterError(e);
     } catch (YamlEngineException e) {
-      throw tree.error(Optional.empty(), "no YAML (" + e.getMessage() + ")", "a cook in YAML");
+      throw tree.error(Optional.empty(), "no YAML (" + e.getMessage() + ")", "YAML");
     }
   }
 
@@ -69,13 +69,11 @@ final class YamlTree {
     for (Parser parser = parser(); parser.hasNext(); ) {
       Event event = parser.next();
       if (event instanceof DocumentStartEvent && ++documents > 1) {
-        throw error(event.getStartMark(), "a second document", "one cook in a file");
+        throw error(event.getStartMark(), "a second document", "one in a file");
       }
       if (event instanceof CollectionStartEvent && ++depth > DEEPEST) {
         throw error(
-            event.getStartMark(),
-            "nesting beyond " + DEEPEST + " levels",
-            "a cook, which needs fewer");
+            event.getStartMark(), "nesting beyond " + DEEPEST + " levels", "no more than that");
       }
       if (event instanceof CollectionEndEvent) {
         depth--;

@@ -295,15 +295,14 @@ class CookFileErrorsTest {
     return Stream.of(
         arguments(
             CookTexts.SLAB + "---\n" + CookTexts.SLAB,
-            "22:1: found a second document, expected one cook in a file"),
-        arguments("", "1:1: found nothing, expected a cook"),
-        arguments("# nothing\n", "1:1: found nothing, expected a cook"),
+            "22:1: found a second document, expected one in a file"),
+        arguments("", "1:1: found nothing, expected keys and values"),
+        arguments("# nothing\n", "1:1: found nothing, expected keys and values"),
         arguments("- 1\n", "1:1: found a list, expected keys and values (" + TOP_KEYS + ")"),
         arguments(
             "just text\n", "1:1: found \"just text\", expected keys and values (" + TOP_KEYS + ")"),
         arguments(
-            "[".repeat(5000),
-            "1:13: found nesting beyond 12 levels, expected a cook, which needs fewer"),
+            "[".repeat(5000), "1:13: found nesting beyond 12 levels, expected no more than that"),
         arguments("a: \"\u0007\"\n", "1:5: found character U+0007, expected printable characters"),
         arguments(
             CookTexts.SLAB.substring(0, CookTexts.SLAB.indexOf("stages:")) + "stages: []\n",

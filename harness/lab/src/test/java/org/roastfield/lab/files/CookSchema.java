@@ -17,6 +17,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.StreamSupport;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -123,6 +124,25 @@ final class CookSchema {
     Set<JsonNode> found = new LinkedHashSet<>();
     collect(ROOT, found);
     return found;
+  }
+
+  /** Where in the schema an object stands, for messages. */
+  static String nameOf(JsonNode object) {
+    return nameOf(ROOT, "", object).orElse("?");
+  }
+
+  private static Optional<String> nameOf(JsonNode node, String path, JsonNode object) {
+    if (node == object) {
+      return Optional.of(path.isEmpty() ? "the file" : path);
+    }
+    if (node.isArray()) {
+      return StreamSupport.stream(node.spliterator(), false)
+          .flatMap(each -> nameOf(each, path, object).stream())
+          .findFirst();
+    }
+    return node.properties().stream()
+        .flatMap(pair -> nameOf(pair.getValue(), path + "/" + pair.getKey(), object).stream())
+        .findFirst();
   }
 
   private static void collect(JsonNode node, Set<JsonNode> found) {

@@ -8,13 +8,17 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.roastfield.lab.result.AtomicFolder;
 
 /** A log package that is not right is refused with the place of the mistake. */
 class LogPackageErrorsTest {
@@ -80,8 +84,7 @@ class LogPackageErrorsTest {
         arguments(
             "datapackage.json",
             "{\"roastfield\": \"log/1\",",
-            "1:24: found no JSON here (Unexpected end-of-input within/between Object entries),"
-                + " expected JSON"),
+            "1:24: found the end of the file, expected the closing } of the JSON object"),
         arguments(
             "datapackage.json",
             "{\"roastfield\": \"log/2\"}",
@@ -111,6 +114,80 @@ class LogPackageErrorsTest {
     String text = Files.readString(descriptor);
     Files.writeString(descriptor, text.replace("\"readings.csv\"", "\"../readings.csv\""));
     assertTrue(error().endsWith("found \"../readings.csv\", expected readings.csv"), error());
+  }
+
+  /** What could not be read back is not written: the same sizes both ways. */
+  @Test
+  void packageBeyondWhatCanBeRead_isNotWritten() throws IOException {
+    LogPackage small = SamplePackages.small();
+    int rows = PackageFiles.largest(PackageFiles.READINGS) / 10;
+    double[] times = new double[rows];
+    double[] kelvin = new double[rows];
+    for (int i = 0; i < rows; i++) {
+      times[i] = 0.25 * i;
+      kelvin[i] = 300 + i % 2;
+    }
+    CookLog log =
+        new CookLog(
+            "readings.csv",
+            List.of(),
+            rows,
+            0,
+            times[rows - 1],
+            List.of(LogChannel.of("core", times, kelvin)));
+    LogPackage large =
+        new LogPackage(
+            small.facts(),
+            List.of(new ChannelFormat("core", LogUnit.KELVIN, 2)),
+            log,
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            "");
+    Path target = folder.resolve("large");
+    IllegalArgumentException e =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> AtomicFolder.write(target, partial -> LogPackageWriter.write(large, partial)));
+    assertTrue(
+        String.valueOf(e.getMessage())
+            .matches("readings.csv must be at most 33554432 bytes to be read back, was \\d+"),
+        e.getMessage());
+    assertEquals(List.of(), List.of(Objects.requireNonNull(folder.toFile().list())));
+  }
+
+  @Test
+  void sourceNoteBeyondWhatCanBeRead_isNotWritten() {
+    LogPackage small = SamplePackages.small();
+    LogPackage wordy =
+        new LogPackage(
+            small.facts(),
+            small.formats(),
+            small.readings(),
+            small.setting(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            "x".repeat((1 << 20) + 1));
+    IllegalArgumentException e =
+        assertThrows(IllegalArgumentException.class, () -> LogPackageWriter.write(wordy, folder));
+    assertEquals(
+        "SOURCE.md must be at most 1048576 bytes to be read back, was 1048577", e.getMessage());
+  }
+
+  @Test
+  void moreRowsThanCanBeRead_areNotWritten() {
+    List<Spot> spots = Collections.nCopies(20_001, new Spot(5, "core", 300, ""));
+    IllegalArgumentException e =
+        assertThrows(IllegalArgumentException.class, () -> PeopleTables.SPOTS.text(spots));
+    assertEquals(
+        "rows of time,place,shown,note must be at most 20000 to be read back, were 20001",
+        e.getMessage());
   }
 
   @Test

@@ -73,7 +73,9 @@ class LogPackagePropertiesTest {
             List.of(
                 new LogEvent(time, Double.NaN, kind, origin, note(words)),
                 new LogEvent(time, (millis + 1000) / 1000.0, kind, origin, ""));
-        assertEquals(events, PeopleTables.events("events.csv", bytes(PeopleTables.events(events))));
+        assertEquals(
+            events,
+            PeopleTables.EVENTS.read("events.csv", bytes(PeopleTables.EVENTS.text(events))));
       }
     }
   }
@@ -84,13 +86,15 @@ class LogPackagePropertiesTest {
       @ForAll @StringLength(max = 80) String words) {
     double kelvin = LogUnit.CELSIUS.si(tenths / 10.0);
     List<Spot> spots = List.of(new Spot(12.5, "thick-end", kelvin, note(words)));
-    assertEquals(spots, PeopleTables.spots("spots.csv", bytes(PeopleTables.spots(spots))));
+    assertEquals(
+        spots, PeopleTables.SPOTS.read("spots.csv", bytes(PeopleTables.SPOTS.text(spots))));
     List<ProbeCheck> checks =
         List.of(
             new ProbeCheck(
                 "core", ProbeCheck.Kind.BOILING_WATER, kelvin, (tenths + 900) / 10.0, ""),
             new ProbeCheck("core", ProbeCheck.Kind.ICE_BATH, kelvin, 0, note(words)));
-    assertEquals(checks, PeopleTables.checks("checks.csv", bytes(PeopleTables.checks(checks))));
+    assertEquals(
+        checks, PeopleTables.CHECKS.read("checks.csv", bytes(PeopleTables.CHECKS.text(checks))));
   }
 
   @Property

@@ -15,7 +15,12 @@ final class Readers {
           Map.of(
               "cook", CookFileReader::parse,
               "log", CookLogReader::parse,
-              "json", (name, bytes) -> CookerProfileFile.parse(Path.of(name), bytes)));
+              "json", (name, bytes) -> CookerProfileFile.parse(Path.of(name), bytes),
+              "descriptor", Descriptor::parse,
+              "events", PeopleTables.EVENTS::read,
+              "spots", PeopleTables.SPOTS::read,
+              "checks", PeopleTables.CHECKS::read,
+              "afterwards", AfterwardsFile::read));
 
   private Readers() {}
 
