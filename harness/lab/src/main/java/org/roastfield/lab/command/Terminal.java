@@ -10,6 +10,7 @@ interface Terminal {
   Optional<String> ask(String prompt);
 
   /** That of the process; none in a pipe, where nobody could answer. */
+  @SuppressWarnings("SystemConsoleNull") // a console of JDK 22 or later is asked below
   static Optional<Terminal> ofProcess() {
     Console console = System.console();
     if (console == null || !isTerminal(console)) {

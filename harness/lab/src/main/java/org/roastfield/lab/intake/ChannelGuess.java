@@ -27,23 +27,12 @@ final class ChannelGuess {
 
   private static final double HOTTEST = 873.15;
 
-  private final List<String> names;
-  private final List<List<String>> rows;
+  private final Clues clues;
   private final CellReader cells;
-  private final List<String> reasons;
-  private final List<String> questions;
 
-  ChannelGuess(
-      List<String> names,
-      List<List<String>> rows,
-      boolean decimalComma,
-      List<String> reasons,
-      List<String> questions) {
-    this.names = names;
-    this.rows = rows;
-    this.cells = new CellReader(decimalComma, Set.of());
-    this.reasons = reasons;
-    this.questions = questions;
+  ChannelGuess(Clues clues) {
+    this.clues = clues;
+    this.cells = new CellReader(clues.decimalComma(), Set.of());
   }
 
   /**
@@ -57,15 +46,15 @@ final class ChannelGuess {
       return longForm(by, value.orElseThrow(() -> new IntakeException("--by needs --value")));
     }
     List<ChannelRule> rules = new ArrayList<>();
-    for (int i = 0; i < names.size(); i++) {
+    for (int i = 0; i < clues.names().size(); i++) {
       if (!time.contains(i) && !stated.contains(i) && isTemperature(i)) {
         LogUnit unit = unit(i);
         Optional<ChannelRule> same = sameAs(rules, i, unit);
         if (same.isPresent()) {
-          reasons.add(
-              names.get(i)
+          clues.because(
+              clues.name(i)
                   + " left out: it is "
-                  + names.get(same.get().column())
+                  + clues.name(same.get().column())
                   + " in another unit");
         } else {
           rules.add(new ChannelRule(name(i, rules), i, unit, ""));
@@ -82,7 +71,7 @@ final class ChannelGuess {
 
   private List<ChannelRule> longForm(int by, int value) {
     Set<String> probes = new TreeSet<>();
-    rows.forEach(row -> probes.add(by < row.size() ? row.get(by).strip() : ""));
+    clues.rows().forEach(row -> probes.add(Clues.cell(row, by)));
     if (probes.size() > 20) {
       throw new IntakeException(
           "found " + probes.size() + " names of probes in --by, expected at most 20");
@@ -92,7 +81,7 @@ final class ChannelGuess {
     for (String probe : probes) {
       rules.add(new ChannelRule(distinct(plain(probe), rules), value, unit, probe));
     }
-    reasons.add("channels by the names in " + names.get(by));
+    clues.because("channels by the names in " + clues.name(by));
     return rules;
   }
 
@@ -108,8 +97,8 @@ final class ChannelGuess {
     List<ChannelRule> named = new ArrayList<>();
     for (ChannelRule rule : rules) {
       String name = rule.equals(byHeat.get(0)) ? "core" : "chamber";
-      reasons.add(
-          names.get(rule.column())
+      clues.because(
+          clues.name(rule.column())
               + " is the "
               + name
               + ": "
@@ -122,13 +111,13 @@ final class ChannelGuess {
   }
 
   private String name(int column, List<ChannelRule> before) {
-    String header = names.get(column).toLowerCase(Locale.ROOT);
+    String header = clues.name(column).toLowerCase(Locale.ROOT);
     String name =
         CHAMBER.matcher(header).matches()
             ? "chamber"
             : CORE.matcher(header).matches() ? "core" : plain(header);
     if (name.equals("core") || name.equals("chamber")) {
-      reasons.add(names.get(column) + " is the " + name + ": its header says so");
+      clues.because(clues.name(column) + " is the " + name + ": its header says so");
     }
     return distinct(name, before);
   }
@@ -153,16 +142,18 @@ final class ChannelGuess {
   }
 
   private boolean isTemperature(int column) {
-    String header = names.get(column).toLowerCase(Locale.ROOT);
+    String header = clues.name(column).toLowerCase(Locale.ROOT);
     if (NOT_TEMPERATURE.matcher(header).matches()) {
-      reasons.add(names.get(column) + " left out: its header speaks of no temperature");
+      clues.because(clues.name(column) + " left out: its header speaks of no temperature");
       return false;
     }
-    long numbers = rows.stream().filter(row -> !Double.isNaN(value(row, column))).count();
+    long numbers = clues.rows().stream().filter(row -> !Double.isNaN(value(row, column))).count();
     long filled =
-        rows.stream().filter(row -> column < row.size() && !row.get(column).isBlank()).count();
+        clues.rows().stream()
+            .filter(row -> column < row.size() && !row.get(column).isBlank())
+            .count();
     if (numbers == 0 || 2 * numbers < filled) {
-      reasons.add(names.get(column) + " left out: it has no numbers");
+      clues.because(clues.name(column) + " left out: it has no numbers");
       askOfKinds(column);
       return false;
     }
@@ -172,10 +163,10 @@ final class ChannelGuess {
   /** Asks if a column tells several probes or pieces apart: a few words, one in every row. */
   private void askOfKinds(int column) {
     Set<String> words = new TreeSet<>();
-    rows.forEach(row -> words.add(column < row.size() ? row.get(column).strip() : ""));
+    clues.rows().forEach(row -> words.add(Clues.cell(row, column)));
     if (words.size() > 1 && words.size() <= 20 && !words.contains("")) {
-      String name = names.get(column);
-      questions.add(
+      String name = clues.name(column);
+      clues.ask(
           "are "
               + String.join(", ", words)
               + " in "
@@ -190,39 +181,39 @@ final class ChannelGuess {
   }
 
   private LogUnit unit(int column) {
-    Optional<LogUnit> header = Units.inHeader(names.get(column));
+    Optional<LogUnit> header = Units.inHeader(clues.name(column));
     if (header.isPresent()) {
-      reasons.add(names.get(column) + " in " + header.get().word() + ": its header says so");
+      clues.because(clues.name(column) + " in " + header.get().word() + ": its header says so");
       return header.get();
     }
     double low =
-        rows.stream()
+        clues.rows().stream()
             .mapToDouble(row -> value(row, column))
             .filter(v -> !Double.isNaN(v))
             .min()
             .orElse(0);
     double high =
-        rows.stream()
+        clues.rows().stream()
             .mapToDouble(row -> value(row, column))
             .filter(v -> !Double.isNaN(v))
             .max()
             .orElse(0);
     String range = " from " + low + " to " + high;
     if (low > 250 && low < 310 && high < 700) {
-      reasons.add(names.get(column) + " in K:" + range + " begins as cold meat does in kelvin");
+      clues.because(clues.name(column) + " in K:" + range + " begins as cold meat does in kelvin");
       return LogUnit.KELVIN;
     }
     if (low > -25 && low < 20 && high < 500) {
-      reasons.add(
-          names.get(column) + " in degC:" + range + " would begin far below freezing in °F");
+      clues.because(
+          clues.name(column) + " in degC:" + range + " would begin far below freezing in °F");
       return LogUnit.CELSIUS;
     }
-    questions.add(
+    clues.ask(
         "which unit has "
-            + names.get(column)
+            + clues.name(column)
             + range
             + "? --channel=NAME="
-            + names.get(column)
+            + clues.name(column)
             + ":degC or :degF");
     return LogUnit.CELSIUS;
   }
@@ -233,7 +224,7 @@ final class ChannelGuess {
         .filter(rule -> rule.unit() != unit)
         .filter(
             rule ->
-                rows.stream()
+                clues.rows().stream()
                     .allMatch(
                         row -> {
                           double one = rule.unit().si(value(row, rule.column()));
@@ -248,17 +239,17 @@ final class ChannelGuess {
   Set<String> noProbe(List<ChannelRule> rules) {
     Set<String> found = new TreeSet<>();
     for (ChannelRule rule : rules) {
-      for (List<String> row : rows) {
-        String cell = rule.column() < row.size() ? row.get(rule.column()).strip() : "";
+      for (List<String> row : clues.rows()) {
+        String cell = Clues.cell(row, rule.column());
         boolean word = !cells.read(cell, rule.unit());
         double kelvin = rule.unit().si(cells.value());
         boolean impossible =
             !word && !cells.isMissing() && !(kelvin >= COLDEST && kelvin <= HOTTEST);
         if ((word || impossible) && cell.length() <= 20 && found.size() < 20 && found.add(cell)) {
-          reasons.add(
+          clues.because(
               IntakeException.quoted(cell)
                   + " means no probe: it stands among the readings of "
-                  + names.get(rule.column())
+                  + clues.name(rule.column())
                   + (word ? " and is no number" : " and is no temperature of a cook"));
         }
       }
@@ -267,7 +258,7 @@ final class ChannelGuess {
   }
 
   private double mean(int column) {
-    return rows.stream()
+    return clues.rows().stream()
         .mapToDouble(row -> value(row, column))
         .filter(v -> !Double.isNaN(v))
         .average()

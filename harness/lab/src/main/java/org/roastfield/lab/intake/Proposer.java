@@ -74,11 +74,10 @@ public final class Proposer {
                         || (row.size() > only.get().column()
                             && row.get(only.get().column()).strip().equals(only.get().value())))
             .toList();
-    TimeGuess.Time time =
-        new TimeGuess(names, wanted, layout, reasons, questions)
-            .time(wishes.time().map(this::statedTime));
+    Clues clues = new Clues(names, wanted, layout.decimalComma(), reasons, questions);
+    TimeGuess.Time time = new TimeGuess(clues).time(wishes.time().map(this::statedTime));
     int by = wishes.names().map(this::column).orElse(-1);
-    ChannelGuess guess = new ChannelGuess(names, wanted, layout.decimalComma(), reasons, questions);
+    ChannelGuess guess = new ChannelGuess(clues);
     List<ChannelRule> channels =
         wishes.channels().isEmpty()
             ? guess.channels(time.columns(), stated(only), by, wishes.value().map(this::column))

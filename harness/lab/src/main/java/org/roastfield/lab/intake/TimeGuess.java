@@ -13,23 +13,10 @@ final class TimeGuess {
           ".*(time|date|clock|elapsed|stamp|zeit|datum|heure|hora).*|t|t_s|s|sec.*|min.*|h|hours?|ms");
   private static final double YEAR_2000 = 946_684_800;
 
-  private final List<String> names;
-  private final List<List<String>> rows;
-  private final Layout layout;
-  private final List<String> reasons;
-  private final List<String> questions;
+  private final Clues clues;
 
-  TimeGuess(
-      List<String> names,
-      List<List<String>> rows,
-      Layout layout,
-      List<String> reasons,
-      List<String> questions) {
-    this.names = names;
-    this.rows = rows;
-    this.layout = layout;
-    this.reasons = reasons;
-    this.questions = questions;
+  TimeGuess(Clues clues) {
+    this.clues = clues;
   }
 
   /**
@@ -43,25 +30,25 @@ final class TimeGuess {
     if (stated.isPresent()) {
       return stated.get();
     }
-    for (int i = 0; i < names.size(); i++) {
+    for (int i = 0; i < clues.names().size(); i++) {
       Optional<Time> dated = dated(List.of(i));
       if (dated.isPresent()) {
         return dated.get();
       }
     }
-    for (int i = 0; i + 1 < names.size(); i++) {
+    for (int i = 0; i + 1 < clues.names().size(); i++) {
       Optional<Time> dated = dated(List.of(i, i + 1));
       if (dated.isPresent()) {
         return dated.get();
       }
     }
-    for (int i = 0; i < names.size(); i++) {
+    for (int i = 0; i < clues.names().size(); i++) {
       Optional<Time> clock = clock(i);
       if (clock.isPresent()) {
         return clock.get();
       }
     }
-    for (int i = 0; i < names.size(); i++) {
+    for (int i = 0; i < clues.names().size(); i++) {
       Optional<Time> number = number(i);
       if (number.isPresent()) {
         return number.get();
@@ -79,7 +66,7 @@ final class TimeGuess {
       return Optional.empty();
     }
     if (day && month && !year) {
-      questions.add(
+      clues.ask(
           "is the date day or month first? --time="
               + where(columns)
               + "=dmy or "
@@ -88,14 +75,14 @@ final class TimeGuess {
     }
     TimeStyle style =
         year ? TimeStyle.YEAR_FIRST : day ? TimeStyle.DAY_FIRST : TimeStyle.MONTH_FIRST;
-    reasons.add(
+    clues.because(
         "time "
             + where(columns)
             + " as "
             + style.word()
             + ": every cell is a date and a clock time");
     ClockText clock = new ClockText(style);
-    clock.read(text(rows.get(0), columns));
+    clock.read(text(clues.rows().get(0), columns));
     return Optional.of(new Time(columns, style, clock.hasOffset()));
   }
 
@@ -105,12 +92,13 @@ final class TimeGuess {
       return Optional.empty();
     }
     ClockText first = new ClockText(TimeStyle.ELAPSED);
-    first.read(text(rows.get(0), columns));
-    boolean wholeHours = text(rows.get(0), columns).chars().filter(c -> c == ':').count() == 2;
+    first.read(text(clues.rows().get(0), columns));
+    boolean wholeHours =
+        text(clues.rows().get(0), columns).chars().filter(c -> c == ':').count() == 2;
     boolean clock = first.local() >= 3600 && wholeHours && all(columns, TimeStyle.CLOCK);
     TimeStyle style = clock ? TimeStyle.CLOCK : TimeStyle.ELAPSED;
     if (!clock && !wholeHours && all(columns, TimeStyle.CLOCK)) {
-      questions.add(
+      clues.ask(
           "is "
               + where(columns)
               + " minutes and seconds, or a clock? --time="
@@ -119,7 +107,7 @@ final class TimeGuess {
               + where(columns)
               + "=clock");
     }
-    reasons.add(
+    clues.because(
         "time "
             + where(columns)
             + " as "
@@ -130,16 +118,16 @@ final class TimeGuess {
   }
 
   private Optional<Time> number(int column) {
-    String name = names.get(column).toLowerCase(Locale.ROOT);
+    String name = clues.name(column).toLowerCase(Locale.ROOT);
     if (!increases(column)
-        || !(WORDS.matcher(name).matches() || names.get(column).startsWith("#"))) {
+        || !(WORDS.matcher(name).matches() || clues.name(column).startsWith("#"))) {
       return Optional.empty();
     }
-    double first = value(rows.get(0), column);
-    double last = value(rows.get(rows.size() - 1), column);
+    double first = value(clues.rows().get(0), column);
+    double last = value(clues.rows().get(clues.rows().size() - 1), column);
     Optional<TimeStyle> style = style(name, first, last);
     if (style.isEmpty()) {
-      questions.add(
+      clues.ask(
           "which unit has the time "
               + where(List.of(column))
               + "? --time="
@@ -147,7 +135,7 @@ final class TimeGuess {
               + "=s, =min or =h");
     }
     TimeStyle taken = style.orElse(TimeStyle.SECONDS);
-    reasons.add(
+    clues.because(
         "time "
             + where(List.of(column))
             + " as "
@@ -184,13 +172,13 @@ final class TimeGuess {
 
   private boolean all(List<Integer> columns, TimeStyle style) {
     ClockText clock = new ClockText(style);
-    return rows.stream().allMatch(row -> clock.read(text(row, columns)));
+    return clues.rows().stream().allMatch(row -> clock.read(text(row, columns)));
   }
 
   private boolean increases(int column) {
     double before = Double.NEGATIVE_INFINITY;
     int falls = 0;
-    for (List<String> row : rows) {
+    for (List<String> row : clues.rows()) {
       double value = value(row, column);
       if (Double.isNaN(value)) {
         return false;
@@ -199,11 +187,11 @@ final class TimeGuess {
       before = value;
     }
     // A few rows out of order are a finding, not another kind of column.
-    return falls <= 1 + rows.size() / 20;
+    return falls <= 1 + clues.rows().size() / 20;
   }
 
   private double value(List<String> row, int column) {
-    NumberText number = new NumberText(layout.decimalComma());
+    NumberText number = new NumberText(clues.decimalComma());
     String text = text(row, List.of(column));
     return number.read(text, 0, text.length()) ? number.value() : Double.NaN;
   }
@@ -212,12 +200,12 @@ final class TimeGuess {
     StringBuilder text = new StringBuilder();
     for (int column : columns) {
       text.append(text.length() > 0 ? " " : "");
-      text.append(column < row.size() ? row.get(column).strip() : "");
+      text.append(Clues.cell(row, column));
     }
     return text.toString();
   }
 
   private String where(List<Integer> columns) {
-    return String.join("+", columns.stream().map(names::get).toList());
+    return String.join("+", columns.stream().map(clues::name).toList());
   }
 }
