@@ -247,7 +247,7 @@ class DatasetsTest {
             .toList();
     Map<String, String> sums = sums(SYNTHETIC);
     long weights = sums.keySet().stream().filter(path -> path.endsWith("/afterwards.yaml")).count();
-    assertEquals(4 * ids.size() + weights, sums.size());
+    assertEquals(4L * ids.size() + weights, sums.size());
     for (String id : ids) {
       assertTrue(sums.containsKey("truth/" + id + ".json"), id);
       assertTrue(sums.containsKey(id + "/readings.csv"), id);
