@@ -1,6 +1,10 @@
 package org.roastfield.core.outcome;
 
 import org.roastfield.core.internal.Check;
+import org.roastfield.core.parameter.Owner;
+import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.core.parameter.Scale;
 import org.roastfield.core.units.Temperatures;
 
 /**
@@ -19,14 +23,26 @@ public record WaterHolding(double drop, double middle, double slope) {
   public static final WaterHolding BEEF =
       new WaterHolding(0.345, Temperatures.celsius(52) + StrictMath.log(30) / 0.25, 0.25);
 
-  /** Standard deviation of {@link #drop} between kinds of meat and animals; assumed. */
-  public static final double DROP_SPREAD = 0.04;
+  private static final String SOURCE = "assumed: kinds of meat, animals, and a curve from memory";
 
-  /** The same of {@link #middle} [K]; assumed. */
-  public static final double MIDDLE_SPREAD = 2.5;
+  private static final Parameter DROP =
+      new Parameter("water-drop", "1", Owner.CUT, Scale.PLAIN, BEEF.drop, 0.04, 0.22, 0.42, SOURCE);
 
-  /** The same of {@link #slope} [1/K]; assumed. */
-  public static final double SLOPE_SPREAD = 0.06;
+  private static final Parameter MIDDLE =
+      new Parameter(
+          "water-middle",
+          "K",
+          Owner.CUT,
+          Scale.PLAIN,
+          BEEF.middle,
+          2.5,
+          Temperatures.celsius(58),
+          Temperatures.celsius(72),
+          SOURCE);
+
+  private static final Parameter SLOPE =
+      new Parameter(
+          "water-slope", "1/K", Owner.CUT, Scale.PLAIN, BEEF.slope, 0.06, 0.1, 0.4, SOURCE);
 
   /**
    * @throws IllegalArgumentException if a number is outside its range
@@ -43,13 +59,23 @@ public record WaterHolding(double drop, double middle, double slope) {
     return drop / (1 + StrictMath.exp(-slope * (temperature - middle)));
   }
 
-  /** Beef that holds its water less well by one standard deviation of drop and middle. */
+  /** The three numbers with what is believed of them, in the order of the components. */
+  public static ParameterSet parameters() {
+    return ParameterSet.of(DROP, MIDDLE, SLOPE);
+  }
+
+  /** Of values of {@link #parameters}. */
+  public static WaterHolding of(double[] values) {
+    return new WaterHolding(values[0], values[1], values[2]);
+  }
+
+  /** Beef that holds its water less well by one spread of drop and middle. */
   public static WaterHolding looser() {
-    return new WaterHolding(BEEF.drop + DROP_SPREAD, BEEF.middle - MIDDLE_SPREAD, BEEF.slope);
+    return new WaterHolding(BEEF.drop + DROP.spread(), BEEF.middle - MIDDLE.spread(), BEEF.slope);
   }
 
   /** Beef that holds it better by as much. */
   public static WaterHolding tighter() {
-    return new WaterHolding(BEEF.drop - DROP_SPREAD, BEEF.middle + MIDDLE_SPREAD, BEEF.slope);
+    return new WaterHolding(BEEF.drop - DROP.spread(), BEEF.middle + MIDDLE.spread(), BEEF.slope);
   }
 }

@@ -30,6 +30,9 @@ final class InsideText {
       table.add("  " + number.subject(), number.text(), number.status().word());
     }
     text.append(table);
+    if (cook.inside().spread().isEmpty()) {
+      text.append("  Spreads of these and chances: --members 500\n");
+    }
     cook.inside().spread().ifPresent(spread -> text.append('\n').append(spread(spread, scale)));
     return text.toString();
   }

@@ -16,7 +16,9 @@ import org.roastfield.lab.report.SimulationReport;
 import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.ResultJson;
 import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.result.RunManifest.Setting;
 import org.roastfield.lab.timeline.ComputedCook;
+import org.roastfield.lab.timeline.DrawnCooks;
 import org.roastfield.lab.timeline.Milestone;
 import org.roastfield.lab.timeline.TemperatureScale;
 import org.roastfield.lab.timeline.Timeline;
@@ -34,6 +36,8 @@ import picocli.CommandLine.Spec;
     description = "Computes a cook: its timeline on screen, result, manifest and report as files.")
 final class SimulateCommand implements Callable<Integer> {
 
+  private static final int MOST_MEMBERS = 20_000;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "COOK.yaml", description = "Cook file.")
@@ -46,6 +50,21 @@ final class SimulateCommand implements Callable<Integer> {
           "Where result.json, manifest.json and report.html go (default:"
               + " roastfield-out/NAME-OF-THE-COOK here; with --json, nowhere).")
   private Optional<Path> out = Optional.empty();
+
+  @Option(
+      names = "--members",
+      paramLabel = "N",
+      description =
+          "How many cooks with drawn inputs to compute beside, for spreads and chances (default:"
+              + " none; at most 20000).")
+  private Optional<Integer> members = Optional.empty();
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Seed of the draws (default: ${DEFAULT-VALUE}).")
+  private long seed;
 
   @Option(names = "--json", description = "Print result.json instead of the timeline.")
   private boolean json;
@@ -69,12 +88,32 @@ final class SimulateCommand implements Callable<Integer> {
     return 0;
   }
 
+  private ComputedCook computed(CookFile cook, SimulationResult result) {
+    ComputedCook computed = ComputedCook.of(cook, result);
+    if (members.isEmpty()) {
+      return computed;
+    }
+    if (!(members.get() >= 1 && members.get() <= MOST_MEMBERS)) {
+      throw new BadInputException(
+          "option --members must be in [1, " + MOST_MEMBERS + "], was " + members.get());
+    }
+    return computed.with(DrawnCooks.spread(computed, members.get(), seed));
+  }
+
+  private List<Setting> draws() {
+    return members.isEmpty()
+        ? List.of()
+        : List.of(
+            new Setting("members", Integer.toString(members.get())),
+            new Setting("seed", Long.toString(seed)));
+  }
+
   private void finish(CookInput input, SimulationResult result) throws IOException {
     CookFile cook = input.cook();
     RunManifest manifest =
-        Manifests.of("simulate", List.of(input.entry()), result.settings(), List.of());
+        Manifests.of("simulate", List.of(input.entry()), result.settings(), draws());
     List<Milestone> plain = Timeline.of(cook, result, TemperatureScale.CELSIUS);
-    ComputedCook computed = ComputedCook.of(cook, result);
+    ComputedCook computed = computed(cook, result);
     String resultText = ResultJson.text(computed, plain);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("result.json", resultText);

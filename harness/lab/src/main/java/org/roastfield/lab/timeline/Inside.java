@@ -77,11 +77,7 @@ public record Inside(
    */
   static CutOutcomes outcomes(CookFile file, CookedCut cut, SimulationResult result) {
     CutOutcomes outcomes =
-        CutOutcomes.of(
-            cut,
-            result,
-            file.food().kinds(file.notes().handling()),
-            pigment(file));
+        CutOutcomes.of(cut, result, file.food().kinds(file.notes().handling()), pigment(file));
     double dripped = outcomes.juice().dripped();
     return outcomes.withJuice(new Juice(evaporated(file, result, outcomes.juice()), dripped));
   }
