@@ -70,15 +70,14 @@ final class InsideText {
   }
 
   private static String ring(Doneness doneness) {
-    String band = doneness.scale().bands().get(doneness.target()).name();
     String lower =
         doneness.lowerRing() > 0
             ? String.format(Locale.ROOT, " above, %.1f mm below", 1000 * doneness.lowerRing())
             : "";
     return String.format(
         Locale.ROOT,
-        "ring beyond %s: %.1f mm%s; spread %.1f K",
-        band,
+        "%s: %.1f mm%s; spread %.1f K",
+        Inside.ringName(doneness),
         1000 * doneness.upperRing(),
         lower,
         doneness.spread());

@@ -66,7 +66,14 @@ final class LethalityFigure {
         Plot.start(layout, title, description(curves), new Range(0, end), new Range(0, MOST));
     plot.rules(
         base.ticks(0, end, layout.mostTicksAcross()), Tick.decimal(0, MOST, layout.mostTicksUp()));
-    plot.level("zero", HoldTable.LOG_6_5.logs()).level("zero", HoldTable.LOG_7.logs());
+    for (HoldTable column : List.of(HoldTable.LOG_6_5, HoldTable.LOG_7)) {
+      plot.level("zero", column.logs());
+      plot.text(
+          "tick start",
+          layout.plotLeft() + 4,
+          plot.y().at(column.logs()) - 3,
+          Numbers.decimal(column.logs(), 1) + " published");
+    }
     curves.forEach(plot::curve);
     return plot.frame(base.axisTitle(), "powers of ten").names(curves).finished();
   }

@@ -7,6 +7,7 @@ import org.roastfield.core.outcome.Colour;
 import org.roastfield.core.outcome.CrossSection;
 import org.roastfield.core.outcome.Doneness;
 import org.roastfield.core.outcome.DonenessScale;
+import org.roastfield.lab.timeline.Inside;
 
 /**
  * What a slice is divided into.
@@ -42,8 +43,8 @@ record SliceBands(
             .map(band -> band.from() == 0 ? Numbers.NONE : Numbers.celsiusText(band.from()))
             .toList(),
         doneness.shares(),
-        "; ring beyond "
-            + bands.get(doneness.target()).name()
+        "; "
+            + Inside.ringName(doneness)
             + " "
             + Numbers.decimal(1000 * doneness.upperRing(), 1)
             + " mm"

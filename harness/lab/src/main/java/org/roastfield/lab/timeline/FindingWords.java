@@ -18,11 +18,16 @@ final class FindingWords {
               against("the place with the least lethality", finding)
                   + String.format(
                       Locale.ROOT, ", by %.1f powers of ten.", Math.abs(finding.margin()));
-          case SECOND ->
-              against("the slowest place", finding)
-                  + String.format(Locale.ROOT, ", by %.1f h.", Math.abs(finding.margin()) / 3600);
+          case SECOND -> against("the slowest place", finding) + hours(finding.margin());
         };
     return stands + chance(finding, inside);
+  }
+
+  /** Less than a minute is no margin to speak of. */
+  private static String hours(double margin) {
+    return Math.abs(margin) < 60
+        ? "."
+        : String.format(Locale.ROOT, ", by %.1f h.", Math.abs(margin) / 3600);
   }
 
   private static String against(String place, Finding finding) {

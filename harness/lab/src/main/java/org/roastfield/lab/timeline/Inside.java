@@ -64,6 +64,12 @@ public record Inside(
     return new Inside(cut, outcomes, doneness, numbers, Optional.of(other));
   }
 
+  /** Name of the ring beyond the target band, such as "ring beyond medium". */
+  public static String ringName(Doneness doneness) {
+    String band = doneness.scale().bands().get(doneness.target()).name();
+    return "ring beyond " + (band.startsWith("below ") ? "the coldest band" : band);
+  }
+
   /** How the cook stands to published minima, with chances if there are any. */
   public List<Safety> safety() {
     return spread.map(Spread::safety).orElse(outcomes.safety());

@@ -135,7 +135,7 @@ public record Spread(int asked, int computed, long seed, List<Row> rows, List<Sa
     }
     rows.add(
         row(
-            name + "ring beyond " + scale.bands().get(doneness.target()).name(),
+            name + Inside.ringName(doneness),
             Unit.LENGTH,
             all.ringBeyond(scale, doneness.target())));
   }

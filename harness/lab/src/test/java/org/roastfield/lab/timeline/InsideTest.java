@@ -87,6 +87,14 @@ class InsideTest {
   }
 
   @Test
+  void rolledLegOfTheBoathouse_saysSo() {
+    CookFile leg = CookFileReader.parse("leg.yaml", Published.lambLegBytes());
+    assertEquals(Optional.of(CutKind.ROLLED), leg.notes().handling());
+    assertTrue(
+        cautions(leg).stream().anyMatch(one -> one.text().contains("A face of the meat lies inside")));
+  }
+
+  @Test
   void stationsOfATaper_haveTheirOwnSlice() {
     CookFile leg = CookFileReader.parse("leg.yaml", Published.lambLegBytes());
     List<Station> stations = Stations.of(leg, run(leg));

@@ -1,5 +1,6 @@
 package org.roastfield.lab.timeline;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,10 +10,24 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.CookTexts;
+import org.roastfield.lab.files.Food;
+import org.roastfield.lab.report.SimulationReport;
+import org.roastfield.lab.result.ResultJson;
+import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.result.SaltJson;
+import org.roastfield.lab.salting.SaltPlan;
+import org.roastfield.lab.salting.SaltWish;
 
 /** No string in the sources of library and lab may read as leave to serve or eat. */
 class WordingTest {
@@ -57,6 +72,40 @@ class WordingTest {
       }
     }
     assertTrue(seen > 1000, "strings seen: " + seen);
+  }
+
+  /** What literals and words of files make together, over every kind of food and handling. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "food: beef",
+        "food: pork\n  handling: intact",
+        "food: lamb\n  handling: rolled",
+        "food: beef\n  handling: tenderised",
+        "food: beef\n  handling: ground",
+        "food: ground",
+        "food: poultry",
+        "food: fish",
+        "food: vegetable"
+      })
+  void noResult_readsAsAPermission(String food) {
+    for (String core : List.of("core: 46 °C", "core: 80 °C")) {
+      String text = CookTexts.SLAB.replace("food: beef", food).replace("core: 46 °C", core);
+      CookFile file = CookTexts.read(text.replace("wetness: 0.3", "wetness: 0"));
+      SimulationResult result = Simulator.withDefaults().run(file.cook()).orElseThrow();
+      ComputedCook plain = ComputedCook.of(file, result);
+      ComputedCook computed = plain.with(DrawnCooks.spread(plain, 4, 1));
+      List<Milestone> milestones = Timeline.of(file, result, TemperatureScale.CELSIUS);
+      RunManifest manifest = new RunManifest("0", "simulate", List.of(), List.of(), "17");
+      assertEquals(List.of(), permits(ResultJson.text(computed, milestones)));
+      String page = SimulationReport.html(computed, milestones, manifest);
+      assertEquals(List.of(), permits(page.replaceAll("<[^>]*>", "")));
+      if (file.food() != Food.VEGETABLE) {
+        SaltPlan salt =
+            SaltPlan.of(file, new SaltWish(0.012, OptionalDouble.empty(), 0.5, false));
+        assertEquals(List.of(), permits(SaltJson.text(salt)));
+      }
+    }
   }
 
   private static int check(Path file) throws IOException {
