@@ -75,7 +75,12 @@ class SimulateOutcomesTest {
     JsonNode inside = result().get("inside");
     assertTrue(inside.path("spread").isMissingNode());
     assertTrue(
-        inside.get("published").get(0).get("findings").get(0).path("share_of_drawn_cooks")
+        inside
+            .get("published")
+            .get(0)
+            .get("findings")
+            .get(0)
+            .path("share_of_drawn_cooks")
             .isMissingNode());
   }
 

@@ -91,7 +91,8 @@ class InsideTest {
     CookFile leg = CookFileReader.parse("leg.yaml", Published.lambLegBytes());
     assertEquals(Optional.of(CutKind.ROLLED), leg.notes().handling());
     assertTrue(
-        cautions(leg).stream().anyMatch(one -> one.text().contains("A face of the meat lies inside")));
+        cautions(leg).stream()
+            .anyMatch(one -> one.text().contains("A face of the meat lies inside")));
   }
 
   @Test

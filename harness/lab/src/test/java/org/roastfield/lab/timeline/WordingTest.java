@@ -101,8 +101,7 @@ class WordingTest {
       String page = SimulationReport.html(computed, milestones, manifest);
       assertEquals(List.of(), permits(page.replaceAll("<[^>]*>", "")));
       if (file.food() != Food.VEGETABLE) {
-        SaltPlan salt =
-            SaltPlan.of(file, new SaltWish(0.012, OptionalDouble.empty(), 0.5, false));
+        SaltPlan salt = SaltPlan.of(file, new SaltWish(0.012, OptionalDouble.empty(), 0.5, false));
         assertEquals(List.of(), permits(SaltJson.text(salt)));
       }
     }
