@@ -1,10 +1,15 @@
 package org.roastfield.lab.intake;
 
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.roastfield.lab.files.LogUnit;
 
 /** Reads the reading in a cell: a number, perhaps with a unit of its own. */
 final class CellReader {
+
+  private static final Pattern STATED = Pattern.compile(".*\\d[°º \u00A0]*([CFK])");
 
   private final NumberText number;
   private final Set<String> noProbe;
@@ -59,6 +64,17 @@ final class CellReader {
   /** Reading in the unit asked for, NaN if missing. */
   double value() {
     return value;
+  }
+
+  /** The number as it stands in the cell, in whatever unit; NaN if missing. */
+  double written() {
+    return missing ? Double.NaN : number.value();
+  }
+
+  /** Unit that the cell states, if it does. */
+  static Optional<LogUnit> stated(String cell) {
+    Matcher matcher = STATED.matcher(cell.strip());
+    return matcher.matches() ? Optional.of(Units.of(matcher.group(1))) : Optional.empty();
   }
 
   /** Digits after the point that are worth writing. */

@@ -19,8 +19,14 @@ final class ChannelGuess {
       Pattern.compile(".*(chamber|pit|air|oven|grill|ambient|smoker|garraum|cooker|barrel).*");
   private static final Pattern NOT_TEMPERATURE =
       Pattern.compile(
-          ".*(battery|rssi|signal|fan|humid|count|index|row|weight|mass|set ?point|alarm|level).*");
+          ".*(battery|rssi|signal|fan|humid|count|index|row|weight|mass|set.?(point|temp)|target|setting|alarm|level).*");
   private static final double SAME = 0.06;
+
+  /** Numbers by which devices say that there is no probe, though a chamber may be as hot. */
+  private static final Pattern MARK = Pattern.compile("999(?:[.,]9+|[.,]0+)?");
+
+  /** How far a mark is from every reading, in the column's unit; assumed. */
+  private static final double APART = 50;
 
   /** No reading of a cook is colder than this [K], nor hotter than {@link #HOTTEST}; assumed. */
   private static final double COLDEST = 223.15;
@@ -115,7 +121,7 @@ final class ChannelGuess {
     String name =
         CHAMBER.matcher(header).matches()
             ? "chamber"
-            : CORE.matcher(header).matches() ? "core" : plain(header);
+            : CORE.matcher(header).matches() ? "core" : plain(Units.without(header));
     if (name.equals("core") || name.equals("chamber")) {
       clues.because(clues.name(column) + " is the " + name + ": its header says so");
     }
@@ -181,10 +187,15 @@ final class ChannelGuess {
   }
 
   private LogUnit unit(int column) {
-    Optional<LogUnit> header = Units.inHeader(clues.name(column));
+    Optional<LogUnit> header = Units.inHeader(clues.heading(column));
     if (header.isPresent()) {
       clues.because(clues.name(column) + " in " + header.get().word() + ": its header says so");
       return header.get();
+    }
+    Optional<LogUnit> stated = statedByCells(column);
+    if (stated.isPresent()) {
+      clues.because(clues.name(column) + " in " + stated.get().word() + ": its cells say so");
+      return stated.get();
     }
     double low =
         clues.rows().stream()
@@ -218,6 +229,17 @@ final class ChannelGuess {
     return LogUnit.CELSIUS;
   }
 
+  /** Unit that every cell with a number states. */
+  private Optional<LogUnit> statedByCells(int column) {
+    List<Optional<LogUnit>> units =
+        clues.rows().stream()
+            .filter(row -> !Double.isNaN(value(row, column)))
+            .map(row -> CellReader.stated(Clues.cell(row, column)))
+            .distinct()
+            .toList();
+    return units.size() == 1 ? units.get(0) : Optional.empty();
+  }
+
   /** Another channel that this column is, in another unit. */
   private Optional<ChannelRule> sameAs(List<ChannelRule> rules, int column, LogUnit unit) {
     return rules.stream()
@@ -244,7 +266,9 @@ final class ChannelGuess {
         boolean word = !cells.read(cell, rule.unit());
         double kelvin = rule.unit().si(cells.value());
         boolean impossible =
-            !word && !cells.isMissing() && !(kelvin >= COLDEST && kelvin <= HOTTEST);
+            !word
+                && !cells.isMissing()
+                && (!(kelvin >= COLDEST && kelvin <= HOTTEST) || isMark(cell, rule));
         if ((word || impossible) && cell.length() <= 20 && found.size() < 20 && found.add(cell)) {
           clues.because(
               IntakeException.quoted(cell)
@@ -257,6 +281,22 @@ final class ChannelGuess {
     return found;
   }
 
+  /** Whether a cell is all nines, and far from all other numbers of its column. */
+  private boolean isMark(String cell, ChannelRule rule) {
+    if (!MARK.matcher(cell).matches()) {
+      return false;
+    }
+    double mark = cells.written();
+    double nearest =
+        clues.rows().stream()
+            .filter(row -> !Clues.cell(row, rule.column()).equals(cell))
+            .mapToDouble(row -> Math.abs(value(row, rule.column()) - mark))
+            .filter(distance -> !Double.isNaN(distance))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    return nearest >= APART;
+  }
+
   private double mean(int column) {
     return clues.rows().stream()
         .mapToDouble(row -> value(row, column))
@@ -267,6 +307,6 @@ final class ChannelGuess {
 
   private double value(List<String> row, int column) {
     String cell = column < row.size() ? row.get(column) : "";
-    return cells.read(cell, LogUnit.CELSIUS) && !cells.isConverted() ? cells.value() : Double.NaN;
+    return cells.read(cell, LogUnit.CELSIUS) ? cells.written() : Double.NaN;
   }
 }

@@ -19,6 +19,7 @@ public final class Proposer {
   private final List<String> questions = new ArrayList<>();
   private final Layout layout;
   private final List<String> names;
+  private final List<String> units;
   private final List<List<String>> rows;
 
   private Proposer(Sample sample, Wishes wishes) {
@@ -26,7 +27,13 @@ public final class Proposer {
     this.layout = new LayoutGuess(sample, wishes, reasons).layout();
     List<List<String>> all = sample.rows(layout.separator(), layout.skipped());
     this.names = names(all, layout.header());
-    this.rows = all.subList(layout.header() ? 1 : 0, all.size());
+    List<List<String>> below = all.subList(layout.header() ? 1 : 0, all.size());
+    boolean united = layout.header() && !below.isEmpty() && Units.areUnits(below.get(0));
+    this.units = united ? below.get(0) : List.of();
+    this.rows = below.subList(united ? 1 : 0, below.size());
+    if (united) {
+      reasons.add("the line below the header is of units: " + String.join(", ", units));
+    }
     if (rows.isEmpty()) {
       throw new IntakeException("found no rows below the header, expected some");
     }
@@ -74,7 +81,7 @@ public final class Proposer {
                         || (row.size() > only.get().column()
                             && row.get(only.get().column()).strip().equals(only.get().value())))
             .toList();
-    Clues clues = new Clues(names, wanted, layout.decimalComma(), reasons, questions);
+    Clues clues = new Clues(names, units, wanted, layout.decimalComma(), reasons, questions);
     TimeGuess.Time time = new TimeGuess(clues).time(wishes.time().map(this::statedTime));
     int by = wishes.names().map(this::column).orElse(-1);
     ChannelGuess guess = new ChannelGuess(clues);

@@ -122,6 +122,10 @@ public final class TakeIn {
       throw IntakeException.at(
           file, line, 0, "a row beyond " + MOST_ROWS, "at most that many in one log");
     }
+    if (rows == 1 && declared.layout().header() && Units.areUnits(row.getFields())) {
+      ledger.setAside(line, String.join(",", row.getFields()), "a line of units below the header");
+      return;
+    }
     int size = row.getFieldCount();
     if (size < needed || hasMore(row)) {
       ledger.setAside(

@@ -118,7 +118,7 @@ final class TimeGuess {
   }
 
   private Optional<Time> number(int column) {
-    String name = clues.name(column).toLowerCase(Locale.ROOT);
+    String name = clues.heading(column).toLowerCase(Locale.ROOT);
     if (!increases(column)
         || !(WORDS.matcher(name).matches() || clues.name(column).startsWith("#"))) {
       return Optional.empty();

@@ -1,5 +1,6 @@
 package org.roastfield.lab.intake;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.roastfield.lab.files.LogUnit;
@@ -13,6 +14,9 @@ final class Units {
       Pattern.compile("(?i).*(°\\s*f|º\\s*f|deg\\s*f|fahrenheit).*|.*[_(\\[ ]F[)\\]]?");
   private static final Pattern KELVIN = Pattern.compile("(?i).*kelvin.*|.*[_(\\[ ]K[)\\]]?");
 
+  private static final Pattern SUFFIX =
+      Pattern.compile("(?i)[\\s_(\\[]+(°|º|deg)?\\s*[cfk][)\\]]?$");
+
   private Units() {}
 
   /** Unit of a word of an option. */
@@ -25,6 +29,21 @@ final class Units {
           throw new IntakeException(
               "the unit in --channel must be degC, degF or K, was " + IntakeException.quoted(word));
     };
+  }
+
+  /** Whether a line is of units, not of readings: no cell has a digit, and one is a unit. */
+  static boolean areUnits(List<String> cells) {
+    return !hasDigit(cells)
+        && cells.stream().anyMatch(cell -> inHeader("(" + cell.strip() + ")").isPresent());
+  }
+
+  private static boolean hasDigit(List<String> row) {
+    return row.stream().anyMatch(cell -> cell.chars().anyMatch(Character::isDigit));
+  }
+
+  /** A name without the unit behind it. */
+  static String without(String header) {
+    return SUFFIX.matcher(header).replaceFirst("");
   }
 
   /** Unit that a header names. */

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.roastfield.lab.files.ChannelFormat;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.LogUnit;
 
@@ -232,6 +233,36 @@ class TakeInTest {
             () -> Proposer.propose(file, wishes("time=s", List.of("core=x:degC"), List.of())));
     assertEquals(
         "log.csv: found no column \"time\", expected one of \"t_s\", \"core °C\"", e.getMessage());
+  }
+
+  @Test
+  void lineOfUnitsBelowTheHeader_isReadAndSetAside() throws IOException {
+    Taken taken = accepted("Time,Probe 1,Pit\nmin,°F,°C\n0,41,110\n1,42,111\n");
+    assertEquals(
+        List.of("core_degF", "chamber_degC"),
+        taken.formats().stream().map(ChannelFormat::header).toList());
+    assertEquals(60, taken.log().end());
+    assertEquals(
+        List.of(new SetAside(2, "min,°F,°C", "a line of units below the header")), taken.aside());
+  }
+
+  @Test
+  void unitsInCells_areThoseOfTheirColumn() throws IOException {
+    Taken taken = accepted("min,meat,pit\n0,41°F,110 C\n1,42°F,111 C\n");
+    assertEquals(
+        List.of("core_degF", "chamber_degC"),
+        taken.formats().stream().map(ChannelFormat::header).toList());
+    assertEquals(List.of(), taken.changes());
+  }
+
+  /** 999.9 °F is no reading where all others are far from it, and one where they lead up to it. */
+  @Test
+  void allNines_meanNoProbe_ifNoReadingIsNear() throws IOException {
+    Taken apart = accepted("min,P1_F,P2_F\n0,41,999.9\n1,42,999.9\n2,43,70.0\n");
+    assertEquals(1, apart.log().channel("p2").orElseThrow().size());
+    assertEquals("p2: \"999.9\" means no probe", apart.changes().get(0).what());
+    Taken near = accepted("min,core_F,pit_F\n0,41,960\n1,42,999\n2,43,1020\n");
+    assertEquals(3, near.log().channel("chamber").orElseThrow().size());
   }
 
   @Test
