@@ -39,6 +39,10 @@ final class Plausibility {
   private static final int AROUND = 5;
   private static final int TREND = 30;
   private static final double LID_DEPTH = 10;
+
+  /** Of the noise, between the first reading of a fall and the lowest of some hundred after it. */
+  private static final double LID_DEVIATIONS = 10;
+
   private static final double LID_FALL = 3 * MINUTE;
   private static final double LID_RETURN = 30 * MINUTE;
   private static final int FEWEST = 10;
@@ -271,11 +275,12 @@ final class Plausibility {
   }
 
   private void lids() {
+    double least = Math.max(LID_DEPTH, LID_DEVIATIONS * noise.deviation());
     int i = 1;
     while (i < series.size()) {
       int bottom = bottom(i);
       double depth = series.at(i - 1) - series.at(bottom);
-      int back = depth >= LID_DEPTH ? back(i - 1, bottom) : -1;
+      int back = depth >= least ? back(i - 1, bottom) : -1;
       if (back > 0) {
         add(Finding.Kind.LID_OPENED, top(i - 1, bottom), back, depth);
         i = back;

@@ -39,6 +39,19 @@ class PlausibilityTest {
     assertEquals(List.of(), beyondResolution(core));
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {0.3, 1, 2, 4})
+  void noiseOfAChamber_isNoLid(double deviation) {
+    LogChannel noise = noisy(100_000, i -> deviation, 9);
+    double[] times = new double[noise.size()];
+    double[] kelvin = new double[noise.size()];
+    for (int i = 0; i < times.length; i++) {
+      times[i] = noise.time(i) / 12;
+      kelvin[i] = noise.temperature(i) + 70;
+    }
+    assertEquals(List.of(), beyondResolution(LogChannel.of("chamber", times, kelvin)));
+  }
+
   /** A quiet trace that becomes noisy for a quarter of its time is judged by each place's noise. */
   @Test
   void noiseOfOnePlace_isNoFindingThere() {

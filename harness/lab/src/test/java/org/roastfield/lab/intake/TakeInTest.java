@@ -259,8 +259,8 @@ class TakeInTest {
   @Test
   void allNines_meanNoProbe_ifNoReadingIsNear() throws IOException {
     Taken apart = accepted("min,P1_F,P2_F\n0,41,999.9\n1,42,999.9\n2,43,70.0\n");
-    assertEquals(1, apart.log().channel("p2").orElseThrow().size());
-    assertEquals("p2: \"999.9\" means no probe", apart.changes().get(0).what());
+    assertEquals(1, apart.log().channel("chamber").orElseThrow().size());
+    assertEquals("chamber: \"999.9\" means no probe", apart.changes().get(0).what());
     Taken near = accepted("min,core_F,pit_F\n0,41,960\n1,42,999\n2,43,1020\n");
     assertEquals(3, near.log().channel("chamber").orElseThrow().size());
   }
