@@ -72,7 +72,7 @@ class FuzzTest {
   @MethodSource("kinds")
   void spoiltFile_isReadOrRefused_neverFatal(String kind) throws IOException {
     List<Sample> samples = samples(kind);
-    long budget = 1_000_000_000L * Integer.getInteger(SECONDS, 3) / kinds().size();
+    long budget = (long) (1e9 * Integer.getInteger(SECONDS, 3) * share(kind));
     long start = System.nanoTime();
     long tries = 0;
     long valid = 0;
@@ -82,6 +82,11 @@ class FuzzTest {
     }
     System.out.printf("fuzz %s: %d spoilt files, of them %d valid%n", kind, tries, valid);
     assertTrue(valid > 0 && valid < tries, kind + ": " + valid + " of " + tries);
+  }
+
+  /** Cook files have by far the most to get wrong. */
+  private static double share(String kind) {
+    return kind.equals("cook") ? 1.0 / 3 : 2.0 / 3 / (kinds().size() - 1);
   }
 
   /** Whether the file is valid. */
