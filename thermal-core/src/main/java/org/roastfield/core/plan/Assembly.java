@@ -28,11 +28,11 @@ final class Assembly {
     this.service = request.service();
     this.run = run;
     this.members = IntStream.range(0, run.size()).filter(run::isComputed).toArray();
-    this.lead = Math.min(needed(), -service.earliestOn());
+    this.lead = Pace.possibleLead(run.ready, service);
   }
 
   private double needed() {
-    return Pace.leadOf(run, service);
+    return Pace.leadOf(run.ready, service);
   }
 
   Plan plan() {

@@ -64,6 +64,24 @@ final class Course {
   Cook whole(Member member, double tip, double tipBefore, double leastRest, double leave) {
     List<Stage> stages = new ArrayList<>();
     gentle(member, tip, tipBefore, stages);
+    return finished(member, stages, leastRest, leave);
+  }
+
+  /**
+   * A member's cook up to carving, off the gentle heat by the clock; its gentle heat is one leg.
+   *
+   * @param pull since the start of the cook [s]
+   * @param leastRest [s]
+   * @param leave since the start of the cook [s]
+   */
+  Cook timed(Member member, double pull, double leastRest, double leave) {
+    int last = roles.lastIndexOf(Role.GENTLE);
+    List<Stage> stages = new ArrayList<>(member.cook().stages().subList(0, last));
+    stages.add(ending(member.cook().stages().get(last), StageEnd.at(pull)));
+    return finished(member, stages, leastRest, leave);
+  }
+
+  private Cook finished(Member member, List<Stage> stages, double leastRest, double leave) {
     List<Stage> own = member.cook().stages();
     int resting = roles.indexOf(Role.REST);
     for (int i = roles.lastIndexOf(Role.GENTLE) + 1; i < resting; i++) {

@@ -14,20 +14,41 @@ import java.util.List;
 record Decision(
     double reading, double lead, List<Candidate> candidates, double slope, boolean lowest) {
 
+  /** By how much a lead may be off: it moves the time of the hold, and hardly the core [s]. */
+  private static final double NEAR_ENOUGH = 60;
+
+  /** Readings are raised by whole multiples [K]. */
+  private static final double STEP = 0.1;
+
+  /** Whether it holds in all draws: the minima that others allowed, and the lead. */
+  boolean holds(PlanRequest request, Run run) {
+    return !falls(request, run) && Math.abs(lead - leadOf(request, run)) <= NEAR_ENOUGH;
+  }
+
+  /**
+   * The same with the lead of all draws, and the reading raised by what they miss.
+   *
+   * @param run of all draws
+   */
+  Decision corrected(PlanRequest request, Run run) {
+    double missing = 0;
+    if (falls(request, run)) {
+      for (Minimum minimum : request.minima()) {
+        double reached = Spread.quantile(1 - minimum.chance(), run.finalCore);
+        missing = Math.max(missing, minimum.temperature() - reached);
+      }
+      missing = Math.max(STEP, STEP * Math.ceil(missing / slope / STEP));
+    }
+    return new Decision(reading + missing, leadOf(request, run), candidates, slope, lowest);
+  }
+
   /** Whether all draws miss a minimum that those which weighed the readings met. */
-  boolean falls(PlanRequest request, Run run) {
-    boolean met = candidates.stream().anyMatch(one -> one.allowed());
+  private boolean falls(PlanRequest request, Run run) {
+    boolean met = candidates.stream().anyMatch(Candidate::allowed);
     return met && !Tally.of(run.finalCore, request).meetsMinima();
   }
 
-  /** The same with the reading raised by what the draws miss. */
-  Decision raisedFor(PlanRequest request, Run run) {
-    double missing = 0;
-    for (Minimum minimum : request.minima()) {
-      double reached = Spread.quantile(1 - minimum.chance(), run.finalCore);
-      missing = Math.max(missing, minimum.temperature() - reached);
-    }
-    double step = Math.max(0.1, Math.ceil(10 * missing / slope) / 10);
-    return new Decision(reading + step, lead, candidates, slope, lowest);
+  private static double leadOf(PlanRequest request, Run run) {
+    return Pace.possibleLead(run.ready, request.service());
   }
 }

@@ -30,7 +30,7 @@ public final class Planner {
   private static final double SPACING = 2;
   private static final int MOST_ROUNDS = 25;
 
-  /** Corrections of a reading that falls short of a minimum in all draws. */
+  /** Corrections of a decision by a part of the draws that does not hold in all of them. */
   private static final int MOST_CORRECTIONS = 3;
 
   /** Least reading above the hottest start, so that the gentle heat is one [K]. */
@@ -65,8 +65,8 @@ public final class Planner {
     draws.learn(guess);
     Decision decision = decide(request, draws, guess);
     Run run = follow(request, draws, decision);
-    for (int i = 0; i < MOST_CORRECTIONS && decision.falls(request, run); i++) {
-      decision = decision.raisedFor(request, run);
+    for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
+      decision = decision.corrected(request, run);
       run = follow(request, draws, decision);
     }
     return new Assembly(request, draws, decision, run).plan();
@@ -88,7 +88,7 @@ public final class Planner {
     double first = Math.max(guess, floor);
     Service service = request.service();
     Run pilot = draws.run(count, first, service.leastRest(), 0);
-    Pace pace = Pace.of(pilot, first, service);
+    Pace pace = new Pace(pilot, first, service);
     double rise = Spread.of(pilot.finalCore).median() - first;
     double low = Math.max(floor, request.wish().middle() - rise - SPACING * (NODES - 1) / 2);
     for (int round = 0; ; round++) {

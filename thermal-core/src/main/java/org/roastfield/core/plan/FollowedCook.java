@@ -1,0 +1,118 @@
+package org.roastfield.core.plan;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Instrument;
+import org.roastfield.core.cook.Probe;
+import org.roastfield.core.simulation.Outcome;
+import org.roastfield.core.simulation.ProbeTrace;
+import org.roastfield.core.simulation.Settings;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.core.surface.Signal;
+
+/**
+ * What comes of a cook whose truth is known to nobody, when someone goes by a rule: a plan is
+ * judged by such cooks. The display is read every half minute; the truth may come from another
+ * model than the plan.
+ *
+ * @param pull when it came off the gentle heat [s]; infinite if the rule never said so in the time
+ *     allowed
+ * @param ready when it had rested [s]
+ * @param carved when it was carved: at the time to leave, or when rested if that is later [s]
+ * @param finalCore highest core up to carving [K]
+ */
+public record FollowedCook(double pull, double ready, double carved, double finalCore) {
+
+  /** Time between readings [s]. */
+  public static final double PERIOD = 30;
+
+  /** Core at which nobody waits any longer [K]: 95 °C. */
+  private static final double HOTTEST = 368.15;
+
+  /**
+   * A cook as it truly is.
+   *
+   * @param cook with its stages; the rule of its last gentle one bounds how long is waited
+   * @param roles of its stages
+   * @param display the probe that is read, with its instrument
+   * @param air that its stem sticks out into [K]
+   * @param noise added to a reading at a time since the start of the cook [K]
+   * @param settings of the computation
+   */
+  public record Truth(
+      Cook cook,
+      List<Role> roles,
+      Probe display,
+      Signal air,
+      DoubleUnaryOperator noise,
+      Settings settings) {
+
+    /** Copies the list. */
+    public Truth {
+      roles = List.copyOf(roles);
+    }
+  }
+
+  /**
+   * Cooks by a rule.
+   *
+   * @param leastRest [s]
+   * @param leave when it shall be carved, since the start of the cook [s]
+   * @throws IllegalStateException if the truth cannot be computed
+   */
+  public static FollowedCook by(PullRule rule, Truth truth, double leastRest, double leave) {
+    Course course = new Course(truth.roles());
+    Simulator simulator = Simulator.with(truth.settings());
+    Member member =
+        new Member(truth.cook(), Probe.CORE, Instrument.IDEAL, Double.POSITIVE_INFINITY);
+    SimulationResult watched =
+        resultOf(simulator.run(course.upToPull(member, HOTTEST, HOTTEST - Plan.AHEAD)));
+    double longest = longest(truth, watched);
+    double pull = pull(rule, watched.shownBy(truth.display(), truth.air()), truth, longest);
+    if (pull == Double.POSITIVE_INFINITY) {
+      double hottest = highest(watched);
+      return new FollowedCook(pull, pull, pull, hottest);
+    }
+    SimulationResult result =
+        simulator.run(course.timed(member, pull, leastRest, leave)).orElseThrow();
+    double ready = result.stages().get(course.rest - 1).end();
+    return new FollowedCook(pull, ready, Math.max(ready, leave), highest(result));
+  }
+
+  private static double longest(Truth truth, SimulationResult watched) {
+    int last = truth.roles().lastIndexOf(Role.GENTLE);
+    double start = last == 0 ? 0 : watched.stages().get(last - 1).end();
+    return Math.min(
+        watched.endTime(), start + truth.cook().stages().get(last).end().longest(start));
+  }
+
+  private static double pull(PullRule rule, ProbeTrace display, Truth truth, double longest) {
+    for (int i = 0; i * PERIOD <= longest; i++) {
+      double time = i * PERIOD;
+      if (rule.pulls(time, display.at(time) + truth.noise().applyAsDouble(time))) {
+        return time;
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  private static double highest(SimulationResult result) {
+    double highest = result.core().at(0);
+    for (double time : result.stepTimes()) {
+      highest = Math.max(highest, result.core().at(time));
+    }
+    for (var stage : result.stages()) {
+      highest = Math.max(highest, result.corePeak(stage).temperature());
+    }
+    return highest;
+  }
+
+  private static SimulationResult resultOf(Outcome outcome) {
+    if (outcome instanceof Outcome.Failed failed) {
+      return failed.partial();
+    }
+    return outcome.orElseThrow();
+  }
+}
