@@ -18,8 +18,14 @@ final class FireMoment {
   /** Share of the coals' radiation that still meets walls when the lid is open: assumed. */
   static final double OPEN_RADIATION = 0.5;
 
-  /** Coals are kept so much stronger than they need to be: assumed. */
-  static final double RESERVE = 1.25;
+  /** Coals are kept so much stronger than what is asked of them: assumed. */
+  static final double RESERVE = 1.5;
+
+  /** Coals and air limit each other over some 20 % of the power: n = 4, assumed. */
+  private static final int LIMITS = 2;
+
+  /** A setting is reached in a corner rounded over some 3 % of the power: n = 32, assumed. */
+  private static final int CORNER = 5;
 
   /** A lit bed draws as if its gas were at least so much warmer than the air outside [K]. */
   static final double LEAST_RISE = 20;
@@ -97,17 +103,10 @@ final class FireMoment {
       spread = (most - strength) / bed.ignition();
       return;
     }
-    double aim;
     double needed = neededPower(wall);
-    if (needed <= now && needed <= byAir(tending.setting())) {
-      power = needed;
-      airTemperature = needed > 0 ? tending.setting() : wall - tending.load() / exchange;
-      aim = Math.min(most, RESERVE * needed);
-    } else {
-      limited(wall, now);
-      aim = Math.min(most, byAir(airTemperature));
-    }
-    spread = (aim - strength) / bed.ignition();
+    burn(wall, needed, now);
+    double wanted = Math.min(needed, byAir(airTemperature));
+    spread = (least(most, RESERVE * wanted, LIMITS) - strength) / bed.ignition();
     double radiant = bed.radiantShare() * power;
     double toWall = exchange * (airTemperature - wall);
     flueLoss = power - radiant - toWall - tending.load();
@@ -151,27 +150,55 @@ final class FireMoment {
     return heatOfAir * FirePit.Vents.DISCHARGE * area * Math.sqrt(2 * density * drawn);
   }
 
-  /** Coals give what they can, or what the air allows. */
-  private void limited(double wall, double now) {
-    double hot = gasAt(now, wall);
-    if (byAir(hot) >= now) {
-      power = now;
-      airTemperature = hot;
-      return;
-    }
+  /** Coals give what is needed, if they and the air allow it: a root by Illinois. */
+  private void burn(double wall, double needed, double now) {
     double low = gasAt(0, wall);
-    double high = hot;
+    double high = gasAt(Math.min(needed, now), wall);
+    double below = gasAt(given(needed, now, low), wall) - low;
+    double above = gasAt(given(needed, now, high), wall) - high;
+    int side = 0;
     double gas = high;
-    while (high - low > ROOT_TOLERANCE * high) {
-      gas = 0.5 * (low + high);
-      if (gasAt(byAir(gas), wall) > gas) {
+    while (above < -ROOT_TOLERANCE * high && high - low > ROOT_TOLERANCE * high) {
+      gas = high - above * (high - low) / (above - below);
+      double excess = gasAt(given(needed, now, gas), wall) - gas;
+      if (Math.abs(excess) <= ROOT_TOLERANCE * gas) {
+        break;
+      }
+      if (excess > 0) {
         low = gas;
+        below = excess;
+        above *= side > 0 ? 0.5 : 1;
+        side = 1;
       } else {
         high = gas;
+        above = excess;
+        below *= side < 0 ? 0.5 : 1;
+        side = -1;
       }
     }
-    airTemperature = gas;
-    power = byAir(gas);
+    power = given(needed, now, gas);
+    airTemperature = gasAt(power, wall);
+  }
+
+  private double given(double needed, double now, double gas) {
+    return least(needed, least(now, byAir(gas), LIMITS), CORNER);
+  }
+
+  /**
+   * The smaller of two powers, and less where they are close, so that no corner is sharp: (a⁻ⁿ +
+   * b⁻ⁿ)^(−1/n) with n = 2 to the power of {@code squares}.
+   */
+  private static double least(double a, double b, int squares) {
+    double small = Math.min(a, b);
+    double power = small > 0 ? small / Math.max(a, b) : 0;
+    for (int k = 0; k < squares; k++) {
+      power *= power;
+    }
+    double root = 1 + power;
+    for (int k = 0; k < squares; k++) {
+      root = Math.sqrt(root);
+    }
+    return small / root;
   }
 
   /** Gas in balance with a power, eq. (76). */

@@ -7,8 +7,8 @@ import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.parameter.Scale;
 
 /**
- * What is not known of a pit, as multipliers on one that is like it, and of how it drifts. All
- * belong to the cooker and are assumed: ranges of use, no measured source found.
+ * What is not known of a pit, as multipliers on one that is like it, and of how it drifts. All are
+ * assumed: ranges of use, no measured source found.
  */
 public final class FireParameters {
 
@@ -29,6 +29,22 @@ public final class FireParameters {
       new Parameter(
           "fire-drift-time", "s", Owner.COOKER, Scale.LOGARITHM, 2100, 0.4, 120, 14_400, ASSUMED);
 
+  private static final Parameter GLOWING =
+      Parameter.multiplier("fire-glowing", Owner.CUT, 0.4, 0.2, 5, ASSUMED);
+  private static final Parameter SETTING =
+      Parameter.offset("fire-setting-offset", "K", Owner.PROBE, 5, -25, 25, ASSUMED);
+  private static final Parameter LAG =
+      new Parameter(
+          "fire-probe-lag",
+          "s",
+          Owner.PROBE,
+          Scale.LOGARITHM,
+          45,
+          0.4,
+          5,
+          300,
+          "assumed: 20-90 s of probes in still air");
+
   private FireParameters() {}
 
   private static Parameter multiplier(String id, double spread, double low, double high) {
@@ -44,6 +60,14 @@ public final class FireParameters {
   /** Of its drift, tended by hand: standard deviation and correlation time. */
   public static ParameterSet ofDrift() {
     return ParameterSet.of(DRIFT, DRIFT_TIME);
+  }
+
+  /**
+   * Of one log: multiplier on the glowing coals that went in, what the setting was meant to be less
+   * what the probe showed, and the probe's lag.
+   */
+  public static ParameterSet ofLog() {
+    return ParameterSet.of(GLOWING, SETTING, LAG);
   }
 
   /**

@@ -25,6 +25,12 @@ public record FireState(
     }
   }
 
+  /** A pit that has long been held, its gas as it is [K], with fuel that does not run out. */
+  public static FireState held(double gas, FirePit.Held held) {
+    return new FireState(
+        gas, held.wallTemperature(), FireMoment.RESERVE * held.power(), Double.POSITIVE_INFINITY);
+  }
+
   /** The same state with so much fuel [kg]. */
   public FireState withFuel(double mass) {
     return new FireState(airTemperature, wallTemperature, strength, mass);

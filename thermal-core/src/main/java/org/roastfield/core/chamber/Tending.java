@@ -51,6 +51,11 @@ public record Tending(double start, double setting, double vents, double load, b
     return new Tending(start, setting, share, load, open);
   }
 
+  /** The same with a setting higher by a difference [K], or lower if negative. */
+  public Tending shifted(double difference) {
+    return new Tending(start, setting + difference, vents, load, open);
+  }
+
   /** The same from another time on. */
   public Tending at(double time) {
     return new Tending(time, setting, vents, load, open);

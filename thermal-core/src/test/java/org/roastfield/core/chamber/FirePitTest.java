@@ -24,7 +24,7 @@ class FirePitTest {
 
   /** Vents for far more air than the bed takes, so that its power stays what it is. */
   private static FirePit airy(FirePit pit) {
-    return new FirePit(pit.walls(), new FirePit.Vents(0.5, 0.5, pit.vents().airUse()), pit.bed());
+    return new FirePit(pit.walls(), new FirePit.Vents(1, 0.5, pit.vents().airUse()), pit.bed());
   }
 
   /** Gas = a + b wall and a constant power make the wall's equation linear: one exponential. */
@@ -51,7 +51,7 @@ class FirePitTest {
       if (t > 20 * pit.walls().settling()) {
         assertEquals(gas, course.airTemperature(t), 0.02, "gas after " + t);
       }
-      assertEquals(watt, course.power(t), 1e-9 * watt);
+      assertEquals(watt, course.power(t), 1e-8 * watt, "within the fourth power of bed over air");
     }
   }
 
@@ -61,7 +61,7 @@ class FirePitTest {
     FirePit.Held held = pit.held(OUTSIDE, 383, 250);
     Tending hold = Tending.hold(0, 383).withLoad(250);
     FireCourse course = pit.run(OUTSIDE, pit.cold(OUTSIDE, 1), List.of(hold), 40 * HOUR);
-    assertEquals(383, course.airTemperature(40 * HOUR), 1e-9);
+    assertEquals(383, course.airTemperature(40 * HOUR), 1e-4);
     assertEquals(held.wallTemperature(), course.wallTemperature(40 * HOUR), 0.01);
     assertEquals(held.power(), course.power(40 * HOUR), 2e-4 * held.power());
     double walls =
@@ -80,8 +80,12 @@ class FirePitTest {
     double gas = course.airTemperature(end);
     double density = OUTSIDE.density();
     double pull = 9.80665 * 0.4 * density * (1 - 285 / gas);
-    double air = 0.6 * 0.3 * 25e-4 * Math.sqrt(2 * density * pull);
-    assertEquals(air * 0.6 * 3.0e6, course.power(end), 1e-6 * course.power(end));
+    double byAir = 0.6 * 3.0e6 * 0.6 * 0.3 * 25e-4 * Math.sqrt(2 * density * pull);
+    double wanted = 1.5 * byAir;
+    double strength = wanted / Math.pow(1 + Math.pow(wanted / 9.5e3, 4), 0.25);
+    double power = byAir / Math.pow(1 + Math.pow(byAir / strength, 4), 0.25);
+    assertEquals(power, course.power(end), 1e-5 * power);
+    double air = power / (0.6 * 3.0e6);
     double toWalls = 1.1 * 25 * (gas - course.wallTemperature(end));
     assertEquals(
         0.55 * course.power(end),
@@ -162,7 +166,7 @@ class FirePitTest {
             pit.cold(OUTSIDE, 0.4).withFuel(0.5),
             List.of(Tending.hold(0, 383)),
             12 * HOUR);
-    assertEquals(383, course.airTemperature(HOUR), 1e-6);
+    assertEquals(383, course.airTemperature(HOUR), 0.01);
     assertTrue(course.airTemperature(12 * HOUR) < 290);
     assertTrue(course.burnt(12 * HOUR) < 0.5);
     assertEquals(0.5, course.burnt(12 * HOUR), 0.001);
