@@ -132,7 +132,7 @@ final class CookSchema {
   }
 
   private static Optional<String> nameOf(JsonNode node, String path, JsonNode object) {
-    if (node == object) {
+    if (node.equals(object)) {
       return Optional.of(path.isEmpty() ? "the file" : path);
     }
     if (node.isArray()) {
