@@ -12,18 +12,17 @@ import org.roastfield.core.parameter.ParameterSet;
 public final class Prior {
 
   private static final int MOST_ATTEMPTS = 10_000;
-  private static final double HALF_LOG_TWO_PI = 0.9189385332046727;
 
   private final ParameterSet parameters;
   private final double[] mean;
   private final double[][] covariance;
-  private final Cholesky factor;
+  private final Normal normal;
 
   private Prior(ParameterSet parameters, double[] mean, double[][] covariance) {
     this.parameters = parameters;
     this.mean = mean;
     this.covariance = covariance;
-    this.factor = Cholesky.of(covariance);
+    this.normal = Normal.of(mean, covariance);
   }
 
   /** The parameters' own priors, independent of each other. */
@@ -53,6 +52,37 @@ public final class Prior {
       copy[p] = covariance[p].clone();
     }
     return new Prior(parameters, mean.clone(), copy);
+  }
+
+  /**
+   * The same where more is known of some parameters, as of a cooker by its profile: these get the
+   * other's mean and covariance, and are independent of the rest.
+   *
+   * @param known of parameters that are all among these, by their ids
+   * @throws IllegalArgumentException if one is not
+   */
+  public Prior with(Prior known) {
+    int n = size();
+    int[] place =
+        known.parameters.list().stream().mapToInt(p -> parameters.index(p.id())).toArray();
+    double[] middle = mean();
+    double[][] wide = new double[n][n];
+    boolean[] replaced = new boolean[n];
+    for (int a = 0; a < place.length; a++) {
+      replaced[place[a]] = true;
+      middle[place[a]] = known.mean[a];
+      for (int b = 0; b < place.length; b++) {
+        wide[place[a]][place[b]] = known.covariance[a][b];
+      }
+    }
+    for (int p = 0; p < n; p++) {
+      for (int q = 0; q < n; q++) {
+        if (!replaced[p] && !replaced[q]) {
+          wide[p][q] = covariance[p][q];
+        }
+      }
+    }
+    return of(parameters, middle, wide);
   }
 
   /** The parameters. */
@@ -86,15 +116,8 @@ public final class Prior {
    * @throws IllegalStateException if that takes more than 10 000 attempts
    */
   public double[] draw(RandomGenerator random) {
-    double[] normal = new double[mean.length];
     for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-      for (int p = 0; p < normal.length; p++) {
-        normal[p] = StudentProposal.normal(random);
-      }
-      double[] drawn = factor.coloured(normal);
-      for (int p = 0; p < drawn.length; p++) {
-        drawn[p] += mean[p];
-      }
+      double[] drawn = normal.draw(random);
       if (allows(drawn)) {
         return drawn;
       }
@@ -108,16 +131,12 @@ public final class Prior {
   }
 
   Cholesky factor() {
-    return factor;
+    return normal.factor();
   }
 
   /** L⁻¹(z − mean). */
   double[] whitened(double[] coordinates) {
-    double[] x = new double[mean.length];
-    for (int p = 0; p < x.length; p++) {
-      x[p] = coordinates[p] - mean[p];
-    }
-    return factor.whitened(x);
+    return normal.whitened(coordinates);
   }
 
   /** Coordinates with those beyond a bound at it. */
@@ -132,15 +151,16 @@ public final class Prior {
 
   /** Minus the logarithm of the density; the share that bounds cut off is left out. */
   double negativeLogDensity(double[] coordinates) {
-    double sum = factor.halfLogDeterminant();
-    for (double each : whitened(coordinates)) {
-      sum += 0.5 * each * each + HALF_LOG_TWO_PI;
-    }
-    return sum;
+    return -normal.logDensity(coordinates);
+  }
+
+  /** Logarithm of the density; what the bounds cut off its weight is left out. */
+  public double logDensity(double[] coordinates) {
+    return normal.logDensity(coordinates);
   }
 
   /** Whether coordinates lie within the bounds. */
-  boolean allows(double[] coordinates) {
+  public boolean allows(double[] coordinates) {
     for (int p = 0; p < coordinates.length; p++) {
       Parameter parameter = parameters.get(p);
       if (!(coordinates[p] >= parameter.lowest() && coordinates[p] <= parameter.highest())) {

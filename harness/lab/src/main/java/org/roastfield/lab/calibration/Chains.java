@@ -2,12 +2,13 @@ package org.roastfield.lab.calibration;
 
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
+import org.roastfield.core.inference.Normal;
 
 /** Random walks of Metropolis at one temperature: every state is a particle. */
 final class Chains {
 
   private final TemperedTarget target;
-  private final Gaussian shape;
+  private final Normal shape;
   private final double stretch;
   private final double temperature;
   private final RandomGenerator random;
@@ -21,7 +22,7 @@ final class Chains {
    */
   Chains(
       TemperedTarget target,
-      Gaussian shape,
+      Normal shape,
       double stretch,
       double temperature,
       RandomGenerator random) {

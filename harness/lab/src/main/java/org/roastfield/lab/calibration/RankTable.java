@@ -4,20 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.distribution.UniformRealDistribution;
-import org.apache.commons.math3.stat.inference.ChiSquareTest;
-import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
+import org.roastfield.lab.score.Holm;
+import org.roastfield.lab.score.Uniformity;
 
 /** Ranks of true quantities among posterior draws, and whether they are uniform. Immutable. */
 public final class RankTable {
 
   /** Bins in which ranks are counted. */
   public static final int BINS = 20;
-
-  /** What a probability may miss [0, 1] by: Commons Math adds up a series. */
-  private static final double ROUNDING = 1e-9;
-
-  private static final UniformRealDistribution UNIFORM = new UniformRealDistribution(null, 0, 1);
 
   private final List<String> names;
   private final double[][] ranks;
@@ -71,7 +65,7 @@ public final class RankTable {
 
   /** How many ranks of a quantity fall in each of {@link #BINS} bins of one width. */
   public List<Integer> counts(int quantity) {
-    return Arrays.stream(counted(quantity)).mapToInt(Math::toIntExact).boxed().toList();
+    return Arrays.stream(Uniformity.counts(ranks[quantity], BINS)).boxed().toList();
   }
 
   /**
@@ -82,8 +76,8 @@ public final class RankTable {
     int n = names.size();
     double[] alone = new double[2 * n];
     for (int q = 0; q < n; q++) {
-      alone[2 * q] = chiSquared(q);
-      alone[2 * q + 1] = kolmogorovSmirnov(q);
+      alone[2 * q] = Uniformity.chiSquared(ranks[q], BINS);
+      alone[2 * q + 1] = Uniformity.kolmogorovSmirnov(ranks[q]);
     }
     double[] together = Holm.adjusted(alone);
     List<RankVerdict> verdicts = new ArrayList<>();
@@ -108,26 +102,6 @@ public final class RankTable {
   public boolean isCalibrated(double level) {
     Numbers.inRange("level", level, Double.MIN_VALUE, Math.nextDown(1.0));
     return failed.isEmpty() && verdicts().stream().allMatch(verdict -> verdict.together() >= level);
-  }
-
-  private double chiSquared(int quantity) {
-    double[] expected = new double[BINS];
-    Arrays.fill(expected, (double) size() / BINS);
-    return new ChiSquareTest().chiSquareTest(expected, counted(quantity));
-  }
-
-  private double kolmogorovSmirnov(int quantity) {
-    double p = new KolmogorovSmirnovTest().kolmogorovSmirnovTest(UNIFORM, ranks[quantity]);
-    Numbers.inRange("probability", p, -ROUNDING, 1 + ROUNDING);
-    return Math.max(0, Math.min(1, p));
-  }
-
-  private long[] counted(int quantity) {
-    long[] counts = new long[BINS];
-    for (double rank : ranks[quantity]) {
-      counts[(int) (rank * BINS)]++;
-    }
-    return counts;
   }
 
   private double mean(int quantity) {

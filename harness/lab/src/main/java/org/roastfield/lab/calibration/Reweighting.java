@@ -1,6 +1,7 @@
 package org.roastfield.lab.calibration;
 
 import java.util.random.RandomGenerator;
+import org.roastfield.core.inference.Normal;
 
 /**
  * The step from one temperature to the next, as far as the weights stay even enough, and what the
@@ -52,7 +53,7 @@ final class Reweighting {
    *
    * @throws IllegalStateException if the particles have fallen together on too few places
    */
-  Gaussian shape() {
+  Normal shape() {
     int n = particles[0].coordinates().length;
     double[] mean = new double[n];
     for (int i = 0; i < weights.length; i++) {
@@ -70,7 +71,7 @@ final class Reweighting {
       }
     }
     try {
-      return Gaussian.of(mean, covariance);
+      return Normal.of(mean, covariance);
     } catch (IllegalArgumentException e) {
       throw new IllegalStateException(
           "particles fell together at temperature " + temperature + ": take more or longer chains",

@@ -14,6 +14,9 @@ public final class Uniformity {
   /** Numbers that each bin has to expect: with fewer χ² is a bad stand-in, by Cochran's rule. */
   public static final int LEAST_EXPECTED = 5;
 
+  /** What a probability may miss [0, 1] by: Commons Math adds up a series. */
+  private static final double ROUNDING = 1e-9;
+
   private Uniformity() {}
 
   /**
@@ -82,7 +85,9 @@ public final class Uniformity {
     for (double number : numbers) {
       Check.inRange("numbers", number, 0, 1);
     }
-    return new KolmogorovSmirnovTest()
-        .kolmogorovSmirnovTest(new UniformRealDistribution(null, 0, 1), numbers);
+    double probability =
+        new KolmogorovSmirnovTest()
+            .kolmogorovSmirnovTest(new UniformRealDistribution(null, 0, 1), numbers);
+    return Math.max(0, Math.min(1, Check.inRange("p", probability, -ROUNDING, 1 + ROUNDING)));
   }
 }

@@ -3,6 +3,7 @@ package org.roastfield.lab.calibration;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
+import org.roastfield.core.inference.Normal;
 
 /**
  * A level and a slope seen in eight readings with independent errors: the posterior is normal and
@@ -28,14 +29,14 @@ final class LinearStudy implements SimulatedStudy<double[]> {
 
   @Override
   public double[] truth(RandomGenerator random) {
-    return new double[] {SPREAD * Gaussian.standard(random), SPREAD * Gaussian.standard(random)};
+    return new double[] {SPREAD * Normal.standard(random), SPREAD * Normal.standard(random)};
   }
 
   @Override
   public double[] data(double[] truth, RandomGenerator random) {
     double[] y = new double[N];
     for (int k = 0; k < N; k++) {
-      y[k] = truth[0] + truth[1] * place(k) + NOISE * Gaussian.standard(random);
+      y[k] = truth[0] + truth[1] * place(k) + NOISE * Normal.standard(random);
     }
     return y;
   }
@@ -59,7 +60,7 @@ final class LinearStudy implements SimulatedStudy<double[]> {
     double[] mean = {(c * u - b * v) / det, (a * v - b * u) / det};
     double[][] covariance = {{c / det, -b / det}, {-b / det, a / det}};
     mean[0] += shift * Math.sqrt(covariance[0][0]);
-    Gaussian exact = Gaussian.of(new double[2], covariance);
+    Normal exact = Normal.of(new double[2], covariance);
     double[][] draws = new double[count][];
     for (int i = 0; i < count; i++) {
       draws[i] = exact.moved(mean, stretch, random);

@@ -124,16 +124,6 @@ class RankTableTest {
   }
 
   @Test
-  void holm_correctsAWorkedExample() {
-    double[] adjusted = Holm.adjusted(0.01, 0.04, 0.03, 0.005);
-    double[] expected = {0.03, 0.06, 0.06, 0.02};
-    for (int i = 0; i < expected.length; i++) {
-      assertEquals(expected[i], adjusted[i], 1e-15);
-    }
-    assertEquals(1, Holm.adjusted(0.7, 0.6)[1]);
-  }
-
-  @Test
   void counts_fillTheBins() {
     RankTable table = table(1, 100, new SplittableRandom(53), u -> 0);
     assertEquals(RankTable.BINS, table.counts(0).size());

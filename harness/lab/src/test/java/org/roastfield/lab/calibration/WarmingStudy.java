@@ -9,6 +9,7 @@ import org.roastfield.core.inference.ErrorModel;
 import org.roastfield.core.inference.Evidence;
 import org.roastfield.core.inference.ImportanceSampler;
 import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.inference.Normal;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.inference.Series;
 import org.roastfield.core.parameter.Owner;
@@ -66,7 +67,7 @@ final class WarmingStudy implements SimulatedStudy<WarmingStudy.Logged> {
   public double[] truth(RandomGenerator random) {
     double[] truth = PRIOR.mean();
     for (int p = 0; p < truth.length; p++) {
-      truth[p] += PRIOR.spread(p) * Gaussian.standard(random);
+      truth[p] += PRIOR.spread(p) * Normal.standard(random);
     }
     return truth;
   }
@@ -76,19 +77,19 @@ final class WarmingStudy implements SimulatedStudy<WarmingStudy.Logged> {
     ErrorModel usual = ErrorModel.CORE;
     ErrorModel errors =
         new ErrorModel(
-            usual.driftSpread() * Math.exp(0.5 * Gaussian.standard(random)),
-            usual.driftTime() * Math.exp(0.5 * Gaussian.standard(random)),
-            usual.noise() * Math.exp(0.3 * Gaussian.standard(random)),
+            usual.driftSpread() * Math.exp(0.5 * Normal.standard(random)),
+            usual.driftTime() * Math.exp(0.5 * Normal.standard(random)),
+            usual.noise() * Math.exp(0.3 * Normal.standard(random)),
             0);
     double[] values = new double[N];
     model(truth, values, null);
     double memory = Math.exp(-STEP / errors.driftTime());
-    double drift = errors.driftSpread() * Gaussian.standard(random);
+    double drift = errors.driftSpread() * Normal.standard(random);
     for (int k = 0; k < N; k++) {
-      values[k] += drift + errors.noise() * Gaussian.standard(random);
+      values[k] += drift + errors.noise() * Normal.standard(random);
       drift =
           memory * drift
-              + errors.driftSpread() * Math.sqrt(1 - memory * memory) * Gaussian.standard(random);
+              + errors.driftSpread() * Math.sqrt(1 - memory * memory) * Normal.standard(random);
     }
     Series series = Series.of("core", TIMES, values, ErrorModel.CORE);
     Calibration calibration =
