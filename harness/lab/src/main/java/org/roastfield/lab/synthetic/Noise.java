@@ -7,7 +7,7 @@ import java.util.random.RandomGeneratorFactory;
  * Random numbers that are the same everywhere: a named generator, and transforms by {@link
  * StrictMath} alone.
  */
-final class Noise {
+public final class Noise {
 
   /** Name of the generator. */
   static final String ALGORITHM = "L64X128MixRandom";
@@ -21,7 +21,7 @@ final class Noise {
     this.generator = generator;
   }
 
-  static Noise ofSeed(long seed) {
+  public static Noise ofSeed(long seed) {
     return new Noise(RandomGeneratorFactory.of(ALGORITHM).create(seed));
   }
 
@@ -30,33 +30,33 @@ final class Noise {
    *
    * @param stream number of the stream, from 0
    */
-  static Noise ofSeed(long seed, int stream) {
+  public static Noise ofSeed(long seed, int stream) {
     return ofSeed(seed * STREAMS + stream);
   }
 
   /** Uniform in [0, 1): the upper 53 bits. */
-  double uniform() {
+  public double uniform() {
     return (generator.nextLong() >>> 11) * 0x1.0p-53;
   }
 
   /** Uniform between two values. */
-  double uniform(double low, double high) {
+  public double uniform(double low, double high) {
     return low + (high - low) * uniform();
   }
 
   /** Exponential of the given mean. */
-  double exponential(double mean) {
+  public double exponential(double mean) {
     return -mean * StrictMath.log(1 - uniform());
   }
 
   /** Normal of mean 0 and standard deviation 1, by Box and Muller. */
-  double normal() {
+  public double normal() {
     double radius = StrictMath.sqrt(-2 * StrictMath.log(1 - uniform()));
     return radius * StrictMath.cos(2 * StrictMath.PI * uniform());
   }
 
   /** Normal, drawn again until it is within bounds, so that they truncate the density. */
-  double normal(double mean, double deviation, double low, double high) {
+  public double normal(double mean, double deviation, double low, double high) {
     double value = mean + deviation * normal();
     while (!(value >= low && value <= high)) {
       value = mean + deviation * normal();
@@ -69,7 +69,7 @@ final class Noise {
    *
    * @param deviation standard deviation of the logarithm
    */
-  double logNormal(double median, double deviation, double low, double high) {
+  public double logNormal(double median, double deviation, double low, double high) {
     double logarithm =
         normal(StrictMath.log(median), deviation, StrictMath.log(low), StrictMath.log(high));
     return StrictMath.exp(logarithm);
@@ -84,7 +84,7 @@ final class Noise {
    * @param correlationTime after which the correlation is 1/e [s]
    * @return values, [count]
    */
-  double[] correlated(int count, double step, double deviation, double correlationTime) {
+  public double[] correlated(int count, double step, double deviation, double correlationTime) {
     double kept = StrictMath.exp(-step / correlationTime);
     double fresh = deviation * StrictMath.sqrt(1 - kept * kept);
     double[] values = new double[count];

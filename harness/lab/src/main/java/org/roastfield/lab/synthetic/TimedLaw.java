@@ -10,7 +10,7 @@ import org.roastfield.core.surface.SurfaceLaw;
  * @param law carries nothing along
  * @param factor at least 0
  */
-record TimedLaw(SurfaceLaw law, Signal factor) implements SurfaceLaw {
+public record TimedLaw(SurfaceLaw law, Signal factor) implements SurfaceLaw {
 
   @Override
   public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {

@@ -1,0 +1,209 @@
+package org.roastfield.lab.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.IntConsumer;
+import java.util.random.RandomGenerator;
+import org.roastfield.core.inference.CookerPopulation;
+import org.roastfield.core.inference.Diagnosis;
+import org.roastfield.core.inference.LogSite;
+import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.inference.Prior;
+import org.roastfield.lab.score.ForecastCase;
+import org.roastfield.lab.score.PairedScores;
+import org.roastfield.lab.score.Predictive;
+import org.roastfield.lab.score.ScoreSummary;
+import org.roastfield.lab.synthetic.Noise;
+
+/** Whether profiles of cookers hold what is true, help the next cook, and are missed when wrong. */
+final class CookerStudy implements Study {
+
+  private static final int LOGS = 5;
+  private static final double EARLY = 0.25;
+  private static final double HALF = 0.5;
+
+  /** Chance below which a profile is taken for a wrong one. */
+  private static final double FLAG = Diagnosis.LEAST_CHANCE;
+
+  /** Cookers and cooks that the population's priors count as. */
+  private static final double WEIGHT = 4;
+
+  @Override
+  public String name() {
+    return "cookers";
+  }
+
+  @Override
+  public String question() {
+    return "Do profiles of five logs hold the truth, help a sixth cook, and stand out if wrong?";
+  }
+
+  @Override
+  public int cases(Size size) {
+    return size == Size.FULL ? 40 : 8;
+  }
+
+  /** A cooker: what its logs say, and the cook that was kept aside, with its truth. */
+  private record Made(List<LogSite> logs, Prior profile, StudyLog aside) {
+
+    /** The cooker's coordinate. */
+    double truth(int parameter) {
+      return aside.truth()[parameter];
+    }
+  }
+
+  @Override
+  public Findings run(int cases, long seed, IntConsumer done) {
+    CookerPopulation population = Truths.population();
+    List<Made> cookers = new ArrayList<>();
+    Tally[] covered = new Tally[StudyCook.OF_COOKER];
+    Tally all = new Tally();
+    for (int p = 0; p < covered.length; p++) {
+      covered[p] = new Tally();
+    }
+    for (int g = 0; g < cases; g++) {
+      Made made = made(population, seed, g);
+      cookers.add(made);
+      for (int p = 0; p < covered.length; p++) {
+        double error = made.profile.mean()[p] - made.truth(p);
+        double held = Math.abs(error) <= Recovered.NINETY * made.profile.spread(p) ? 1 : 0;
+        covered[p].add(held);
+        all.add(held);
+      }
+      done.accept(g + 1);
+    }
+    List<Bar> bars = new ArrayList<>();
+    for (int p = 0; p < covered.length; p++) {
+      bars.add(
+          Bar.of(
+              StudyCook.IDS.get(p) + " of cookers: coverage of 90 %",
+              covered[p].mean(),
+              0.82,
+              0.98));
+    }
+    bars.add(Bar.of("effects of cookers: coverage of 90 %", all.mean(), 0.82, 0.98));
+    List<String> remarks = new ArrayList<>();
+    forecasts(cookers, seed, bars, remarks);
+    flags(cookers, bars, remarks);
+    remarks.add(learned(population, cookers));
+    return new Findings(bars, remarks);
+  }
+
+  private static Made made(CookerPopulation population, long seed, int cooker) {
+    RandomGenerator random = Truths.random(seed, cooker);
+    Noise noise = Truths.noise(seed, cooker);
+    double[] truth = Truths.PRIOR.draw(random);
+    List<LogSite> logs = new ArrayList<>();
+    for (int c = 0; c < LOGS; c++) {
+      StudyLog log = StudyLog.of(Truths.nextCook(truth, random), noise);
+      MapEstimate estimate = log.fitted(Truths.PRIOR, log.end()).estimate();
+      logs.add(LogSite.of(estimate, Truths.OF_COOKER));
+    }
+    StudyLog aside = StudyLog.of(Truths.nextCook(truth, random), noise);
+    return new Made(logs, population.cooker(logs), aside);
+  }
+
+  /** Time to the target of the cooks kept aside, at a quarter: with the profile and without. */
+  private static void forecasts(
+      List<Made> cookers, long seed, List<Bar> bars, List<String> remarks) {
+    List<ForecastCase> with = new ArrayList<>();
+    List<ForecastCase> without = new ArrayList<>();
+    for (int g = 0; g < cookers.size(); g++) {
+      Made made = cookers.get(g);
+      RandomGenerator random = Truths.random(seed, 10_000 + g);
+      with.add(early("cooker " + g, made.aside, Truths.onCooker(made.profile), random));
+      without.add(early("cooker " + g, made.aside, Truths.PRIOR, random));
+    }
+    RandomGenerator ties = Truths.random(seed, 20_000);
+    ScoreSummary known = ScoreSummary.of(with, ties);
+    ScoreSummary unknown = ScoreSummary.of(without, ties);
+    bars.add(
+        Bar.of(
+            "time to target at a quarter of the cook: CRPS with profile / without",
+            known.crps() / unknown.crps(),
+            0,
+            0.9));
+    PairedScores paired = PairedScores.ofCrps(known, unknown);
+    remarks.add(
+        String.format(
+            Locale.ROOT,
+            "at a quarter of the cook: CRPS %.1f min with profile, %.1f min without, %d cooks;"
+                + " coverage of 90 %% %.2f and %.2f; better by %.1f min",
+            known.crps() / 60,
+            unknown.crps() / 60,
+            known.cooks(),
+            known.coverage(0.9).share(),
+            unknown.coverage(0.9).share(),
+            -paired.difference() / 60));
+  }
+
+  private static ForecastCase early(
+      String name, StudyLog log, Prior prior, RandomGenerator random) {
+    double time = log.timeToTarget();
+    MapEstimate estimate = log.fitted(prior, EARLY * time).estimate();
+    Forecast forecast = Forecast.of(estimate.asPrior(), log, random);
+    return new ForecastCase(name, forecast.timeToTarget(), time);
+  }
+
+  /** At half time: the cooker's own profile, and that of the next cooker. */
+  private static void flags(List<Made> cookers, List<Bar> bars, List<String> remarks) {
+    Tally right = new Tally();
+    Tally wrong = new Tally();
+    Tally near = new Tally();
+    Tally far = new Tally();
+    double[] apart = new double[cookers.size()];
+    for (int g = 0; g < apart.length; g++) {
+      apart[g] = apart(cookers.get(g), cookers.get((g + 1) % apart.length));
+    }
+    double middle = Predictive.ofDraws(apart).median();
+    for (int g = 0; g < apart.length; g++) {
+      Made made = cookers.get(g);
+      right.add(flagged(made.aside, made.profile));
+      double flag = flagged(made.aside, cookers.get((g + 1) % apart.length).profile);
+      wrong.add(flag);
+      (apart[g] > middle ? far : near).add(flag);
+    }
+    bars.add(Bar.of("own profile flagged by half time", right.mean(), 0, 0.05));
+    bars.add(Bar.of("another cooker's profile flagged by half time", wrong.mean(), 0.5, 1));
+    remarks.add(
+        String.format(
+            Locale.ROOT,
+            "flagged of the cookers that are farther apart than %.1f spreads %.2f, of the others"
+                + " %.2f",
+            middle,
+            far.mean(),
+            near.mean()));
+  }
+
+  /** How far two cookers are from each other, in spreads over cookers. */
+  private static double apart(Made one, Made other) {
+    double squares = 0;
+    for (int p = 0; p < StudyCook.OF_COOKER; p++) {
+      double far = (one.truth(p) - other.truth(p)) / Truths.PRIOR.spread(p);
+      squares += far * far;
+    }
+    return Math.sqrt(squares);
+  }
+
+  private static double flagged(StudyLog log, Prior profile) {
+    StudyLog.Fit fit = log.fitted(Truths.onCooker(profile), HALF * log.timeToTarget());
+    return Diagnosis.of(fit.calibration(), fit.estimate()).conflict().chance() < FLAG ? 1 : 0;
+  }
+
+  private static String learned(CookerPopulation population, List<Made> cookers) {
+    CookerPopulation learned =
+        population.learned(cookers.stream().map(Made::logs).toList(), WEIGHT);
+    StringBuilder text = new StringBuilder("spread over cookers learned (assumed):");
+    for (int p = 0; p < StudyCook.OF_COOKER; p++) {
+      text.append(
+          String.format(
+              Locale.ROOT,
+              " %s %.2f (%.2f)",
+              StudyCook.IDS.get(p),
+              Math.sqrt(learned.betweenCookers()[p][p]),
+              Math.sqrt(population.betweenCookers()[p][p])));
+    }
+    return text.toString();
+  }
+}

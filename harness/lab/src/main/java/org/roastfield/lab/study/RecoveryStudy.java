@@ -1,0 +1,50 @@
+package org.roastfield.lab.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntConsumer;
+import java.util.random.RandomGenerator;
+import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.lab.synthetic.Noise;
+
+/** Whether estimates of logs that the fitted model made find what made them. */
+final class RecoveryStudy implements Study {
+
+  @Override
+  public String name() {
+    return "recovery";
+  }
+
+  @Override
+  public String question() {
+    return "Does a calibration find the numbers that made a log, as closely as it says?";
+  }
+
+  @Override
+  public int cases(Size size) {
+    return size == Size.FULL ? 400 : 30;
+  }
+
+  @Override
+  public Findings run(int cases, long seed, IntConsumer done) {
+    Recovered recovered = new Recovered();
+    for (int i = 0; i < cases; i++) {
+      RandomGenerator random = Truths.random(seed, i);
+      Noise noise = Truths.noise(seed, i);
+      double[] truth = Truths.PRIOR.draw(random);
+      StudyLog log = StudyLog.of(truth, noise);
+      MapEstimate estimate = log.fitted(Truths.PRIOR, log.end()).estimate();
+      StudyLog next = StudyLog.of(Truths.nextCook(truth, random), noise);
+      if (estimate.isFound()) {
+        recovered.add(estimate, truth, Recovered.all());
+      } else {
+        recovered.addFailed();
+      }
+      recovered.add(Recovered.forecast(estimate, next, random), next);
+      done.accept(i + 1);
+    }
+    List<Bar> bars = new ArrayList<>(recovered.errorBars());
+    bars.addAll(recovered.coverageBars(0.86, 0.94));
+    return new Findings(bars, recovered.remarks());
+  }
+}

@@ -1,0 +1,61 @@
+package org.roastfield.lab.study;
+
+import java.util.List;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
+import org.roastfield.core.inference.CookerPopulation;
+import org.roastfield.core.inference.LogSite;
+import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.Owner;
+import org.roastfield.lab.synthetic.Noise;
+
+/** Draws of truths and what is believed of them. */
+final class Truths {
+
+  /** The parameters' own priors. */
+  static final Prior PRIOR = Prior.of(StudyCook.PARAMETERS);
+
+  /** What a log says of its cooker, see {@link LogSite}. */
+  static final List<List<String>> OF_COOKER =
+      List.of(
+          List.of(StudyCook.CONVECTION.id()),
+          List.of(StudyCook.WALLS.id()),
+          List.of(StudyCook.AIR_BIAS.id()));
+
+  private static final String GENERATOR = "L64X128MixRandom";
+  private static final long SEED_STEP = 0x9E3779B97F4A7C15L;
+  private static final int NOISE_STREAM = 7;
+
+  private Truths() {}
+
+  /** Generator of a case of a study: the same in whatever order cases are done. */
+  static RandomGenerator random(long seed, int number) {
+    return RandomGeneratorFactory.of(GENERATOR).create(seed + number * SEED_STEP);
+  }
+
+  /** Errors and fires of a case; independent of {@link #random}. */
+  static Noise noise(long seed, int number) {
+    return Noise.ofSeed(seed * 1_000_003 + number, NOISE_STREAM);
+  }
+
+  /** The same cooker with a new cut and probe. */
+  static double[] nextCook(double[] cooker, RandomGenerator random) {
+    double[] next = PRIOR.draw(random);
+    System.arraycopy(cooker, 0, next, 0, StudyCook.OF_COOKER);
+    return next;
+  }
+
+  /** A prior of a cook on a cooker of which something is known. */
+  static Prior onCooker(Prior cooker) {
+    return PRIOR.with(cooker);
+  }
+
+  /**
+   * Cookers of which nothing was learned yet. What cooks add to convection is the cut's own here.
+   */
+  static CookerPopulation population() {
+    int n = StudyCook.OF_COOKER;
+    return CookerPopulation.assumed(
+        Prior.of(StudyCook.PARAMETERS.of(Owner.COOKER)), new double[n][n]);
+  }
+}

@@ -1,0 +1,126 @@
+package org.roastfield.lab.study;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.random.RandomGenerator;
+import org.junit.jupiter.api.Test;
+import org.roastfield.core.inference.Prior;
+import org.roastfield.lab.synthetic.Noise;
+
+/**
+ * Small studies. Bars are those of the full size, widened by four standard errors of so few cases
+ * where they are means of cases: they see gross faults only, the stored full results the rest.
+ */
+class StudyTest {
+
+  private static Bar bar(Study.Findings findings, String what) {
+    return findings.bars().stream()
+        .filter(bar -> bar.what().equals(what))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void derivatives_areThoseOfDifferences() {
+    RandomGenerator random = Truths.random(3, 0);
+    Noise noise = Truths.noise(3, 0);
+    double[] truth = Truths.PRIOR.draw(random);
+    StudyLog log = StudyLog.of(truth, noise);
+    double[] times = {600, 3600, 7200, 20_000};
+    StudyModel model = new StudyModel(log.cook(), times);
+    int n = truth.length;
+    double[][] derivatives = new double[n][times.length];
+    assertTrue(model.at(truth, new double[times.length], derivatives));
+    for (int p = 0; p < n; p++) {
+      double half = 0.05 * Truths.PRIOR.spread(p);
+      double[] above = new double[times.length];
+      double[] below = new double[times.length];
+      double[] moved = truth.clone();
+      moved[p] = truth[p] + half;
+      model.at(moved, above, null);
+      moved[p] = truth[p] - half;
+      model.at(moved, below, null);
+      for (int k = 0; k < times.length; k++) {
+        double expected = (above[k] - below[k]) / 2 / half;
+        double largest = 0.02 * Math.abs(derivatives[p][k]) + 0.02 / Truths.PRIOR.spread(p);
+        assertEquals(
+            expected, derivatives[p][k], largest, StudyCook.IDS.get(p) + " at " + times[k]);
+      }
+    }
+  }
+
+  @Test
+  void recovery_holdsTheTruth() {
+    Study study = new RecoveryStudy();
+    int cases = study.cases(Study.Size.CI);
+    Study.Findings findings = study.run(cases, 1, done -> {});
+    double errors = 4 / Math.sqrt(cases);
+    for (Bar bar : findings.bars()) {
+      double widened =
+          bar.what().endsWith("coverage of 90 %")
+              ? 0.3 * errors
+              : bar.what().endsWith("prior sd") ? errors : errors / Math.sqrt(2);
+      assertTrue(
+          !bar.counts()
+              || (bar.value() >= bar.low() - widened && bar.value() <= bar.high() + widened),
+          bar::toString);
+    }
+    assertTrue(findings.remarks().contains("estimates not found: 0"), findings.remarks()::toString);
+  }
+
+  @Test
+  void otherTruths_stayWithinReach() {
+    Study study = new OtherTruthStudy();
+    int cases = study.cases(Study.Size.CI);
+    Study.Findings findings = study.run(cases, 1, done -> {});
+    for (Bar bar : findings.bars()) {
+      assertTrue(bar.value() >= bar.low() - 0.3 * 4 / Math.sqrt(cases), bar::toString);
+    }
+  }
+
+  /** Of eight cooks CRPS tells nothing: the stored full study and HeldOutScoresTest do. */
+  @Test
+  void profiles_holdTheTruth_andAreNotFlagged() {
+    Study study = new CookerStudy();
+    Study.Findings findings = study.run(study.cases(Study.Size.CI), 1, done -> {});
+    assertTrue(bar(findings, "effects of cookers: coverage of 90 %").value() > 0.6);
+    assertTrue(bar(findings, "own profile flagged by half time").value() <= 0.25);
+  }
+
+  @Test
+  void sameSeed_drawsTheSame_another_doesNot() {
+    double[] one = Truths.PRIOR.draw(Truths.random(5, 2));
+    assertArrayEquals(one, Truths.PRIOR.draw(Truths.random(5, 2)), 0);
+    assertFalse(one[0] == Truths.PRIOR.draw(Truths.random(6, 2))[0]);
+    StudyLog log = StudyLog.of(one, Truths.noise(5, 2));
+    assertArrayEquals(log.readings(), StudyLog.of(one, Truths.noise(5, 2)).readings(), 0);
+  }
+
+  @Test
+  void nextCook_keepsTheCookerAlone() {
+    RandomGenerator random = Truths.random(5, 2);
+    double[] first = Truths.PRIOR.draw(random);
+    double[] next = Truths.nextCook(first, random);
+    for (int p = 0; p < first.length; p++) {
+      assertEquals(p < StudyCook.OF_COOKER, first[p] == next[p], StudyCook.IDS.get(p));
+    }
+    Prior same = Truths.onCooker(Truths.population().newCooker());
+    assertArrayEquals(Truths.PRIOR.mean(), same.mean(), 1e-12);
+    assertEquals(Truths.PRIOR.spread(1), same.spread(1), 1e-12);
+  }
+
+  @Test
+  void result_isMissedByABarThatCountsAlone() {
+    Bar off = new Bar("exempt", 2, 0, 1, false);
+    Bar met = Bar.of("met", 1, 0, 1);
+    assertTrue(new StudyResult("x", "ci", 1, 1, List.of(off, met), List.of()).isMet());
+    Bar missed = Bar.of("missed", Double.NaN, 0, 1);
+    StudyResult result = new StudyResult("x", "ci", 1, 1, List.of(met, missed), List.of("said"));
+    assertFalse(result.isMet());
+    assertEquals("roastfield study x --size ci --seed 1", result.command());
+  }
+}
