@@ -17,7 +17,9 @@ import picocli.CommandLine.IVersionProvider;
       FitCommand.class,
       MakeLogCommand.class,
       MakeDataCommand.class,
-      TakeInCommand.class
+      TakeInCommand.class,
+      StudyCommand.class,
+      ScoreCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

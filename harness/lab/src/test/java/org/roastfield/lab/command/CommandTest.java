@@ -275,7 +275,7 @@ class CommandTest {
 
   @Test
   void helpAndVersion_areZero() {
-    for (String command : List.of("simulate", "replay", "fit", "make-log")) {
+    for (String command : List.of("simulate", "replay", "fit", "make-log", "study", "score")) {
       Run run = run(command, "--help");
       assertEquals(0, run.code());
       assertTrue(run.out().startsWith("Usage: roastfield " + command), run.out());
