@@ -36,12 +36,18 @@ final class Assembly {
   }
 
   Plan plan() {
-    double[] cores = values(i -> run.finalCore[i]);
-    Tally tally = Tally.of(cores, request);
+    double[][] all = new double[run.cores.length][];
+    for (int s = 0; s < all.length; s++) {
+      double[] core = run.cores[s];
+      all[s] = values(i -> core[i]);
+    }
+    double[] cores = all[0];
+    Tally tally = Tally.of(all, request);
     double[] carved = values(i -> Math.max(0, run.ready[i] - lead));
     double[] held = values(i -> Math.max(0, lead - run.ready[i]));
     double tooLong = share(held, service.longestHold());
     return new Plan(
+        decision.pull(),
         decision.reading(),
         lead,
         milestones(),
@@ -49,19 +55,37 @@ final class Assembly {
         tally.expectedLoss(),
         tally.under(),
         tally.over(),
+        stations(all),
         1 - share(carved, service.latest()),
         1 - share(carved, 0),
         Spread.of(held),
         tooLong,
         decision.candidates(),
-        SearCheck.of(
-            cores,
-            values(i -> run.pull[i]),
-            values(i -> run.searCore[i] - run.pullCore[i] + decision.reading())),
+        SearCheck.of(cores, values(i -> run.pull[i]), values(this::readingAfterSear)),
         band(),
         new Shortfalls(request, decision, Spread.of(cores), tally).list(needed(), lead, tooLong),
         members.length,
         request.members() - members.length);
+  }
+
+  /** What a display shows at the end of the sear, its error as at the pull [K]. */
+  private double readingAfterSear(int i) {
+    return run.searCore[i] - run.pullCore[i] + draws.readingOf(i, decision.pull());
+  }
+
+  private List<Station.Result> stations(double[][] cores) {
+    List<Station.Result> results = new ArrayList<>();
+    for (int s = 1; s < cores.length; s++) {
+      Station station = request.stations().get(s - 1);
+      results.add(
+          new Station.Result(
+              station.name(),
+              station.wish(),
+              Spread.of(cores[s]),
+              Tally.under(cores[s], station.wish()),
+              Tally.over(cores[s], station.wish())));
+    }
+    return results;
   }
 
   /** Values of the computed draws. */

@@ -5,14 +5,22 @@ import java.util.List;
 /**
  * What was decided.
  *
- * @param reading of the pull [K]
+ * @param pull rule for the end of the gentle heat
+ * @param reading at which it ends at the middle pace [K]
  * @param lead before the wanted carving [s]
  * @param candidates that were weighed
  * @param slope of the final core by the reading
+ * @param growth share by which rates grow with the reading [1/K]
  * @param lowest whether no lower reading is possible
  */
 record Decision(
-    double reading, double lead, List<Candidate> candidates, double slope, boolean lowest) {
+    Pull pull,
+    double reading,
+    double lead,
+    List<Candidate> candidates,
+    double slope,
+    double growth,
+    boolean lowest) {
 
   /** By how much a lead may be off: it moves the time of the hold, and hardly the core [s]. */
   private static final double NEAR_ENOUGH = 60;
@@ -34,18 +42,25 @@ record Decision(
     double missing = 0;
     if (falls(request, run)) {
       for (Minimum minimum : request.minima()) {
-        double reached = Spread.quantile(1 - minimum.chance(), run.finalCore);
+        double reached = Spread.quantile(1 - minimum.chance(), run.coldest());
         missing = Math.max(missing, minimum.temperature() - reached);
       }
       missing = Math.max(STEP, STEP * Math.ceil(missing / slope / STEP));
     }
-    return new Decision(reading + missing, leadOf(request, run), candidates, slope, lowest);
+    return new Decision(
+        new Pull(pull.target() + missing, pull.ahead()),
+        reading + missing,
+        leadOf(request, run),
+        candidates,
+        slope,
+        growth,
+        lowest);
   }
 
   /** Whether all draws miss a minimum that those which weighed the readings met. */
   private boolean falls(PlanRequest request, Run run) {
     boolean met = candidates.stream().anyMatch(Candidate::allowed);
-    return met && !Tally.of(run.finalCore, request).meetsMinima();
+    return met && !Tally.of(run.cores, request).meetsMinima();
   }
 
   private static double leadOf(PlanRequest request, Run run) {

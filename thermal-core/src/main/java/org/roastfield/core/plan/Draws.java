@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntFunction;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Probe;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.inference.Prior;
@@ -18,15 +20,31 @@ final class Draws {
 
   final Course course;
   private final List<Member> members;
+
+  /** Cooks of each station, one a member. */
+  private final List<List<Member>> stations;
+
   private final int notBuilt;
   private final EnsembleSimulator simulator;
 
   /** How each member's tip warms, for displays that lag or whose stems carry heat. */
   private final double[] rate;
 
+  /** Reading near which these were learned [K]; NaN if they were not. */
+  private double learnedAt = Double.NaN;
+
+  /** Share by which a rate grows with the reading [1/K]. */
+  private double growth;
+
   private final double[] difference;
 
-  private Draws(Course course, List<Member> members, int notBuilt, EnsembleSimulator simulator) {
+  private Draws(
+      Course course,
+      List<Member> members,
+      List<List<Member>> stations,
+      int notBuilt,
+      EnsembleSimulator simulator) {
+    this.stations = stations;
     this.course = course;
     this.members = members;
     this.notBuilt = notBuilt;
@@ -43,12 +61,22 @@ final class Draws {
   static Draws of(PlanRequest request, EnsembleSimulator simulator) {
     SplittableRandom random = new SplittableRandom(request.seed());
     List<Member> members = new ArrayList<>();
+    List<List<Member>> stations = new ArrayList<>();
+    request.stations().forEach(station -> stations.add(new ArrayList<>()));
     @Nullable IllegalArgumentException first = null;
     for (int i = 0; i < request.members(); i++) {
       ParameterPoint point = point(request.prior(), request.prior().draw(random));
       try {
         Cook cook = request.cook().at(point);
+        List<Member> others = new ArrayList<>();
+        for (Station station : request.stations()) {
+          PlannedCook other = new PlannedCook(station.cooks(), request.cook().roles(), "core");
+          others.add(Member.of(other.at(point), Probe.CORE));
+        }
         members.add(Member.of(cook, request.cook().probeOf(cook)));
+        for (int s = 0; s < others.size(); s++) {
+          stations.get(s).add(others.get(s));
+        }
       } catch (IllegalArgumentException cannotBeBuilt) {
         first = first == null ? cannotBeBuilt : first;
       }
@@ -57,7 +85,11 @@ final class Draws {
       throw first;
     }
     return new Draws(
-        new Course(request.cook().roles()), members, request.members() - members.size(), simulator);
+        new Course(request.cook().roles()),
+        members,
+        stations,
+        request.members() - members.size(),
+        simulator);
   }
 
   /** Point of coordinates: values by the parameters' ids. */
@@ -93,17 +125,29 @@ final class Draws {
   /**
    * Learns how the tips warm near a reading, if a display depends on that: one run up to the pull.
    */
-  void learn(double reading) {
-    if (members.stream().noneMatch(Member::follows)) {
-      return;
+  void learnIfNeeded(double reading) {
+    if (members.stream().anyMatch(Member::follows)) {
+      learn(reading, 0);
     }
+  }
+
+  /**
+   * Learns how the tips warm near a reading: one run up to the pull.
+   *
+   * @param growth share by which rates grow with the reading [1/K]
+   */
+  void learn(double reading, double growth) {
+    this.growth = growth;
+    learnedAt = reading;
     Run run =
-        Run.upToPull(
+        new Run(
             compute(
                 simulator,
                 members.size(),
                 i -> course.upToPull(members.get(i), tip(i, reading), tipBefore(i, reading))),
-            course);
+            course,
+            0,
+            List.of());
     for (int i = 0; i < members.size(); i++) {
       if (run.pull[i] < Double.POSITIVE_INFINITY) {
         double taken = run.pull[i] - run.near[i];
@@ -115,19 +159,17 @@ final class Draws {
 
   /** The first members by one decision. */
   Run run(int count, double reading, double leastRest, double leave) {
-    return new Run(
-        compute(simulator, count, i -> whole(i, reading, leastRest, leave)), course, leastRest);
+    return scan(count, new double[] {reading}, leastRest, new double[] {leave});
   }
 
   /** All members by one decision, with the core at times since the start of the cook [s]. */
-  Run runSampled(double reading, double leastRest, double leave, double[] times) {
-    return new Run(
-        compute(
-            simulator.withSampleTimes(times),
-            members.size(),
-            i -> whole(i, reading, leastRest, leave)),
-        course,
-        leastRest);
+  Run runSampled(Pull pull, double leastRest, double leave, double[] times) {
+    return run(
+        simulator.withSampleTimes(times),
+        size(),
+        i -> readingOf(i, pull),
+        leastRest,
+        new double[] {leave});
   }
 
   /**
@@ -137,18 +179,54 @@ final class Draws {
    * @param leaves one a decision [s]
    */
   Run scan(int count, double[] readings, double leastRest, double[] leaves) {
-    return new Run(
+    return run(simulator, count, i -> readings[i / count], leastRest, leaves);
+  }
+
+  private Run run(
+      EnsembleSimulator by,
+      int count,
+      IntToDoubleFunction reading,
+      double leastRest,
+      double[] leaves) {
+    int draws = count * leaves.length;
+    EnsembleResult result =
         compute(
-            simulator,
-            count * readings.length,
-            i -> whole(i % count, readings[i / count], leastRest, leaves[i / count])),
-        course,
-        leastRest);
+            by,
+            draws,
+            i -> whole(i % count, reading.applyAsDouble(i), leastRest, leaves[i / count]));
+    List<EnsembleResult> others = new ArrayList<>();
+    for (List<Member> station : stations) {
+      IntFunction<Cook> cook =
+          i -> course.timed(station.get(i % count), pull(result, i), leastRest, leaves[i / count]);
+      others.add(simulator.run(cook.apply(0), draws, cook));
+    }
+    return new Run(result, course, leastRest, others);
+  }
+
+  /** When the gentle heat of a draw ended: at the latest where it waited in vain [s]. */
+  private double pull(EnsembleResult result, int draw) {
+    double pull = result.stageEnd(draw, course.pull);
+    if (pull > 0) {
+      return pull;
+    }
+    Cook cook = members.get(draw % members.size()).cook();
+    double start = course.firstSear < 0 ? 0 : result.stageEnd(draw, course.firstSear);
+    return start + cook.stages().get(course.near).end().longest(start);
   }
 
   private EnsembleResult compute(EnsembleSimulator by, int count, IntFunction<Cook> cook) {
     Cook template = whole(0, members.get(0).cook().cut().startTemperature() + 20, 600, 0);
     return by.run(template, count, cook);
+  }
+
+  /** Reading at which a member's display meets a rule, by the rate that was learned [K]. */
+  double readingOf(int member, Pull pull) {
+    if (pull.ahead() == 0) {
+      return pull.target();
+    }
+    double drawn = pull.ahead() * rate[member];
+    double reading = (pull.target() - drawn * (1 - growth * learnedAt)) / (1 + drawn * growth);
+    return Math.max(reading, members.get(member).cook().cut().startTemperature());
   }
 
   private Cook whole(int member, double reading, double leastRest, double leave) {

@@ -53,6 +53,11 @@ public record FollowedCook(double pull, double ready, double carved, double fina
     public Truth {
       roles = List.copyOf(roles);
     }
+
+    /** The same read without noise. */
+    public Truth withoutNoise() {
+      return new Truth(cook, roles, display, air, time -> 0, settings);
+    }
   }
 
   /**

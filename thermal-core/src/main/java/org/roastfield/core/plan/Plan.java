@@ -6,7 +6,8 @@ import org.roastfield.core.internal.Check;
 /**
  * A plan worked backwards from the carving. Times in seconds after the wanted carving.
  *
- * @param reading of the display at which the gentle heat ends [K]
+ * @param pull rule for the end of the gentle heat
+ * @param reading of the display at which it ends at the middle pace [K]
  * @param lead how long before the wanted carving the cook begins [s]: the gentle heat, or a sear
  *     before it
  * @param milestones in order of their medians
@@ -14,6 +15,7 @@ import org.roastfield.core.internal.Check;
  * @param expectedLoss in the unit of the loss: what plans of one wish are compared by
  * @param chanceUnder of a final core below the wish, in [0, 1]
  * @param chanceOver of one above it, in [0, 1]
+ * @param stations other cross-sections, in the order of the request
  * @param chanceReady of having rested by the latest carving, in [0, 1]
  * @param chanceReadyAsWished of having rested by the wanted carving, in [0, 1]
  * @param held how long it is kept after its least rest [s]
@@ -26,6 +28,7 @@ import org.roastfield.core.internal.Check;
  * @param notBuilt draws that could not be, and are left out
  */
 public record Plan(
+    Pull pull,
     double reading,
     double lead,
     List<Milestone> milestones,
@@ -33,6 +36,7 @@ public record Plan(
     double expectedLoss,
     double chanceUnder,
     double chanceOver,
+    List<Station.Result> stations,
     double chanceReady,
     double chanceReadyAsWished,
     Spread held,
@@ -50,6 +54,7 @@ public record Plan(
   /** Copies the lists. */
   public Plan {
     milestones = List.copyOf(milestones);
+    stations = List.copyOf(stations);
     candidates = List.copyOf(candidates);
     shortfalls = List.copyOf(shortfalls);
   }

@@ -9,10 +9,11 @@ import org.roastfield.core.internal.Check;
  *
  * @param cook what is cooked and how
  * @param prior what is believed of the cook's parameters: a cooker's posterior, or the priors
- * @param wish of the final core
- * @param loss of missing it
- * @param minima demanded of the final core, perhaps none
+ * @param wish of the final core where the probe is meant to be
+ * @param loss of missing it, the mean over all stations
+ * @param minima demanded of the coldest final core, perhaps none
  * @param service when it is carved
+ * @param stations other cross-sections with wishes of their own, perhaps none
  * @param preparations decided by the clock before the cook begins, perhaps none
  * @param members draws, at least 20
  * @param seed of the draws
@@ -24,6 +25,7 @@ public record PlanRequest(
     CoreLoss loss,
     List<Minimum> minima,
     Service service,
+    List<Station> stations,
     List<Preparation> preparations,
     int members,
     long seed) {
@@ -36,6 +38,7 @@ public record PlanRequest(
    */
   public PlanRequest {
     minima = List.copyOf(minima);
+    stations = List.copyOf(stations);
     preparations = List.copyOf(preparations);
     Check.inRange("members", members, 20, 1_000_000);
   }
@@ -50,47 +53,62 @@ public record PlanRequest(
         List.of(),
         Service.usual(),
         List.of(),
+        List.of(),
         USUAL_MEMBERS,
         1);
   }
 
   /** The same of another cook. */
   public PlanRequest with(PlannedCook cook) {
-    return new PlanRequest(cook, prior, wish, loss, minima, service, preparations, members, seed);
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
   }
 
   /** The same with other beliefs. */
   public PlanRequest with(Prior prior) {
-    return new PlanRequest(cook, prior, wish, loss, minima, service, preparations, members, seed);
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
   }
 
   /** The same with another wish. */
   public PlanRequest with(CoreWish wish) {
-    return new PlanRequest(cook, prior, wish, loss, minima, service, preparations, members, seed);
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
   }
 
   /** The same with another loss. */
   public PlanRequest with(CoreLoss loss) {
-    return new PlanRequest(cook, prior, wish, loss, minima, service, preparations, members, seed);
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
   }
 
   /** The same with other minima. */
   public PlanRequest withMinima(List<Minimum> minima) {
-    return new PlanRequest(cook, prior, wish, loss, minima, service, preparations, members, seed);
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
   }
 
   /** The same for another service. */
   public PlanRequest with(Service service) {
-    return new PlanRequest(cook, prior, wish, loss, minima, service, preparations, members, seed);
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
+  }
+
+  /** The same with other stations. */
+  public PlanRequest withStations(List<Station> stations) {
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
   }
 
   /** The same with other preparations. */
   public PlanRequest withPreparations(List<Preparation> preparations) {
-    return new PlanRequest(cook, prior, wish, loss, minima, service, preparations, members, seed);
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
   }
 
   /** The same with other draws. */
   public PlanRequest withDraws(int members, long seed) {
-    return new PlanRequest(cook, prior, wish, loss, minima, service, preparations, members, seed);
+    return new PlanRequest(
+        cook, prior, wish, loss, minima, service, stations, preparations, members, seed);
   }
 }

@@ -1,17 +1,18 @@
 package org.roastfield.core.plan;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.simulation.Settings;
 
 /**
  * Works a cook backwards from its carving. Immutable; one planner serves any number of threads.
  *
- * <p>A pull reading is weighed by a part of the draws: each is cooked to a few readings and on to
- * carving, and its final core taken straight between them. Least expected loss among readings that
- * meet the minima decides. Then all draws follow the decision, and every chance is theirs. The same
- * request gives the same plan, bit for bit, on any number of workers.
+ * <p>Pulls are weighed by a part of the draws: each is cooked to a few readings and on to carving,
+ * and its final core taken straight between them. Least expected loss among the pulls that meet the
+ * minima decides, a fixed reading or one that goes by the pace of the display. Then all draws
+ * follow the decision, and every chance is theirs. The same request gives the same plan, bit for
+ * bit, on any number of workers.
  */
 public final class Planner {
 
@@ -25,10 +26,13 @@ public final class Planner {
   private static final double GUESSED_RISE = 4;
 
   /** Readings that are cooked in each round, and how far they are apart [K]. */
-  private static final int NODES = 5;
+  private static final int NODES = 7;
 
   private static final double SPACING = 2;
   private static final int MOST_ROUNDS = 25;
+
+  /** Times for which a rise may be drawn on [s]; 0 for a fixed reading. */
+  private static final double[] AHEADS = {0, 600, 1200, 1800, 2400};
 
   /** Corrections of a decision by a part of the draws that does not hold in all of them. */
   private static final int MOST_CORRECTIONS = 3;
@@ -62,8 +66,11 @@ public final class Planner {
   public Plan plan(PlanRequest request) {
     Draws draws = Draws.of(request, simulator);
     double guess = request.wish().middle() - GUESSED_RISE;
-    draws.learn(guess);
+    draws.learnIfNeeded(guess);
     Decision decision = decide(request, draws, guess);
+    if (decision.pull().ahead() > 0) {
+      draws.learn(decision.reading(), decision.growth());
+    }
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
       decision = decision.corrected(request, run);
@@ -78,8 +85,7 @@ public final class Planner {
     for (int i = 0; i < times.length; i++) {
       times[i] = until * i / (times.length - 1);
     }
-    return draws.runSampled(
-        decision.reading(), request.service().leastRest(), decision.lead(), times);
+    return draws.runSampled(decision.pull(), request.service().leastRest(), decision.lead(), times);
   }
 
   private static Decision decide(PlanRequest request, Draws draws, double guess) {
@@ -98,7 +104,10 @@ public final class Planner {
       }
       double[] leaves = Arrays.stream(readings).map(pace::lead).toArray();
       Scan scan =
-          new Scan(request, readings, draws.scan(count, readings, service.leastRest(), leaves));
+          new Scan(
+              request,
+              new ScanNodes(readings, draws.scan(count, readings, service.leastRest(), leaves)),
+              0);
       double shift = round < MOST_ROUNDS ? shift(scan, service, low <= floor) : 0;
       if (shift == 0) {
         return decision(scan, pace, low <= floor);
@@ -109,13 +118,13 @@ public final class Planner {
 
   /** How far the readings must be moved to hold the best one [K]; 0 if they do. */
   private static double shift(Scan scan, Service service, boolean atFloor) {
-    double step = SPACING * (NODES - 2);
-    List<Candidate> best = scan.best();
-    if (!best.isEmpty()) {
-      if (best.get(0).equals(scan.highest())) {
+    double step = SPACING * (NODES - 2) / 2;
+    Optional<Candidate> best = scan.best();
+    if (best.isPresent()) {
+      if (best.get().equals(scan.highest())) {
         return step;
       }
-      return best.get(0).equals(scan.lowest()) && !atFloor ? -step : 0;
+      return best.get().equals(scan.lowest()) && !atFloor ? -step : 0;
     }
     if (scan.highest().reached() >= service.chance()) {
       return step;
@@ -123,14 +132,17 @@ public final class Planner {
     return scan.lowest().reached() < service.chance() && !atFloor ? -step : 0;
   }
 
-  private static Decision decision(Scan scan, Pace pace, boolean atFloor) {
-    List<Candidate> best = scan.best();
-    Candidate chosen = best.isEmpty() ? scan.nearest() : best.get(0);
+  /** The rule of least loss, of those that draw the rise on for a time. */
+  private static Decision decision(Scan fixed, Pace pace, boolean atFloor) {
+    Scan scan = fixed.bestOf(AHEADS);
+    Candidate chosen = scan.best().orElseGet(scan::nearest);
     return new Decision(
+        scan.pullAt(chosen.reading()),
         chosen.reading(),
         pace.lead(chosen.reading()),
         scan.candidates(),
         scan.slopeAt(chosen),
+        scan.growthAt(chosen.reading()),
         atFloor && chosen.equals(scan.lowest()));
   }
 }

@@ -22,6 +22,42 @@ public interface PullRule {
     return (time, reading) -> reading >= pull;
   }
 
+  /** As a plan says: by the time that the last {@link Plan#AHEAD} kelvin took. */
+  static PullRule of(Pull pull) {
+    return pull.ahead() == 0 ? atReading(pull.target()) : new Paced(pull);
+  }
+
+  /** Waits for the reading that the pace of the display asks for. */
+  final class Paced implements PullRule {
+
+    private final Pull pull;
+    private final Deque<double[]> readings = new ArrayDeque<>();
+
+    private Paced(Pull pull) {
+      this.pull = pull;
+    }
+
+    @Override
+    public boolean pulls(double time, double reading) {
+      readings.add(new double[] {time, reading});
+      while (readings.size() > 1 && secondIsBelow(reading - Plan.AHEAD)) {
+        readings.removeFirst();
+      }
+      double[] first = readings.getFirst();
+      double rise = reading - first[1];
+      if (!(rise >= Plan.AHEAD && time > first[0])) {
+        return false;
+      }
+      return reading >= pull.reading(Plan.AHEAD * (time - first[0]) / rise);
+    }
+
+    private boolean secondIsBelow(double level) {
+      var each = readings.iterator();
+      each.next();
+      return each.next()[1] <= level;
+    }
+  }
+
   /** By the clock [s]. */
   static PullRule atTime(double pull) {
     Check.notNegative("pull", pull);

@@ -1,5 +1,6 @@
 package org.roastfield.core.plan;
 
+import java.util.List;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.MemberStatus;
 
@@ -20,6 +21,9 @@ final class Run {
   /** Highest core [K]. */
   final double[] finalCore;
 
+  /** The same of the planned cook and of each station. */
+  final double[][] cores;
+
   /** Core and surface at the pull [K]. */
   final double[] pullCore;
 
@@ -33,7 +37,10 @@ final class Run {
 
   private final Course course;
 
-  Run(EnsembleResult result, Course course, double leastRest) {
+  /**
+   * @param stations results of the stations, draws as those of {@code result}
+   */
+  Run(EnsembleResult result, Course course, double leastRest, List<EnsembleResult> stations) {
     this.result = result;
     this.course = course;
     int members = result.size();
@@ -55,11 +62,22 @@ final class Run {
       pullSurface[i] = result.surfaceAtEnd(i, course.pull);
       searCore[i] = result.coreAtEnd(i, course.sear);
     }
+    cores = new double[1 + stations.size()][];
+    cores[0] = finalCore;
+    for (int s = 0; s < stations.size(); s++) {
+      cores[s + 1] = highest(stations.get(s));
+    }
   }
 
-  /** Times at which a draw shows what it is like at the pull only. */
-  static Run upToPull(EnsembleResult result, Course course) {
-    return new Run(result, course, 0);
+  /** Lowest of the final cores of each draw [K]. */
+  double[] coldest() {
+    double[] coldest = finalCore.clone();
+    for (double[] core : cores) {
+      for (int i = 0; i < coldest.length; i++) {
+        coldest[i] = Math.min(coldest[i], core[i]);
+      }
+    }
+    return coldest;
   }
 
   int size() {
@@ -68,8 +86,26 @@ final class Run {
 
   /** Whether a draw was computed to its end, or to a rule that it did not meet in time. */
   boolean isComputed(int member) {
+    boolean computed = true;
+    for (double[] core : cores) {
+      computed &= core[member] > 0;
+    }
     MemberStatus status = result.status(member);
-    return status == MemberStatus.COMPLETED || status == MemberStatus.END_RULE_NOT_MET;
+    return computed
+        && (status == MemberStatus.COMPLETED || status == MemberStatus.END_RULE_NOT_MET);
+  }
+
+  /** Highest cores of a station; 0 where it was not computed to its end. */
+  private double[] highest(EnsembleResult station) {
+    double[] highest = new double[station.size()];
+    for (int i = 0; i < highest.length; i++) {
+      if (station.status(i) == MemberStatus.COMPLETED) {
+        for (int stage = 0; stage < course.hold; stage++) {
+          highest[i] = Math.max(highest[i], station.corePeak(i, stage));
+        }
+      }
+    }
+    return highest;
   }
 
   private double[] ends(int stage) {

@@ -2,84 +2,73 @@ package org.roastfield.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.units.Temperatures;
 
 /**
- * Draws at a few pull readings, and the final core of each as a function of the reading, straight
- * between them.
+ * Draws at a few pull readings, and what comes of each as a function of the reading, straight
+ * between them; weighed under rules that draw the rise of the display on for some time.
  */
 final class Scan {
 
   /** Readings are weighed on whole multiples of this, from 0 °C [K]. */
   private static final double MESH = 0.1;
 
-  private final double[] readings;
-  private final double[][] finalCores;
-  private final boolean[][] reached;
+  /** Gain of a loss for which a rule may be less simple: assumed. */
+  private static final double WORTH_IT = 0.98;
+
   private final PlanRequest request;
+  private final double ahead;
+  private final ScanNodes nodes;
   private final List<Candidate> candidates = new ArrayList<>();
 
   /** Largest lack of a chance demanded by a minimum, of each candidate. */
   private final List<Double> shortages = new ArrayList<>();
 
   /**
-   * @param run draws of all readings, those of one side by side
+   * @param ahead how long the rise of the display is drawn on [s]
    */
-  Scan(PlanRequest request, double[] readings, Run run) {
+  Scan(PlanRequest request, ScanNodes nodes, double ahead) {
     this.request = request;
-    this.readings = readings;
-    int count = run.size() / readings.length;
-    List<Integer> computed = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      boolean all = true;
-      for (int k = 0; k < readings.length; k++) {
-        all &= run.isComputed(k * count + i);
-      }
-      if (all) {
-        computed.add(i);
-      }
-    }
-    finalCores = new double[readings.length][computed.size()];
-    reached = new boolean[readings.length][computed.size()];
-    for (int k = 0; k < readings.length; k++) {
-      for (int i = 0; i < computed.size(); i++) {
-        int at = k * count + computed.get(i);
-        finalCores[k][i] = run.finalCore[at];
-        reached[k][i] = run.pull[at] < Double.POSITIVE_INFINITY;
-      }
-    }
-    weigh();
-  }
-
-  private void weigh() {
+    this.nodes = nodes;
+    this.ahead = ahead;
     double zero = Temperatures.ZERO_CELSIUS;
-    int first = (int) Math.ceil((readings[0] - zero) / MESH - 1e-6);
-    int last = (int) Math.floor((readings[readings.length - 1] - zero) / MESH + 1e-6);
+    int first = (int) Math.ceil((nodes.lowest() - zero) / MESH - 1e-6);
+    int last = (int) Math.floor((nodes.highest() - zero) / MESH + 1e-6);
     for (int n = first; n <= last; n++) {
       candidates.add(candidate(zero + n * MESH));
     }
   }
 
+  /** The scan of least loss among times that the rise is drawn on; simple ones are preferred. */
+  Scan bestOf(double[] aheads) {
+    Scan best = this;
+    for (double other : aheads) {
+      Scan scan = new Scan(request, nodes, other);
+      if (scan.best().isPresent() && best.best().isPresent()) {
+        double loss = scan.best().get().expectedLoss();
+        best = loss < WORTH_IT * best.best().get().expectedLoss() ? scan : best;
+      }
+    }
+    return best;
+  }
+
+  /** Rule that ends the gentle heat at a reading at the middle pace. */
+  Pull pullAt(double reading) {
+    return new Pull(reading + ahead * nodes.middleRate(reading), ahead);
+  }
+
   private Candidate candidate(double reading) {
-    int k = 1;
-    while (k < readings.length - 1 && readings[k] < reading) {
-      k++;
-    }
-    double share = (reading - readings[k - 1]) / (readings[k] - readings[k - 1]);
-    double[] cores = new double[finalCores[k].length];
-    double got = 0;
-    for (int i = 0; i < cores.length; i++) {
-      cores[i] = (1 - share) * finalCores[k - 1][i] + share * finalCores[k][i];
-      got += (1 - share) * (reached[k - 1][i] ? 1 : 0) + share * (reached[k][i] ? 1 : 0);
-    }
+    double[][] cores = nodes.cores(pullAt(reading));
+    double arrives = nodes.reached(reading);
     Tally tally = Tally.of(cores, request);
     shortages.add(tally.shortage());
-    double arrives = got / cores.length;
     boolean allowed = arrives >= request.service().chance() && tally.meetsMinima();
     return new Candidate(
         reading,
         tally.expectedLoss(),
-        Spread.of(cores),
+        Spread.of(cores[0]),
         tally.under(),
         tally.over(),
         arrives,
@@ -90,16 +79,15 @@ final class Scan {
     return candidates;
   }
 
-  /** Allowed candidate of least expected loss, or an empty list. */
-  List<Candidate> best() {
-    List<Candidate> best = new ArrayList<>();
+  /** Allowed candidate of least expected loss. */
+  Optional<Candidate> best() {
+    @Nullable Candidate best = null;
     for (Candidate one : candidates) {
-      if (one.allowed() && (best.isEmpty() || one.expectedLoss() < best.get(0).expectedLoss())) {
-        best.clear();
-        best.add(one);
+      if (one.allowed() && (best == null || one.expectedLoss() < best.expectedLoss())) {
+        best = one;
       }
     }
-    return best;
+    return Optional.ofNullable(best);
   }
 
   /**
@@ -122,6 +110,12 @@ final class Scan {
     Candidate after = candidates.get(Math.min(candidates.size() - 1, at + 5));
     return (after.finalCore().median() - before.finalCore().median())
         / (after.reading() - before.reading());
+  }
+
+  /** Share by which the middle rate grows with the reading [1/K]. */
+  double growthAt(double reading) {
+    double rate = nodes.middleRate(reading);
+    return (nodes.middleRate(reading + 0.5) - nodes.middleRate(reading - 0.5)) / rate;
   }
 
   Candidate lowest() {

@@ -56,7 +56,12 @@ public final class SearPlanner {
 
   /** Point at the middle of beliefs, values by the parameters' ids. */
   public static ParameterPoint middle(Prior prior) {
-    return Draws.point(prior, prior.mean());
+    return at(prior, prior.mean());
+  }
+
+  /** Point of coordinates of beliefs, values by the parameters' ids. */
+  public static ParameterPoint at(Prior prior, double[] coordinates) {
+    return Draws.point(prior, coordinates);
   }
 
   /**

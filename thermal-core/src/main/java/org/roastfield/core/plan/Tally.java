@@ -14,19 +14,38 @@ import java.util.List;
 record Tally(
     double expectedLoss, double under, double over, List<Minimum> minima, List<Double> chances) {
 
-  static Tally of(double[] finalCores, PlanRequest request) {
+  /**
+   * @param cores final cores of the planned cook and of each station, over draws [K]
+   */
+  static Tally of(double[][] cores, PlanRequest request) {
+    int count = cores[0].length;
     double loss = 0;
-    double under = 0;
-    double over = 0;
-    for (double core : finalCores) {
-      loss += request.loss().of(core, request.wish());
-      under += core < request.wish().low() ? 1 : 0;
-      over += core > request.wish().high() ? 1 : 0;
+    double[] coldest = cores[0].clone();
+    for (int s = 0; s < cores.length; s++) {
+      CoreWish wish = s == 0 ? request.wish() : request.stations().get(s - 1).wish();
+      for (int i = 0; i < count; i++) {
+        loss += request.loss().of(cores[s][i], wish) / cores.length;
+        coldest[i] = Math.min(coldest[i], cores[s][i]);
+      }
     }
-    int count = finalCores.length;
     List<Double> chances =
-        request.minima().stream().map(one -> shareFrom(one.temperature(), finalCores)).toList();
-    return new Tally(loss / count, under / count, over / count, request.minima(), chances);
+        request.minima().stream().map(one -> shareFrom(one.temperature(), coldest)).toList();
+    return new Tally(
+        loss / count,
+        under(cores[0], request.wish()),
+        over(cores[0], request.wish()),
+        request.minima(),
+        chances);
+  }
+
+  /** Share of final cores below a wish. */
+  static double under(double[] cores, CoreWish wish) {
+    return 1 - shareFrom(wish.low(), cores);
+  }
+
+  /** Share of final cores above a wish. */
+  static double over(double[] cores, CoreWish wish) {
+    return shareFrom(Math.nextUp(wish.high()), cores);
   }
 
   boolean meetsMinima() {

@@ -118,7 +118,7 @@ public final class WhatIf {
 
   private Run run(PlanRequest request, Plan plan) {
     Draws draws = Draws.of(request, simulator);
-    draws.learn(plan.reading());
+    draws.learnIfNeeded(plan.reading());
     return draws.run(draws.size(), plan.reading(), request.service().leastRest(), plan.lead());
   }
 

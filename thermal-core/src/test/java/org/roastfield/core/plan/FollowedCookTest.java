@@ -44,7 +44,7 @@ class FollowedCookTest {
     int count = 200;
     for (int i = 0; i < count; i++) {
       Cook drawn = REQUEST.cook().at(Draws.point(REQUEST.prior(), REQUEST.prior().draw(random)));
-      PullRule rule = PullRule.atReading(plan.reading());
+      PullRule rule = PullRule.of(plan.pull());
       cooks.add(FollowedCook.by(rule, truth(drawn, 0), REQUEST.service().leastRest(), plan.lead()));
     }
     Spread core = plan.finalCore();
@@ -78,6 +78,18 @@ class FollowedCookTest {
   void readingThatNeverComes_isSaid() {
     FollowedCook never = FollowedCook.by(PullRule.atReading(400), truth(middle(), 0), 900, 14_000);
     assertEquals(Double.POSITIVE_INFINITY, never.ready(), 0);
+  }
+
+  @Test
+  void paceOfTheDisplay_decides() {
+    Pull pull = new Pull(330, 1200);
+    assertEquals(330 - 1200 * 5.0 / 1000, pull.reading(1000), 1e-12);
+    PullRule rule = PullRule.of(pull);
+    double time = 0;
+    while (!rule.pulls(time, 280 + 0.005 * time)) {
+      time += 30;
+    }
+    assertEquals((330 - 280) / 0.005 - 1200, time, 30);
   }
 
   @Test

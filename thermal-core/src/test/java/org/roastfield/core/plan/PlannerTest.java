@@ -28,6 +28,14 @@ class PlannerTest {
     assertEquals(0.9, plan.chanceReady(), 0.02);
   }
 
+  /** Carryover grows with the rate at which the core rises, which a fixed reading ignores. */
+  @Test
+  void pull_goesByThePace_ofTheDisplay() {
+    Plan plan = Planner.withDefaults().plan(loin());
+    assertTrue(plan.pull().ahead() > 0);
+    assertTrue(plan.pull().reading(1200) < plan.pull().reading(2400));
+  }
+
   @Test
   void milestones_followEachOther() {
     Plan plan = Planner.withDefaults().plan(loin());
@@ -87,6 +95,28 @@ class PlannerTest {
     assertEquals(
         List.of(Shortfall.Reason.TOO_LATE),
         plan.shortfalls().stream().map(Shortfall::reason).toList());
+  }
+
+  /** A station of the same size ends its stages by the clock, at the pull of the planned cook. */
+  @Test
+  void station_ofTheSameSize_isLikeThePlannedCook_andOthersAreNot() {
+    Station same = new Station("same", PlanCooks.loin().cooks(), MEDIUM);
+    Station thin =
+        new Station("thin", PlanCooks.loin(0.07, Temperatures.celsius(110)).cooks(), MEDIUM);
+    Plan plan = Planner.withDefaults().plan(loin().withStations(List.of(same, thin)));
+    Spread like = plan.stations().get(0).finalCore();
+    assertEquals(plan.finalCore().median(), like.median(), 0.02);
+    assertEquals(plan.chanceUnder(), plan.stations().get(0).chanceUnder(), 0.02);
+    assertTrue(plan.stations().get(1).finalCore().low() > like.low() + 2);
+  }
+
+  @Test
+  void stationThatOvercooks_lowersTheReading() {
+    Station thin =
+        new Station("thin", PlanCooks.loin(0.07, Temperatures.celsius(110)).cooks(), MEDIUM);
+    Plan alone = Planner.withDefaults().plan(loin());
+    Plan both = Planner.withDefaults().plan(loin().withStations(List.of(thin)));
+    assertTrue(both.reading() < alone.reading() - 1);
   }
 
   @Test
