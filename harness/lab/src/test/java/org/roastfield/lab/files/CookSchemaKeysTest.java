@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,8 @@ class CookSchemaKeysTest {
       if (CorpusTest.expected(path).equals("valid")) {
         CookFile file = CookFileReader.parse("cook.yaml", Files.readAllBytes(path));
         for (Place place : Place.all(file.statements())) {
-          seen.get(place.schema()).addAll(place.keys().values().keySet());
+          Objects.requireNonNull(seen.get(place.schema()))
+              .addAll(place.keys().values().keySet());
         }
       }
     }
