@@ -44,7 +44,7 @@ class CookFileErrorsTest {
         arguments(
             "  food: beef",
             "  {a: b}: beef",
-            "6:3: found a key that is no single word, expected one of food, shape, thickness,"
+            "6:3: found a key that is no single word, expected one of food, handling, shape, thickness,"
                 + " diameter, girth, diameters, girths, length, width, weight, biot-number,"
                 + " start-temperature, material, emissivity, water-activity, surface"),
         arguments(
