@@ -106,7 +106,8 @@ public final class CookFileReader {
                 "cut",
                 "probes",
                 "stages",
-                "wishes");
+                "wishes",
+                "plan");
     return new CookFileReader(fileName, section, path);
   }
 
@@ -152,12 +153,17 @@ public final class CookFileReader {
     boolean taper = cut.taper().isPresent();
     Wishes wishes =
         section.optional("wishes").map(e -> Wishes.read(e, taper, facts)).orElse(Wishes.none());
+    boolean doneness = !wishes.doneness().isEmpty();
     return new CookNotes(
         serves,
         wishes,
         cooker.isPresent() ? Optional.of(cooker(cooker.get())) : Optional.empty(),
         cut.surface(),
-        cut.handling());
+        cut.handling(),
+        section
+            .optional("plan")
+            .map(e -> PlanReader.read(e, serves, doneness, cut.cut().shape(), facts))
+            .orElse(PlanWishes.none()));
   }
 
   private CookerReference cooker(Entry entry) throws IOException {

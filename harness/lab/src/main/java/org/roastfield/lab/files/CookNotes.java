@@ -12,13 +12,15 @@ import org.roastfield.core.outcome.CutKind;
  * @param cooker profile that the file names
  * @param surface what was done to the surface
  * @param handling what was done to the meat before: intact, tenderised, rolled or ground
+ * @param plan for planning alone
  */
 public record CookNotes(
     Optional<LocalDateTime> serves,
     Wishes wishes,
     Optional<CookerReference> cooker,
     SurfaceState surface,
-    Optional<CutKind> handling) {
+    Optional<CutKind> handling,
+    PlanWishes plan) {
 
   private static final CookNotes NONE =
       new CookNotes(
@@ -26,7 +28,8 @@ public record CookNotes(
           Wishes.none(),
           Optional.empty(),
           SurfaceState.unstated(),
-          Optional.empty());
+          Optional.empty(),
+          PlanWishes.none());
 
   /** Nothing is said. */
   public static CookNotes none() {

@@ -1,0 +1,84 @@
+package org.roastfield.lab.files;
+
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a cook file says for planning: all of it may be left out.
+ *
+ * @param zone of the file's clock times
+ * @param earliest service
+ * @param latest service
+ * @param carving time from carving to the table [s]
+ * @param onTime chance wanted of being on the table by the latest service, in (0, 1)
+ * @param core final temperature of the coldest place that is wished [K]; instead of doneness
+ * @param minimum that the user sets
+ * @param restAtLeast shortest time from the last heat to the table [s]
+ * @param restAtMost longest such time [s]
+ * @param fireReady time from lighting until the chamber is steady [s]
+ * @param plates how much to buy for
+ * @param salt to be put on ahead
+ */
+public record PlanWishes(
+    Optional<ZoneId> zone,
+    Optional<LocalDateTime> earliest,
+    Optional<LocalDateTime> latest,
+    OptionalDouble carving,
+    OptionalDouble onTime,
+    OptionalDouble core,
+    Optional<Minimum> minimum,
+    OptionalDouble restAtLeast,
+    OptionalDouble restAtMost,
+    OptionalDouble fireReady,
+    Optional<Plates> plates,
+    Optional<Salt> salt) {
+
+  private static final PlanWishes NONE =
+      new PlanWishes(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty());
+
+  /** Nothing is said. */
+  public static PlanWishes none() {
+    return NONE;
+  }
+
+  /**
+   * A minimum that the user sets.
+   *
+   * @param core temperature that the coldest place is to reach [K]
+   * @param chance wanted of that, in (0, 1)
+   */
+  public record Minimum(double core, double chance) {}
+
+  /**
+   * Whom the cut is to feed.
+   *
+   * @param people how many
+   * @param portion cooked and carved, for one [kg]; empty if not stated
+   * @param trim share of the bought weight that is cut off; empty if not stated
+   * @param bone share of what is cooked that is bone; empty if not stated
+   */
+  public record Plates(
+      int people, OptionalDouble portion, OptionalDouble trim, OptionalDouble bone) {}
+
+  /**
+   * Salt put on ahead.
+   *
+   * @param share of the raw weight, in (0, 1)
+   * @param depth below the surface at which it is to have arrived [m]; empty if not stated
+   */
+  public record Salt(double share, OptionalDouble depth) {}
+}

@@ -1,0 +1,75 @@
+package org.roastfield.lab.plan;
+
+import java.util.OptionalDouble;
+import org.roastfield.lab.files.PlanWishes;
+
+/**
+ * How much to buy for the plates that are to be filled.
+ *
+ * @param people how many
+ * @param portion for one, cooked and carved [kg]
+ * @param trim share of the bought weight that is cut off
+ * @param bone share of what is cooked that is bone
+ * @param yield what is left of boneless raw weight after the cook, by its estimate
+ */
+public record Purchase(int people, double portion, double trim, double bone, double yield) {
+
+  /**
+   * A portion if nothing is said, cooked [kg]: a main dish, about twice the 85 g that nutrition
+   * labels in the United States count as one serving of cooked meat (21 CFR 101.12, from memory);
+   * assumed.
+   */
+  public static final double PORTION = 0.170;
+
+  /** Share cut off if nothing is said: silver skin and loose fat; assumed. */
+  public static final double TRIM = 0.05;
+
+  /** Bone if nothing is said: the catalogue's cuts have none. */
+  public static final double BONE = 0;
+
+  /**
+   * @throws IllegalArgumentException if a share leaves nothing, or a number is not positive
+   */
+  public Purchase {
+    check("people", people);
+    check("portion", portion);
+    check("1 - trim", 1 - trim);
+    check("1 - bone", 1 - bone);
+    check("yield", yield);
+  }
+
+  private static void check(String name, double value) {
+    if (!(value > 0)) {
+      throw new IllegalArgumentException(name + " must be greater than 0, was " + value);
+    }
+  }
+
+  /** What a cook file wishes, with what it leaves unsaid assumed. */
+  public static Purchase of(PlanWishes.Plates plates, double yield) {
+    return new Purchase(
+        plates.people(),
+        or(plates.portion(), PORTION),
+        or(plates.trim(), TRIM),
+        or(plates.bone(), BONE),
+        yield);
+  }
+
+  private static double or(OptionalDouble stated, double otherwise) {
+    return stated.orElse(otherwise);
+  }
+
+  /** Weight to buy [kg]. */
+  public double bought() {
+    return people * portion / (yield * (1 - bone) * (1 - trim));
+  }
+
+  /** Weight to put on, trimmed, with its bone [kg]. */
+  public double cooked() {
+    return bought() * (1 - trim);
+  }
+
+  /** How many people a trimmed cut feeds. */
+  public int fedBy(double mass) {
+    return (int) Math.floor(mass * (1 - bone) * yield / portion + 1e-9);
+  }
+}
