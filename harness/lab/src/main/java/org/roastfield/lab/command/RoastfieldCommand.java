@@ -11,6 +11,7 @@ import picocli.CommandLine.IVersionProvider;
     mixinStandardHelpOptions = true,
     versionProvider = RoastfieldCommand.VersionText.class,
     subcommands = {
+      PlanCommand.class,
       SimulateCommand.class,
       SaltCommand.class,
       ReplayCommand.class,

@@ -65,7 +65,7 @@ public final class CalendarFile {
     if (entry.alarm()) {
       line("BEGIN:VALARM");
       line("ACTION:DISPLAY");
-      line("TRIGGER:PT0S");
+      line("TRIGGER;RELATED=START:PT0S");
       line("DESCRIPTION:" + escaped(entry.summary()));
       line("END:VALARM");
     }

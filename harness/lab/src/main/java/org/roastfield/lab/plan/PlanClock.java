@@ -6,7 +6,6 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.time.zone.ZoneRules;
 import java.util.Optional;
 
 /**
@@ -16,11 +15,11 @@ import java.util.Optional;
 public final class PlanClock {
 
   private final LocalDateTime zero;
-  private final Optional<ZoneId> zone;
+  private final Optional<ZonedDateTime> zoned;
 
-  private PlanClock(LocalDateTime zero, Optional<ZoneId> zone) {
+  private PlanClock(LocalDateTime zero, Optional<ZonedDateTime> zoned) {
     this.zero = zero;
-    this.zone = zone;
+    this.zoned = zoned;
   }
 
   /**
@@ -38,7 +37,13 @@ public final class PlanClock {
               + ", where clocks go forward over it, was "
               + zero);
     }
-    return new PlanClock(zero, zone);
+    return new PlanClock(zero, zone.map(zero::atZone));
+  }
+
+  /** The same clock with a zero that is so much later [s]; below 0, earlier. */
+  public PlanClock moved(double seconds) {
+    long whole = Math.round(seconds);
+    return new PlanClock(at(whole), zoned.map(z -> z.plusSeconds(whole)));
   }
 
   /** Clock time of the zero. */
@@ -48,49 +53,47 @@ public final class PlanClock {
 
   /** Zone, if one is known. */
   public Optional<ZoneId> zone() {
-    return zone;
+    return zoned.map(ZonedDateTime::getZone);
   }
 
   /** Clock time, to the nearest second, at a time after the zero [s]. */
   public LocalDateTime at(double time) {
-    return zone.map(z -> zoned(z, time).toLocalDateTime())
+    return zoned(time)
+        .map(ZonedDateTime::toLocalDateTime)
         .orElseGet(() -> zero.plusSeconds(Math.round(time)));
   }
 
   /** The same as an instant; empty without a zone. */
   public Optional<Instant> instant(double time) {
-    return zone.map(z -> zoned(z, time).toInstant());
+    return zoned(time).map(ZonedDateTime::toInstant);
   }
 
   /** Time after the zero [s] at a clock time; of one that is left out, as much later. */
   public double timeOf(LocalDateTime clock) {
-    return zone.map(z -> Duration.between(zoned(z, 0), clock.atZone(z)))
+    return zoned
+        .map(z -> Duration.between(z, clock.atZone(z.getZone())))
         .orElseGet(() -> Duration.between(zero, clock))
         .toSeconds();
   }
 
   /** Time after the zero [s] at an instant, by the given zone if the plan has none. */
   public double timeOf(Instant instant, ZoneId otherwise) {
-    ZoneId at = zone.orElse(otherwise);
-    return Duration.between(zero.atZone(at), instant.atZone(at)).toSeconds();
+    return Duration.between(zoned.orElse(zero.atZone(otherwise)).toInstant(), instant).toSeconds();
   }
 
   /** By how much clocks are put forward between two times after the zero [s]; below 0 if back. */
   public double forward(double from, double to) {
-    return zone.map(z -> (double) (offset(z, to) - offset(z, from))).orElse(0.0);
+    return zoned.isEmpty()
+        ? 0
+        : offset(to).orElseThrow().getTotalSeconds() - offset(from).orElseThrow().getTotalSeconds();
   }
 
   /** Offset from UTC at a time after the zero, such as +02:00; empty without a zone. */
   public Optional<ZoneOffset> offset(double time) {
-    return zone.map(z -> zoned(z, time).getOffset());
+    return zoned(time).map(ZonedDateTime::getOffset);
   }
 
-  private ZonedDateTime zoned(ZoneId zone, double time) {
-    return zero.atZone(zone).plusSeconds(Math.round(time));
-  }
-
-  private int offset(ZoneId zone, double time) {
-    ZoneRules rules = zone.getRules();
-    return rules.getOffset(zoned(zone, time).toInstant()).getTotalSeconds();
+  private Optional<ZonedDateTime> zoned(double time) {
+    return zoned.map(z -> z.plusSeconds(Math.round(time)));
   }
 }

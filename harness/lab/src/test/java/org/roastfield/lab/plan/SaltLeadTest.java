@@ -24,15 +24,19 @@ class SaltLeadTest {
 
   /**
    * Of a dose M/A on a half-space, content at depth x is (M/A)/√(πDt)·exp(−x²/(4Dt)); over the mean
-   * of half a slab, R/√(πDt)·exp(−x²/(4Dt)), which is 1/2 at 8 mm at the time below.
+   * of half a slab, R/√(πDt)·exp(−x²/(4Dt)). Here it goes in over two hours, and the lead is a
+   * multiple of a quarter of an hour, in which content rises by up to 0.07.
    */
   @Test
   void leadOfAThickSlab_isThatOfTheHalfSpace() {
-    double time = lead(0.012, 0.008).orElseThrow().before() - 3600;
-    double dt = 2.2e-10 * time;
-    double content =
-        0.1 / StrictMath.sqrt(StrictMath.PI * dt) * StrictMath.exp(-0.008 * 0.008 / (4 * dt));
-    assertEquals(SaltLead.ARRIVED, content, 0.08);
+    double lead = lead(0.012, 0.008).orElseThrow().before();
+    double content = 0;
+    for (int i = 0; i < 720; i++) {
+      double dt = 2.2e-10 * (lead - 10 * (i + 0.5));
+      content +=
+          0.1 / StrictMath.sqrt(StrictMath.PI * dt) * StrictMath.exp(-0.008 * 0.008 / (4 * dt));
+    }
+    assertEquals(SaltLead.ARRIVED + 0.035, content / 720, 0.045);
   }
 
   @Test

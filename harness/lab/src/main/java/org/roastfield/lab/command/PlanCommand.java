@@ -1,0 +1,166 @@
+package org.roastfield.lab.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.roastfield.core.cook.Probe;
+import org.roastfield.core.plan.PlanRequest;
+import org.roastfield.core.plan.Planner;
+import org.roastfield.lab.cooker.VariedCook;
+import org.roastfield.lab.plan.CookerBelief;
+import org.roastfield.lab.plan.PlanAsk;
+import org.roastfield.lab.plan.PlanCalendar;
+import org.roastfield.lab.plan.PlanMaker;
+import org.roastfield.lab.plan.PlanSheet;
+import org.roastfield.lab.plan.UnplannableException;
+import org.roastfield.lab.replay.Readout;
+import org.roastfield.lab.report.PlanReport;
+import org.roastfield.lab.result.ManifestJson;
+import org.roastfield.lab.result.PlanJson;
+import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.result.RunManifest.Setting;
+import org.roastfield.lab.timeline.TemperatureScale;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Works a cook backwards from the table. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    description =
+        "Works a cook backwards from the table: when to do what, at which reading it comes off the"
+            + " gentle heat, and the chances of that.")
+final class PlanCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "COOK.yaml", description = "Cook file.")
+  private Path cookPath = Path.of("");
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description =
+          "Where plan.json, manifest.json, plan.html and plan.ics go (default:"
+              + " roastfield-out/NAME-OF-THE-COOK here; with --json, nowhere).")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(names = "--json", description = "Print plan.json instead of the timetable.")
+  private boolean json;
+
+  @Option(names = "--fahrenheit", description = "Words and pictures in °F instead of °C.")
+  private boolean fahrenheit;
+
+  @Option(
+      names = "--probe",
+      paramLabel = "NAME",
+      description =
+          "Probe of the cook file that decides when it comes off, or core for one in the middle"
+              + " (default: the only one that is meant for the core or has errors stated).")
+  private Optional<String> probe = Optional.empty();
+
+  @Option(
+      names = "--members",
+      paramLabel = "N",
+      description = "Cooks that are drawn, 20 to 100000 (default: ${DEFAULT-VALUE}).")
+  private int members = PlanRequest.USUAL_MEMBERS;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of the draws (default: ${DEFAULT-VALUE}).")
+  private long seed = 1;
+
+  @Mixin private PlanArguments when = new PlanArguments();
+
+  private final Clock clock = Clock.systemDefaultZone();
+
+  PlanCommand() {}
+
+  @Override
+  public Integer call() throws IOException {
+    if (members < 20 || members > 100_000) {
+      throw new BadInputException("--members must be from 20 to 100000, was " + members);
+    }
+    CookInput input = CookInput.read(cookPath);
+    try {
+      finish(input, sheet(input));
+    } catch (UnplannableException e) {
+      throw new BadInputException(input.cook().fileName() + " cannot be planned: " + e.getMessage());
+    }
+    return 0;
+  }
+
+  private PlanSheet sheet(CookInput input) {
+    VariedCook cook = cook(input);
+    CookerBelief belief = CookerBelief.population(cook);
+    TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+    PlanAsk ask =
+        new PlanAsk(
+            when.service(input.cook()),
+            when.zone(),
+            zero -> when.now(zero, clock),
+            members,
+            seed,
+            scale);
+    int workers = Runtime.getRuntime().availableProcessors();
+    ExecutorService executor = Executors.newFixedThreadPool(workers);
+    try {
+      return PlanMaker.sheet(cook, belief, ask, executor, workers);
+    } finally {
+      executor.shutdown();
+    }
+  }
+
+  private VariedCook cook(CookInput input) {
+    try {
+      Readout display = Readout.of(input.cook(), probe);
+      return VariedCook.planned(input.cook(), display.probe().orElse(Probe.CORE));
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private void finish(CookInput input, PlanSheet sheet) throws IOException {
+    RunManifest manifest =
+        Manifests.of("plan", List.of(input.entry()), Planner.PLANNING, settings());
+    String planText = PlanJson.text(sheet);
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("plan.json", planText);
+    files.put("manifest.json", ManifestJson.text(manifest));
+    files.put("plan.html", PlanReport.html(sheet, manifest));
+    files.put("plan.ics", PlanCalendar.text(sheet, clock.instant()));
+    PrintWriter screen = spec.commandLine().getOut();
+    screen.print(json ? planText : PlanText.of(sheet));
+    if (out.isPresent() || !json) {
+      OutputFolder folder =
+          out.map(OutputFolder::new).orElseGet(() -> OutputFolder.named(input.cook().name()));
+      folder.write(files);
+      if (!json) {
+        screen.println("Wrote " + String.join(", ", files.keySet()) + " in " + folder.path());
+      }
+    }
+    screen.flush();
+  }
+
+  private List<Setting> settings() {
+    List<Setting> settings = new ArrayList<>(when.settings());
+    probe.ifPresent(name -> settings.add(new Setting("probe", name)));
+    settings.add(new Setting("members", Integer.toString(members)));
+    settings.add(new Setting("seed", Long.toString(seed)));
+    return settings;
+  }
+}

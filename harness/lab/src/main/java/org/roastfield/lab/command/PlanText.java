@@ -1,0 +1,131 @@
+package org.roastfield.lab.command;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.roastfield.lab.plan.Lateness;
+import org.roastfield.lab.plan.PlanLine;
+import org.roastfield.lab.plan.PlanSentences;
+import org.roastfield.lab.plan.PlanSheet;
+import org.roastfield.lab.plan.PlanStep;
+import org.roastfield.lab.plan.Words;
+
+/** A plan as text for one screen: at most 40 lines of at most 100 columns. */
+final class PlanText {
+
+  /** Lines of a screen, less that which names the files. */
+  private static final int MOST = 39;
+
+  private static final int WIDEST = 100;
+  private static final int WIDEST_STEP = 40;
+
+  /** A space that a line may end at: none before a unit. */
+  private static final Pattern BREAK = Pattern.compile(" (?!(?:%|°C|°F|K|min|h|d|g|kg|mm)\\b|%)");
+
+  private final PlanSheet sheet;
+  private final List<String> lines = new ArrayList<>();
+
+  private PlanText(PlanSheet sheet) {
+    this.sheet = sheet;
+  }
+
+  static String of(PlanSheet sheet) {
+    PlanText text = new PlanText(sheet);
+    text.head();
+    text.timetable();
+    text.cautions();
+    return String.join("\n", text.lines) + "\n";
+  }
+
+  private void head() {
+    LocalDateTime table = sheet.clock().at(sheet.carving());
+    wrap(
+        "",
+        "",
+        sheet.file().name()
+            + ", on the table at "
+            + Words.clock(table)
+            + " on "
+            + Words.day(table)
+            + sheet.clock().zone().map(zone -> ", " + zone).orElse("")
+            + (sheet.file().madeUp() ? " (numbers made up)" : ""));
+    sheet.late().ifPresent(this::late);
+    sheet.problems().forEach(problem -> statement("NOT MET: ", "  ", problem));
+    lines.add("");
+  }
+
+  private void late(Lateness late) {
+    wrap("TOO LATE: ", "  ", PlanSentences.late(late, sheet.plan().members()));
+  }
+
+  private void timetable() {
+    TextTable table = new TextTable(false, false, true, false, false);
+    table.add("clock", "10 to 90 %", "slack", "estimated", "when it slips");
+    LocalDate day = Words.minute(sheet.clock().at(sheet.carving())).toLocalDate();
+    for (PlanStep step : sheet.steps()) {
+      table.add(
+          PlanSentences.clock(sheet.clock(), step.time().median(), day),
+          step.isByClock() ? "" : PlanSentences.range(sheet.clock(), step.time()),
+          slack(step),
+          shortened(step.what()),
+          step.slips());
+    }
+    table.toString().lines().forEach(lines::add);
+    double first = sheet.steps().get(0).time().median();
+    PlanSentences.change(sheet.clock(), first).ifPresent(words -> wrap("", "  ", words));
+    lines.add("");
+  }
+
+  private static String slack(PlanStep step) {
+    return Double.isFinite(step.slack()) ? Words.duration(step.slack()) : "";
+  }
+
+  private static String shortened(String text) {
+    int length = text.codePointCount(0, text.length());
+    return length <= WIDEST_STEP
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, WIDEST_STEP - 1)) + "…";
+  }
+
+  private void statement(String lead, String indent, PlanLine line) {
+    String status = line.status().isEmpty() ? "" : " [" + line.status() + "]";
+    wrap(lead, indent, line.subject() + ": " + line.text() + status);
+  }
+
+  /** Cautions in any case; before them as many statements as the screen holds. */
+  private void cautions() {
+    int place = lines.size();
+    lines.add("");
+    PlanSentences.pressing(sheet).forEach(sentence -> wrap("! ", "  ", sentence));
+    wrap("! ", "  ", PlanSentences.ALWAYS + " All that was found: plan.html.");
+    List<String> end = List.copyOf(lines.subList(place, lines.size()));
+    lines.subList(place, lines.size()).clear();
+    for (PlanLine line : sheet.lines()) {
+      int before = lines.size();
+      statement("", "  ", line);
+      if (lines.size() + end.size() > MOST) {
+        lines.subList(before, lines.size()).clear();
+      }
+    }
+    lines.addAll(end);
+  }
+
+  /** A sentence over as many lines as it takes, broken at spaces. */
+  private void wrap(String lead, String indent, String sentence) {
+    StringBuilder line = new StringBuilder(lead);
+    boolean empty = true;
+    for (String word : BREAK.split(sentence, -1)) {
+      int length = line.codePointCount(0, line.length()) + word.codePointCount(0, word.length());
+      if (!empty && length + 1 > WIDEST) {
+        lines.add(line.toString());
+        line = new StringBuilder(indent);
+        empty = true;
+      }
+      line.append(empty ? "" : " ").append(word);
+      empty = false;
+    }
+    lines.add(line.toString());
+  }
+}

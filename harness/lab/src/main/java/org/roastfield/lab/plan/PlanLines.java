@@ -1,0 +1,281 @@
+package org.roastfield.lab.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.roastfield.core.plan.Milestone;
+import org.roastfield.core.plan.Minimum;
+import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.PlanRequest;
+import org.roastfield.core.plan.SearCheck;
+import org.roastfield.core.plan.Shortfall;
+import org.roastfield.core.plan.Spread;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.timeline.TemperatureScale;
+
+/** What a plan says beside its timetable. */
+final class PlanLines {
+
+  private final CookFile file;
+  private final Plan plan;
+  private final PlanRequest request;
+  private final CoreWishes wish;
+  private final TemperatureScale scale;
+
+  PlanLines(
+      CookFile file, Plan plan, PlanRequest request, CoreWishes wish, TemperatureScale scale) {
+    this.file = file;
+    this.plan = plan;
+    this.request = request;
+    this.wish = wish;
+    this.scale = scale;
+  }
+
+  List<PlanLine> all(
+      Optional<Plan> known,
+      CookerBelief belief,
+      Optional<SearTable> sears,
+      Optional<Purchase> purchase,
+      Optional<SaltLead> salt) {
+    List<PlanLine> lines = new ArrayList<>();
+    lines.add(finalCore());
+    lines.add(onTime());
+    if (plan.milestones().stream().anyMatch(one -> one.kind() == Milestone.Kind.SEAR)) {
+      lines.add(searCheck());
+    }
+    sears.ifPresent(table -> lines.add(table.line()));
+    lines.add(
+        known.filter(Plan::meetsWishes)
+            .map(one -> cooker(one, belief))
+            .orElseGet(() -> new PlanLine("cooker", belief.words(), "")));
+    purchase.ifPresent(one -> lines.add(buy(one)));
+    file.notes().plan().salt().ifPresent(asked -> lines.add(salt(salt)));
+    if (plan.notBuilt() > 0) {
+      lines.add(
+          new PlanLine(
+              "left out",
+              plan.notBuilt() + " of " + request.members() + " draws, which cannot be computed",
+              ""));
+    }
+    return lines;
+  }
+
+  private PlanLine finalCore() {
+    String minima = "";
+    for (Minimum minimum : request.minima()) {
+      minima +=
+          String.format(
+              Locale.ROOT,
+              "; %s or more was asked for with %.0f %%",
+              scale.text(minimum.temperature()),
+              100 * minimum.chance());
+    }
+    return new PlanLine(
+        "final core",
+        scale.text(plan.finalCore().median())
+            + between(plan.finalCore())
+            + ", wished "
+            + wished()
+            + ": short of it in "
+            + chance(plan.chanceUnder())
+            + ", beyond in "
+            + chance(plan.chanceOver())
+            + minima,
+        "");
+  }
+
+  private String wished() {
+    double low = request.wish().low();
+    double high = request.wish().high();
+    String range =
+        high > low
+            ? String.format(Locale.ROOT, "%.1f to %s", scale.value(low), scale.text(high))
+            : scale.text(low);
+    return wish.words().equals(range) ? range : range + " (" + wish.words() + ")";
+  }
+
+  private String between(Spread spread) {
+    return String.format(
+        Locale.ROOT, " (%.1f to %s)", scale.value(spread.low()), scale.text(spread.high()));
+  }
+
+  private PlanLine onTime() {
+    String latest = request.service().latest() > 0 ? "by the latest service" : "on time";
+    return new PlanLine(
+        "on time",
+        "rested "
+            + latest
+            + " in "
+            + chance(plan.chanceReady())
+            + (request.service().latest() > 0
+                ? ", by the wanted one in " + chance(plan.chanceReadyAsWished())
+                : "")
+            + "; kept warm for "
+            + Words.duration(plan.held().median())
+            + " ("
+            + Words.duration(plan.held().low())
+            + " to "
+            + Words.duration(plan.held().high())
+            + "), for more than "
+            + Words.duration(request.service().longestHold())
+            + " in "
+            + chance(plan.chanceHeldTooLong()),
+        "");
+  }
+
+  private PlanLine searCheck() {
+    SearCheck check = plan.searCheck();
+    String numbers =
+        String.format(
+            Locale.ROOT,
+            "%s of spread left against %s",
+            scale.differenceText(check.byReading()),
+            scale.differenceText(check.byTime()));
+    return new PlanLine(
+        "core after the sear",
+        check.readingTellsMore()
+            ? "tells the final core better than the clock does: " + numbers
+            : "only a check, it tells the final core no better than the clock: " + numbers,
+        "");
+  }
+
+  private PlanLine cooker(Plan known, CookerBelief belief) {
+    return new PlanLine(
+        "cooker",
+        belief.words()
+            + ". "
+            + (belief.fromLogs() ? "What it leaves open" : "Not knowing it")
+            + " widens the pull (10 to 90 %) from "
+            + width(known)
+            + " to "
+            + width(plan)
+            + ", the final core from "
+            + coreWidth(known)
+            + " to "
+            + coreWidth(plan)
+            + (belief.fromLogs() ? "" : "; its logs narrow that"),
+        "");
+  }
+
+  private static String width(Plan plan) {
+    Spread time = plan.milestone(Milestone.Kind.PULL).time();
+    return Words.duration(time.high() - time.low());
+  }
+
+  private String coreWidth(Plan plan) {
+    return scale.differenceText(plan.finalCore().high() - plan.finalCore().low());
+  }
+
+  private PlanLine buy(Purchase one) {
+    String text =
+        String.format(
+            Locale.ROOT,
+            "%.1f kg for %d people: %.0f g each cooked, %.0f %% trim, %.0f %% bone, %.0f %% left after"
+                + " cooking",
+            one.bought(),
+            one.people(),
+            1000 * one.portion(),
+            100 * one.trim(),
+            100 * one.bone(),
+            100 * one.yield());
+    String here =
+        file.extent()
+            .map(
+                extent ->
+                    String.format(
+                        Locale.ROOT,
+                        "; this cut, %.2f kg trimmed, feeds %d",
+                        extent.mass(),
+                        one.fedBy(extent.mass())))
+            .orElse("");
+    return new PlanLine("to buy", text + here, "assumed");
+  }
+
+  private PlanLine salt(Optional<SaltLead> salt) {
+    return salt.map(
+            lead ->
+                new PlanLine(
+                    "salt",
+                    String.format(
+                        Locale.ROOT,
+                        "%.1f %% of the raw weight, %.0f h ahead: by then %.0f mm deep it is half of"
+                            + " the mean of the cut",
+                        100 * lead.mass(),
+                        lead.before() / 3600,
+                        1000 * lead.depth()),
+                    "assumed"))
+        .orElseGet(
+            () ->
+                new PlanLine(
+                    "salt",
+                    "does not come that deep in "
+                        + Words.duration(SaltLead.LONGEST)
+                        + ": salt the slices instead",
+                    "assumed"));
+  }
+
+  /** Wishes that are not met, each with its reason. */
+  List<PlanLine> problems() {
+    return plan.shortfalls().stream().map(this::problem).toList();
+  }
+
+  private PlanLine problem(Shortfall shortfall) {
+    double wished = shortfall.wished();
+    double reached = shortfall.reached();
+    return switch (shortfall.reason()) {
+      case HEAT_TOO_LOW ->
+          line(
+              "Too little heat",
+              "the gentle heat does not bring the display far enough in the time allowed",
+              cores(wished, reached),
+              "A hotter fire, a thinner cut, or a later at-latest.");
+      case SEAR_TOO_MUCH ->
+          line(
+              "Too much sear",
+              "sear and carryover alone go beyond the wish",
+              cores(wished, reached),
+              "A shorter sear, or a thicker cut.");
+      case MINIMUM_ABOVE_WISH ->
+          line(
+              "Minimum above the wish",
+              "what is demanded lies above what is wished",
+              cores(wished, reached),
+              "A higher wish, or less chance demanded.");
+      case MINIMUM_NOT_MET ->
+          line(
+              "Minimum not met",
+              "no reading meets it with the chance demanded",
+              chance(reached) + " instead of " + chance(wished),
+              "A hotter fire, more time, or less chance demanded.");
+      case TOO_LATE ->
+          line(
+              "Too late",
+              "it should have gone on already",
+              Words.duration(reached) + " left of " + Words.duration(wished),
+              "A later service.");
+      case HELD_TOO_LONG ->
+          line(
+              "Kept too long",
+              "times differ so much that being on time means waiting",
+              chance(reached) + " within the time to be kept, instead of " + chance(wished),
+              "A later latest service, a longer rest-at-most with a hold box, or logs of this"
+                  + " cooker.");
+    };
+  }
+
+  private String cores(double wished, double reached) {
+    return "final core " + scale.text(reached) + " instead of " + scale.text(wished);
+  }
+
+  private static PlanLine line(String subject, String reason, String numbers, String advice) {
+    return new PlanLine(
+        subject,
+        reason + ": " + numbers + ". This plan is the nearest possible. " + advice,
+        "");
+  }
+
+  private String chance(double chance) {
+    return Words.chance(chance, plan.members());
+  }
+}

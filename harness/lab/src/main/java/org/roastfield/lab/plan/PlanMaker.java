@@ -1,0 +1,202 @@
+package org.roastfield.lab.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Executor;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.ensemble.EnsembleSimulator;
+import org.roastfield.core.outcome.CookedCut;
+import org.roastfield.core.outcome.Juice;
+import org.roastfield.core.plan.Milestone;
+import org.roastfield.core.plan.Minimum;
+import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.PlanRequest;
+import org.roastfield.core.plan.PlannedCook;
+import org.roastfield.core.plan.Planner;
+import org.roastfield.core.plan.Preparation;
+import org.roastfield.core.plan.Role;
+import org.roastfield.core.plan.Service;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.lab.cooker.VariedCook;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.Food;
+import org.roastfield.lab.files.PlanWishes;
+import org.roastfield.lab.timeline.Cautions;
+
+/** Makes a plan of a cook file. */
+public final class PlanMaker {
+
+  /** Out of the fridge before it goes on [s]: for drying, not for warming; assumed. */
+  private static final double OUT_OF_COLD = 1800;
+
+  /** Patted dry before it goes on [s]; assumed. */
+  private static final double PAT_DRY = 600;
+
+  /** Draws of plans that are only compared with. */
+  private static final int FEW = 400;
+
+  private final CookFile file;
+  private final VariedCook cook;
+  private final CookerBelief belief;
+  private final PlanAsk ask;
+  private final Planner planner;
+  private final List<Role> roles;
+  private final CoreWishes wish;
+  private final ServiceTimes times;
+  private final Optional<SaltLead> salt;
+  private final double fireReady;
+
+  private PlanMaker(VariedCook cook, CookerBelief belief, PlanAsk ask, Planner planner) {
+    this.file = cook.file();
+    this.cook = cook;
+    this.belief = belief;
+    this.ask = ask;
+    this.planner = planner;
+    this.roles = StageRoles.of(file);
+    this.wish = CoreWishes.of(file);
+    this.times = ServiceTimes.of(file, ask.service(), ask.zone());
+    this.salt = file.notes().plan().salt().flatMap(one -> SaltLead.of(one, file.cook().cut()));
+    this.fireReady = file.notes().plan().fireReady().orElse(ServiceTimes.FIRE_READY);
+  }
+
+  /**
+   * The plan of a cook.
+   *
+   * @param cook as planned, with the probe that decides
+   * @param belief in what is unknown of it
+   * @param executor that the draws are computed on
+   * @param workers how many share them, at least 1
+   * @throws UnplannableException if the file does not say what a plan needs
+   */
+  public static PlanSheet sheet(
+      VariedCook cook, CookerBelief belief, PlanAsk ask, Executor executor, int workers) {
+    Planner planner =
+        Planner.with(EnsembleSimulator.with(Planner.PLANNING).on(executor, workers));
+    return new PlanMaker(cook, belief, ask, planner).sheet();
+  }
+
+  private PlanSheet sheet() {
+    PlanRequest request = request();
+    Plan plan = planner.plan(request);
+    OptionalDouble now = ask.now().apply(times.clock());
+    Optional<Lateness> late = now.isPresent() ? late(request, plan, now.getAsDouble()) : none();
+    double moved = late.map(Lateness::later).orElse(0.0);
+    OptionalDouble since =
+        now.isPresent() ? OptionalDouble.of(now.getAsDouble() - moved) : OptionalDouble.empty();
+    Optional<SimulationResult> central = central(plan, request.service());
+    Optional<Purchase> purchase =
+        central.flatMap(
+            result ->
+                file.notes()
+                    .plan()
+                    .plates()
+                    .map(plates -> Purchase.of(plates, leftAfter(result))));
+    double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
+    Optional<SearTable> sears = SearTable.of(request, held, file.notes().wishes().crust());
+    PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
+    return new PlanSheet(
+        file,
+        times.clock().moved(moved),
+        times.carving(),
+        plan,
+        wish.wish(),
+        belief.words(),
+        new PlanSteps(file, roles, plan, ask.scale()).list(salt, times.carving(), since),
+        lines.all(ofKnownCooker(request, plan), belief, sears, purchase, salt),
+        lines.problems(),
+        late,
+        purchase,
+        sears,
+        central,
+        central.map(r -> Cautions.of(file, r, ask.scale())).orElse(List.of()),
+        ask.scale());
+  }
+
+  private static Optional<Lateness> none() {
+    return Optional.empty();
+  }
+
+  private PlanRequest request() {
+    PlanWishes wishes = file.notes().plan();
+    List<Minimum> minima =
+        wishes.minimum().map(one -> List.of(new Minimum(one.core(), one.chance()))).orElse(List.of());
+    String probe = cook.channels().isEmpty() ? "core" : cook.probe(cook.channels().get(0));
+    return PlanRequest.of(new PlannedCook(cook, roles, probe), belief.prior(), wish.wish())
+        .with(times.service(file, Double.NEGATIVE_INFINITY))
+        .withMinima(minima)
+        .withPreparations(preparations())
+        .withDraws(ask.members(), ask.seed());
+  }
+
+  private List<Preparation> preparations() {
+    List<Preparation> list = new ArrayList<>();
+    salt.ifPresent(lead -> list.add(new Preparation(Milestone.Kind.SALT, lead.before())));
+    list.add(new Preparation(Milestone.Kind.LIGHT, fireReady));
+    if (file.food() != Food.VEGETABLE) {
+      list.add(new Preparation(Milestone.Kind.OUT_OF_COLD, OUT_OF_COLD));
+      list.add(new Preparation(Milestone.Kind.PAT_DRY, PAT_DRY));
+    }
+    return list;
+  }
+
+  /** Nothing is late that can still be lit in time; else the next service that can, to the minute. */
+  private Optional<Lateness> late(PlanRequest request, Plan plan, double now) {
+    double missing = now + fireReady + plan.lead();
+    if (!(missing > 0)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Lateness(
+            times.clock().at(times.carving()),
+            times.clock().at(-plan.lead() - fireReady),
+            60 * Math.ceil(missing / 60),
+            chanceAllTheSame(request, now + fireReady)));
+  }
+
+  /** Chance of being ready in time all the same, if it goes on at the earliest. */
+  private OptionalDouble chanceAllTheSame(PlanRequest request, double earliestOn) {
+    if (!(earliestOn < request.service().latest())) {
+      return OptionalDouble.empty();
+    }
+    PlanRequest hurried =
+        request.with(times.service(file, earliestOn)).withDraws(few(), ask.seed());
+    return OptionalDouble.of(planner.plan(hurried).chanceReady());
+  }
+
+  private int few() {
+    return Math.min(FEW, ask.members());
+  }
+
+  /**
+   * The plan of a cooker that is known without doubt, from fewer draws; empty if nothing is in doubt,
+   * or wishes are not met and plans cannot be compared.
+   */
+  private Optional<Plan> ofKnownCooker(PlanRequest request, Plan plan) {
+    return belief.doubtsCooker() && plan.meetsWishes()
+        ? Optional.of(
+            planner.plan(request.with(belief.cookerKnown()).withDraws(few(), ask.seed())))
+        : Optional.empty();
+  }
+
+  private Optional<SimulationResult> central(Plan plan, Service service) {
+    double end = plan.milestone(Milestone.Kind.CARVE).time().median();
+    if (!Double.isFinite(end)) {
+      return Optional.empty();
+    }
+    Cook expected =
+        CentralCook.of(cook.apply(belief.middle()), roles, plan, service.leastRest());
+    return Optional.of(Simulator.withDefaults().run(expected).orElseThrow());
+  }
+
+  private double leftAfter(SimulationResult result) {
+    CookedCut cut = CookedCut.of(result);
+    Juice juice =
+        file.extent()
+            .map(extent -> Juice.of(cut, extent.evaporatedMass(result) / extent.mass()))
+            .orElseGet(() -> Juice.of(cut, result));
+    return file.food() == Food.VEGETABLE ? 1 - juice.evaporated() : juice.left();
+  }
+}

@@ -1,0 +1,60 @@
+package org.roastfield.lab.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.roastfield.core.plan.CoreWish;
+import org.roastfield.core.plan.Plan;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.timeline.Caution;
+import org.roastfield.lab.timeline.TemperatureScale;
+
+/**
+ * A plan as people read it.
+ *
+ * @param file what is cooked
+ * @param clock whose zero is the carving
+ * @param carving from carving to the table [s]
+ * @param plan in numbers
+ * @param wish for the final core
+ * @param basis whose beliefs about the cooker the plan rests on, in a sentence
+ * @param steps of the timetable in order
+ * @param lines other statements
+ * @param problems wishes that are not met, with the reason; the plan is the nearest possible
+ * @param late if what was asked for cannot be had any more
+ * @param purchase if people are to be fed
+ * @param sears against each other, if the cook has any
+ * @param central the cook that the plan expects; empty if it does not come to its end
+ * @param cautions about it
+ * @param scale of temperatures in words
+ */
+public record PlanSheet(
+    CookFile file,
+    PlanClock clock,
+    double carving,
+    Plan plan,
+    CoreWish wish,
+    String basis,
+    List<PlanStep> steps,
+    List<PlanLine> lines,
+    List<PlanLine> problems,
+    Optional<Lateness> late,
+    Optional<Purchase> purchase,
+    Optional<SearTable> sears,
+    Optional<SimulationResult> central,
+    List<Caution> cautions,
+    TemperatureScale scale) {
+
+  /** Copies the lists. */
+  public PlanSheet {
+    steps = List.copyOf(steps);
+    lines = List.copyOf(lines);
+    problems = List.copyOf(problems);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** The step of an id. */
+  public Optional<PlanStep> step(String id) {
+    return steps.stream().filter(step -> step.id().equals(id)).findFirst();
+  }
+}

@@ -1,0 +1,28 @@
+package org.roastfield.lab.plan;
+
+import org.roastfield.core.plan.Spread;
+
+/**
+ * A line of a timetable.
+ *
+ * @param id stable from plan to plan, such as "pull"
+ * @param what to do or to see, in a few words
+ * @param time after the wanted carving [s]; three times the same where the clock decides
+ * @param slack how much later than its median it may come [s], below 0 where it must come earlier;
+ *     infinite where it does not matter
+ * @param slips what to do when it slips, in a few words
+ * @param advice the same in whole sentences
+ */
+public record PlanStep(
+    String id, String what, Spread time, double slack, String slips, String advice) {
+
+  /** Whether the clock decides when it is. */
+  public boolean isByClock() {
+    return time.low() == time.high();
+  }
+
+  /** The same at another time, where it cannot be any more when it should have been. */
+  PlanStep at(double other, String instead) {
+    return new PlanStep(id, instead, new Spread(other, other, other), slack, slips, advice);
+  }
+}

@@ -1,0 +1,130 @@
+package org.roastfield.lab.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.roastfield.core.plan.Milestone;
+import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.Role;
+import org.roastfield.core.plan.Spread;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.StageSetup;
+import org.roastfield.lab.timeline.TemperatureScale;
+
+/** The milestones of a plan as lines of a timetable. */
+final class PlanSteps {
+
+  private static final String MOVE =
+      "Decided by the clock. Later than its slack, everything after it moves along, service too.";
+  private static final String READING =
+      "Go by the display, not by the clock. Late: a hotter fire, or serve later. Early: go on, and"
+          + " keep it warm after the rest.";
+  private static final String CRUST =
+      "Go by clock and crust: the core hardly moves in these minutes. Longer for a browner crust"
+          + " costs a wider grey ring.";
+  private static final String HOLD =
+      "Early: keep it warm and loosely covered. Late: carve as soon as it has rested.";
+
+  private final CookFile file;
+  private final List<Role> roles;
+  private final Plan plan;
+  private final TemperatureScale scale;
+
+  PlanSteps(CookFile file, List<Role> roles, Plan plan, TemperatureScale scale) {
+    this.file = file;
+    this.roles = roles;
+    this.plan = plan;
+    this.scale = scale;
+  }
+
+  /**
+   * All steps in order.
+   *
+   * @param salt to be put on, if any
+   * @param carving from carving to the table [s]
+   * @param now after the clock's zero [s]; what should have been before is now
+   */
+  List<PlanStep> list(Optional<SaltLead> salt, double carving, OptionalDouble now) {
+    List<PlanStep> steps = new ArrayList<>();
+    for (Milestone milestone : plan.milestones()) {
+      PlanStep step = step(milestone, salt);
+      boolean past = now.isPresent() && milestone.time().high() < now.getAsDouble();
+      steps.add(past ? step.at(now.getAsDouble(), "now: " + step.what()) : step);
+    }
+    Milestone carve = plan.milestone(Milestone.Kind.CARVE);
+    Spread table =
+        new Spread(
+            carve.time().low() + carving,
+            carve.time().median() + carving,
+            carve.time().high() + carving);
+    steps.add(new PlanStep("table", "on the table", table, carve.slack(), "", HOLD));
+    return List.copyOf(steps);
+  }
+
+  private PlanStep step(Milestone milestone, Optional<SaltLead> salt) {
+    String id = milestone.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    boolean salting = milestone.kind() == Milestone.Kind.SALT;
+    return new PlanStep(
+        id,
+        what(milestone.kind(), salt),
+        milestone.time(),
+        salting ? Double.POSITIVE_INFINITY : milestone.slack(),
+        salting ? "late: it reaches less deep" : slips(milestone.rule()),
+        salting
+            ? "Late: put it on all the same, and it reaches less deep."
+            : advice(milestone.rule()));
+  }
+
+  private String what(Milestone.Kind kind, Optional<SaltLead> salt) {
+    return switch (kind) {
+      case SALT -> "salt all round, " + salt.map(this::amount).orElseThrow();
+      case OUT_OF_COLD -> "out of the fridge";
+      case PAT_DRY -> "pat dry";
+      case LIGHT -> "light the fire";
+      case FIRST_SEAR -> "sear first, " + sear();
+      case ON -> "on the gentle heat";
+      case NEAR -> "display at " + scale.text(plan.reading() - Plan.AHEAD) + ": get ready";
+      case PULL -> "off the gentle heat at " + scale.text(plan.reading());
+      case SEAR -> "sear: " + sear();
+      case REST -> "off the fire, to rest";
+      case PEAK -> "core at its hottest";
+      case READY -> "rested enough";
+      case CARVE -> "carve";
+    };
+  }
+
+  private String amount(SaltLead lead) {
+    return file.extent()
+        .map(extent -> String.format(Locale.ROOT, "%.0f g", 1000 * lead.mass() * extent.mass()))
+        .orElseGet(() -> String.format(Locale.ROOT, "%.1f %% of its weight", 100 * lead.mass()));
+  }
+
+  private String sear() {
+    for (StageSetup stage : file.stages()) {
+      if (roles.get(stage.firstStage()) == Role.SEAR) {
+        return stage.end();
+      }
+    }
+    throw new IllegalStateException("a plan with a sear must come of a cook with one");
+  }
+
+  private static String slips(Milestone.Rule rule) {
+    return switch (rule) {
+      case MOVE_THE_REST -> "late: all that follows moves";
+      case BY_READING -> "late: hotter, or serve later";
+      case BY_CLOCK_AND_CRUST -> "by clock and crust";
+      case HOLD_OR_CARVE_LATER -> "early: keep warm";
+    };
+  }
+
+  private static String advice(Milestone.Rule rule) {
+    return switch (rule) {
+      case MOVE_THE_REST -> MOVE;
+      case BY_READING -> READING;
+      case BY_CLOCK_AND_CRUST -> CRUST;
+      case HOLD_OR_CARVE_LATER -> HOLD;
+    };
+  }
+}

@@ -1,0 +1,127 @@
+package org.roastfield.lab.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.roastfield.core.plan.PlanRequest;
+import org.roastfield.core.plan.SearOutcome;
+import org.roastfield.core.plan.SearPlanner;
+import org.roastfield.core.plan.SearSchedule;
+import org.roastfield.core.plan.SearTrade;
+import org.roastfield.lab.files.Wishes;
+
+/**
+ * Sears weighed against each other, each with the pull that gives the same final core.
+ *
+ * @param own the cook file's own sear
+ * @param lengths sears like it that are shorter and longer, and itself, in order of length
+ * @param others in other rounds or in another order, as long as it
+ * @param wished crust, if one is
+ */
+public record SearTable(
+    SearOutcome own,
+    List<SearOutcome> lengths,
+    List<SearOutcome> others,
+    Optional<Wishes.Crust> wished) {
+
+  private static final double[] LENGTHS = {0.5, 0.75, 1, 1.5, 2, 3};
+
+  /** Where this program lets crusts begin, by the index of browning up to 52: assumed. */
+  private static final double GOLDEN = 10;
+
+  private static final double BROWN = 20;
+  private static final double DARK = 32;
+
+  /** Copies the lists. */
+  public SearTable {
+    lengths = List.copyOf(lengths);
+    others = List.copyOf(others);
+  }
+
+  /**
+   * Sears of a request; empty if its cook has none, or one that does not end by the clock.
+   *
+   * @param held how long it is kept after its rest [s]
+   */
+  static Optional<SearTable> of(PlanRequest request, double held, Optional<Wishes.Crust> wished) {
+    Optional<SearSchedule> found = request.cook().sear(SearPlanner.middle(request.prior()));
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    SearSchedule own = found.get();
+    List<SearSchedule> schedules = new ArrayList<>();
+    for (double length : LENGTHS) {
+      schedules.add(new SearSchedule(own.duration() * length, own.rounds(), own.order()));
+    }
+    if (own.rounds() > 1) {
+      schedules.add(new SearSchedule(own.duration(), own.rounds() / 2, own.order()));
+    }
+    schedules.add(new SearSchedule(own.duration(), 2 * own.rounds(), own.order()));
+    for (SearSchedule.Order order : SearSchedule.Order.values()) {
+      if (order != own.order()) {
+        schedules.add(new SearSchedule(own.duration(), own.rounds(), order));
+      }
+    }
+    SearTrade trade = SearPlanner.withDefaults().trade(request, schedules, held);
+    List<SearOutcome> all = trade.outcomes();
+    return Optional.of(
+        new SearTable(
+            all.get(2), all.subList(0, LENGTHS.length), all.subList(LENGTHS.length, all.size()),
+            wished));
+  }
+
+  /** All of them, those that differ in length first. */
+  public List<SearOutcome> all() {
+    List<SearOutcome> all = new ArrayList<>(lengths);
+    all.addAll(others);
+    return all;
+  }
+
+  /** Where a crust begins on the index of browning; assumed. */
+  static double from(Wishes.Crust crust) {
+    return switch (crust) {
+      case PALE -> 0;
+      case GOLDEN -> GOLDEN;
+      case BROWN -> BROWN;
+      case DARK -> DARK;
+    };
+  }
+
+  /** A sear in words, such as "last, 200 s in 2 rounds". */
+  public static String words(SearSchedule schedule) {
+    return String.format(
+        Locale.ROOT,
+        "%s, %.0f s in %d %s",
+        schedule.order().name().toLowerCase(Locale.ROOT),
+        schedule.duration(),
+        schedule.rounds(),
+        schedule.rounds() == 1 ? "round" : "rounds");
+  }
+
+  /** What the sear does, what is wished, and what would come nearer to it. */
+  PlanLine line() {
+    StringBuilder text = new StringBuilder(result(own));
+    if (wished.isPresent() && own.crust().middle() < from(wished.get())) {
+      double from = from(wished.get());
+      text.append(
+          String.format(Locale.ROOT, "; %s is from %.0f on: ", wished.get().word(), from));
+      text.append(
+          new SearTrade(all())
+              .leastGrey(from)
+              .map(best -> words(best.schedule()) + " gets there, " + result(best))
+              .orElse("no sear up to three times as long gets there, so hotter metal"));
+    }
+    return new PlanLine("sear", text.toString(), "assumed");
+  }
+
+  private static String result(SearOutcome outcome) {
+    return String.format(
+        Locale.ROOT,
+        "crust %.0f (%.0f to %.0f) of 52, %.0f mm beyond the wish",
+        outcome.crust().middle(),
+        outcome.crust().low(),
+        outcome.crust().high(),
+        1000 * outcome.grey());
+  }
+}

@@ -1,0 +1,97 @@
+package org.roastfield.lab.plan;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.Optional;
+import org.roastfield.core.plan.Service;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.PlanWishes;
+
+/**
+ * When a cut is to be on the table and what is possible around it. The plan's zero is the carving.
+ *
+ * @param clock of the plan
+ * @param carving from carving to the table [s]
+ * @param early how much before the wanted service it may be served [s]
+ * @param late how much after it [s]
+ */
+public record ServiceTimes(PlanClock clock, double carving, double early, double late) {
+
+  /** From carving to the table if nothing is said [s]: ten minutes; assumed. */
+  static final double CARVING = 600;
+
+  /** From lighting until the chamber is steady if nothing is said [s]: 45 min; assumed. */
+  static final double FIRE_READY = 2700;
+
+  /**
+   * Times of a file.
+   *
+   * @param service when it is served, instead of what the file says; its window moves along
+   * @param zone of the clock times, instead of the file's
+   * @throws UnplannableException if no service is known, or clocks leave it out
+   */
+  static ServiceTimes of(
+      CookFile file, Optional<LocalDateTime> service, Optional<ZoneId> zone) {
+    PlanWishes wishes = file.notes().plan();
+    Optional<LocalDateTime> stated = file.notes().serves();
+    LocalDateTime table =
+        service
+            .or(() -> stated)
+            .orElseThrow(
+                () ->
+                    new UnplannableException(
+                        "no time of service: say serves: in the file, or --serve-at"));
+    double carving = wishes.carving().orElse(CARVING);
+    double early =
+        wishes.earliest().map(t -> seconds(t, stated.orElseThrow())).orElse(0.0);
+    double late = wishes.latest().map(t -> seconds(stated.orElseThrow(), t)).orElse(0.0);
+    try {
+      PlanClock onTable = PlanClock.of(table, zone.or(wishes::zone));
+      return new ServiceTimes(onTable.moved(-carving), carving, early, late);
+    } catch (IllegalArgumentException e) {
+      throw new UnplannableException(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static double seconds(LocalDateTime from, LocalDateTime to) {
+    return Duration.between(from, to).toSeconds();
+  }
+
+  /**
+   * The time nearest to a file's service at which a clock shows this; of two alike the later. A file
+   * without a service has the first such time after its start.
+   */
+  public static LocalDateTime nearest(CookFile file, LocalTime time) {
+    Optional<LocalDateTime> serves = file.notes().serves();
+    if (serves.isEmpty()) {
+      LocalDateTime same = file.starts().toLocalDate().atTime(time);
+      return same.isAfter(file.starts()) ? same : same.plusDays(1);
+    }
+    LocalDateTime same = serves.get().toLocalDate().atTime(time);
+    Duration ahead = Duration.between(serves.get(), same);
+    Duration half = Duration.ofHours(12);
+    if (ahead.compareTo(half) > 0) {
+      return same.minusDays(1);
+    }
+    return ahead.compareTo(half.negated()) <= 0 ? same.plusDays(1) : same;
+  }
+
+  /**
+   * For the planner: with its rest and hold, which carving early shortens.
+   *
+   * @param earliestOn [s] after the carving, −∞ if there is time enough
+   */
+  Service service(CookFile file, double earliestOn) {
+    PlanWishes wishes = file.notes().plan();
+    Service usual = Service.usual();
+    double rest = wishes.restAtLeast().orElse(usual.leastRest());
+    double hold =
+        wishes.restAtMost().isPresent()
+            ? Math.max(0, wishes.restAtMost().getAsDouble() - rest)
+            : usual.longestHold();
+    return new Service(
+        late, earliestOn, wishes.onTime().orElse(usual.chance()), rest, hold + early);
+  }
+}

@@ -1,0 +1,145 @@
+package org.roastfield.lab.report;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.roastfield.lab.plan.PlanClock;
+import org.roastfield.lab.plan.PlanLine;
+import org.roastfield.lab.plan.PlanSentences;
+import org.roastfield.lab.plan.PlanSheet;
+import org.roastfield.lab.plan.PlanStep;
+import org.roastfield.lab.plan.Words;
+import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.timeline.Inside;
+
+/** A plan as one HTML file: a timetable to pin up, pictures, cautions, what it was made from. */
+public final class PlanReport {
+
+  private static final String MADE_UP =
+      "Made-up numbers: a demonstration, not a cook that will take place";
+
+  private PlanReport() {}
+
+  /**
+   * The page.
+   *
+   * @return a file that needs no script, no network and no other file; the same arguments give the
+   *     same text
+   */
+  public static String html(PlanSheet sheet, RunManifest manifest) {
+    Page page =
+        Page.start(
+            sheet.file().name(),
+            "Plan of a cook",
+            sheet.file().madeUp() ? List.of(MADE_UP) : List.of(),
+            lead(sheet));
+    page.section("Timetable", part -> timetable(part, sheet));
+    page.section("What to expect", part -> expectations(part, sheet));
+    page.section("The core over time", part -> core(part, sheet));
+    sheet
+        .sears()
+        .ifPresent(
+            sears -> page.section("The sear", part -> part.figure(new SearFigure(sears).figure())));
+    sheet
+        .central()
+        .ifPresent(
+            result ->
+                page.section(
+                    "The slice",
+                    part ->
+                        SliceFigure.of(
+                                Inside.of(sheet.file(), result),
+                                result.cook().cut().shape())
+                            .forEach(part::figure)));
+    page.section("What was assumed", part -> assumptions(part, sheet));
+    page.section("What it was made from", part -> ReportParts.manifest(part, manifest));
+    return page.finished();
+  }
+
+  private static List<String> lead(PlanSheet sheet) {
+    List<String> lines = new ArrayList<>();
+    LocalDateTime table = sheet.clock().at(sheet.carving());
+    lines.add(
+        "On the table at "
+            + Words.clock(table)
+            + " on "
+            + Words.day(table)
+            + sheet.clock().zone().map(zone -> ", " + zone).orElse("")
+            + ".");
+    sheet
+        .late()
+        .ifPresent(
+            late ->
+                lines.add("Too late: " + PlanSentences.late(late, sheet.plan().members())));
+    for (PlanLine problem : sheet.problems()) {
+      lines.add("Not met. " + problem.subject() + ": " + problem.text());
+    }
+    return lines;
+  }
+
+  private static void timetable(Page page, PlanSheet sheet) {
+    page.table(timetable(sheet));
+    double first = sheet.steps().get(0).time().median();
+    PlanSentences.change(sheet.clock(), first).ifPresent(page::paragraph);
+    page.paragraph(PlanSentences.ALWAYS);
+    page.beside(
+        List.of(part -> slips(part, sheet), part -> ReportParts.cautions(part, sheet.cautions())));
+  }
+
+  /** What to do when steps slip: one row for each advice. */
+  private static void slips(Page page, PlanSheet sheet) {
+    Map<String, List<String>> steps = new LinkedHashMap<>();
+    for (PlanStep step : sheet.steps()) {
+      steps.computeIfAbsent(step.advice(), advice -> new ArrayList<>()).add(step.what());
+    }
+    List<List<String>> rows = new ArrayList<>();
+    steps.forEach((advice, whats) -> rows.add(List.of(advice, String.join("; ", whats))));
+    page.table(Table.ofWords("When it slips", List.of("do this", "for these"), rows));
+  }
+
+  private static Table timetable(PlanSheet sheet) {
+    PlanClock clock = sheet.clock();
+    LocalDate day = clock.at(sheet.carving()).toLocalDate();
+    List<List<String>> rows = new ArrayList<>();
+    for (PlanStep step : sheet.steps()) {
+      boolean spread = !step.isByClock();
+      rows.add(
+          List.of(
+              PlanSentences.clock(clock, step.time().median(), day),
+              spread ? PlanSentences.clock(clock, step.time().low(), day) : Numbers.NONE,
+              spread ? PlanSentences.clock(clock, step.time().high(), day) : Numbers.NONE,
+              Double.isFinite(step.slack()) ? Words.duration(step.slack()) : Numbers.NONE,
+              step.what(),
+              step.slips()));
+    }
+    return Table.ofWords(
+        "One in ten is earlier than 10 %, one in ten later than 90 %; slack: how much later it may"
+            + " come for the promise still to hold",
+        List.of("clock", "10 %", "90 %", "slack", "what", "when it slips"),
+        rows);
+  }
+
+  private static void expectations(Page page, PlanSheet sheet) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PlanLine line : sheet.lines()) {
+      String status = line.status().isEmpty() ? "" : " (" + line.status() + ")";
+      rows.add(List.of(line.subject(), line.text() + status));
+    }
+    page.table(Table.ofWords("By the draws", List.of("what", "how much"), rows));
+    page.figure(new PullFigure(sheet).figure());
+  }
+
+  private static void core(Page page, PlanSheet sheet) {
+    page.figure(new CoreBandFigure(sheet).figure());
+  }
+
+  private static void assumptions(Page page, PlanSheet sheet) {
+    page.paragraph(
+        "The plan holds as far as these do, within the spreads that it draws from. Stage ends are the"
+            + " plan's, not the file's.");
+    page.table(ReportParts.facts(sheet.file())).table(ReportParts.surroundings(sheet.file()));
+  }
+}

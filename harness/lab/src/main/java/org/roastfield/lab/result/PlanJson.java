@@ -1,0 +1,231 @@
+package org.roastfield.lab.result;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.roastfield.core.plan.Candidate;
+import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.SearCheck;
+import org.roastfield.core.plan.SearOutcome;
+import org.roastfield.core.plan.SearSchedule;
+import org.roastfield.core.plan.Shortfall;
+import org.roastfield.core.plan.Spread;
+import org.roastfield.core.units.Temperatures;
+import org.roastfield.lab.plan.Lateness;
+import org.roastfield.lab.plan.PlanClock;
+import org.roastfield.lab.plan.PlanLine;
+import org.roastfield.lab.plan.PlanSheet;
+import org.roastfield.lab.plan.PlanStep;
+import org.roastfield.lab.plan.Purchase;
+import org.roastfield.lab.plan.SearTable;
+
+/** A plan as JSON: datasets/schema/plan.schema.json. What never comes is null. */
+public final class PlanJson {
+
+  /** Name of the schema. */
+  public static final String SCHEMA = "roastfield-plan";
+
+  /** Its version. */
+  public static final int VERSION = 1;
+
+  private PlanJson() {}
+
+  /** Text of plan.json. */
+  public static String text(PlanSheet sheet) {
+    Plan plan = sheet.plan();
+    ObjectNode root = Json.document(SCHEMA, VERSION);
+    root.put("cook", sheet.file().name())
+        .put("file", sheet.file().fileName())
+        .put("made_up", sheet.file().madeUp())
+        .put("basis", sheet.basis())
+        .put("members", plan.members())
+        .put("members_left_out", plan.notBuilt());
+    root.set("service", service(sheet));
+    root.set("pull", pull(sheet));
+    root.set("final_core_degC", celsius(plan.finalCore()));
+    root.set("chances", chances(plan));
+    root.set("kept_warm_s", seconds(plan.held()));
+    root.set("core_after_sear", searCheck(plan.searCheck()));
+    steps(root.putArray("steps"), sheet);
+    lines(root.putArray("statements"), sheet.lines());
+    problems(root.putArray("not_met"), sheet);
+    sheet.late().ifPresent(late -> root.set("too_late", late(late)));
+    sheet.purchase().ifPresent(purchase -> root.set("purchase", purchase(purchase)));
+    sheet.sears().ifPresent(sears -> sears(root.putArray("sears"), sears));
+    root.set("core", core(plan));
+    ResultJson.addCautions(root, sheet.cautions());
+    return Json.text(root);
+  }
+
+  private static ObjectNode service(PlanSheet sheet) {
+    PlanClock clock = sheet.clock();
+    ObjectNode node =
+        Json.object()
+            .put("table", clock.at(sheet.carving()).toString())
+            .put("carving", clock.zero().toString());
+    clock.zone().ifPresent(zone -> node.put("zone", zone.toString()));
+    clock.instant(0).ifPresent(instant -> node.put("carving_utc", instant.toString()));
+    return node;
+  }
+
+  private static ObjectNode pull(PlanSheet sheet) {
+    ObjectNode node = Json.object().put("reading_degC", Json.celsius(sheet.plan().reading()));
+    node.put("wish_low_degC", Json.celsius(sheet.wish().low()));
+    node.put("wish_high_degC", Json.celsius(sheet.wish().high()));
+    ArrayNode weighed = node.putArray("weighed");
+    for (Candidate one : sheet.plan().candidates()) {
+      ObjectNode candidate = weighed.addObject();
+      candidate
+          .put("reading_degC", Json.celsius(one.reading()))
+          .put("expected_loss", Json.millionths(one.expectedLoss()))
+          .put("chance_under", one.chanceUnder())
+          .put("chance_over", one.chanceOver())
+          .put("reached", one.reached())
+          .put("allowed", one.allowed());
+      candidate.set("final_core_degC", celsius(one.finalCore()));
+    }
+    return node;
+  }
+
+  private static ObjectNode chances(Plan plan) {
+    return Json.object()
+        .put("final_core_under", plan.chanceUnder())
+        .put("final_core_over", plan.chanceOver())
+        .put("ready_by_latest", plan.chanceReady())
+        .put("ready_as_wished", plan.chanceReadyAsWished())
+        .put("kept_too_long", plan.chanceHeldTooLong());
+  }
+
+  private static ObjectNode searCheck(SearCheck check) {
+    return Json.object()
+        .put("spread_K", Json.difference(check.withoutLooking()))
+        .put("spread_left_by_time_K", Json.difference(check.byTime()))
+        .put("spread_left_by_reading_K", Json.difference(check.byReading()))
+        .put("reading_tells_more", check.readingTellsMore());
+  }
+
+  private static void steps(ArrayNode array, PlanSheet sheet) {
+    for (PlanStep step : sheet.steps()) {
+      ObjectNode node = array.addObject().put("id", step.id()).put("what", step.what());
+      node.set("time_s", seconds(step.time()));
+      node.put("by_clock", step.isByClock());
+      ObjectNode clock = node.putObject("clock");
+      putClock(clock, "q10", sheet.clock(), step.time().low());
+      putClock(clock, "q50", sheet.clock(), step.time().median());
+      putClock(clock, "q90", sheet.clock(), step.time().high());
+      put(node, "slack_s", step.slack(), 1e3);
+      node.put("when_it_slips", step.advice());
+    }
+  }
+
+  private static void putClock(ObjectNode node, String key, PlanClock clock, double time) {
+    if (Double.isFinite(time)) {
+      node.put(key, clock.at(time).toString());
+    } else {
+      node.putNull(key);
+    }
+  }
+
+  private static void lines(ArrayNode array, List<PlanLine> lines) {
+    for (PlanLine line : lines) {
+      array
+          .addObject()
+          .put("subject", line.subject())
+          .put("text", line.text())
+          .put("status", line.status());
+    }
+  }
+
+  private static void problems(ArrayNode array, PlanSheet sheet) {
+    List<Shortfall> shortfalls = sheet.plan().shortfalls();
+    for (int i = 0; i < shortfalls.size(); i++) {
+      array
+          .addObject()
+          .put("reason", shortfalls.get(i).reason().name())
+          .put("wished", shortfalls.get(i).wished())
+          .put("reached", shortfalls.get(i).reached())
+          .put("text", sheet.problems().get(i).text());
+    }
+  }
+
+  private static ObjectNode late(Lateness late) {
+    ObjectNode node =
+        Json.object()
+            .put("asked", late.asked().toString())
+            .put("should_have_begun", late.shouldHaveBegun().toString())
+            .put("later_s", Json.seconds(late.later()));
+    late.chance().ifPresent(chance -> node.put("chance_all_the_same", chance));
+    return node;
+  }
+
+  private static ObjectNode purchase(Purchase one) {
+    return Json.object()
+        .put("people", one.people())
+        .put("portion_kg", one.portion())
+        .put("trim", one.trim())
+        .put("bone", one.bone())
+        .put("yield", Json.millionths(one.yield()))
+        .put("bought_kg", Json.millionths(one.bought()))
+        .put("cooked_kg", Json.millionths(one.cooked()));
+  }
+
+  private static void sears(ArrayNode array, SearTable sears) {
+    for (SearOutcome one : sears.all()) {
+      SearSchedule schedule = one.schedule();
+      array
+          .addObject()
+          .put("order", schedule.order().name())
+          .put("length_s", Json.seconds(schedule.duration()))
+          .put("rounds", schedule.rounds())
+          .put("of_the_file", one.equals(sears.own()))
+          .put("core_at_pull_degC", Json.celsius(one.reading()))
+          .put("final_core_degC", Json.celsius(one.finalCore()))
+          .put("core_as_wished", one.early())
+          .put("browning_low", Json.millionths(one.crust().low()))
+          .put("browning", Json.millionths(one.crust().middle()))
+          .put("browning_high", Json.millionths(one.crust().high()))
+          .put("beyond_wish_m", Json.millionths(one.grey()))
+          .put("even_share", Json.millionths(one.within()));
+    }
+  }
+
+  private static ObjectNode core(Plan plan) {
+    ObjectNode node = Json.object();
+    ArrayNode times = node.putArray("time_s");
+    ArrayNode low = node.putArray("q10_degC");
+    ArrayNode median = node.putArray("q50_degC");
+    ArrayNode high = node.putArray("q90_degC");
+    for (int i = 0; i < plan.core().times().size(); i++) {
+      Spread spread = plan.core().spreads().get(i);
+      times.add(Json.seconds(plan.core().times().get(i)));
+      low.add(Json.celsius(spread.low()));
+      median.add(Json.celsius(spread.median()));
+      high.add(Json.celsius(spread.high()));
+    }
+    return node;
+  }
+
+  private static ObjectNode celsius(Spread spread) {
+    ObjectNode node = Json.object();
+    put(node, "q10", Temperatures.toCelsius(spread.low()), 1e4);
+    put(node, "q50", Temperatures.toCelsius(spread.median()), 1e4);
+    put(node, "q90", Temperatures.toCelsius(spread.high()), 1e4);
+    return node;
+  }
+
+  private static ObjectNode seconds(Spread spread) {
+    ObjectNode node = Json.object();
+    put(node, "q10", spread.low(), 1e3);
+    put(node, "q50", spread.median(), 1e3);
+    put(node, "q90", spread.high(), 1e3);
+    return node;
+  }
+
+  private static void put(ObjectNode node, String key, double value, double scale) {
+    if (Double.isFinite(value)) {
+      node.put(key, Json.rounded(value, scale));
+    } else {
+      node.putNull(key);
+    }
+  }
+}

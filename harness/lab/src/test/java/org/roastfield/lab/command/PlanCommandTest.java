@@ -1,0 +1,328 @@
+package org.roastfield.lab.command;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import biweekly.Biweekly;
+import biweekly.ICalVersion;
+import biweekly.ICalendar;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.roastfield.lab.Published;
+
+/** The plan command: its timetable, its files, and what it says of times that do not fit. */
+class PlanCommandTest {
+
+  private static final Path SCHEMA = Path.of("../../datasets/schema/plan.schema.json");
+
+  /** Draws enough for what is asserted, and few enough for a test. */
+  private static final String FEW = "60";
+
+  @TempDir Path folder = Path.of("");
+
+  private String cook = "";
+  private String out = "";
+
+  /** What the command printed and its exit code. */
+  record Run(int code, String out, String err) {
+
+    List<String> lines() {
+      return out.lines().toList();
+    }
+
+    /** The line of a step. */
+    String step(String words) {
+      return lines().stream()
+          .filter(line -> line.contains("  " + words))
+          .findFirst()
+          .orElseThrow(() -> new AssertionError(out));
+    }
+  }
+
+  @BeforeEach
+  void files() throws IOException {
+    cook = write("cook.yaml", published());
+    out = folder.resolve("out").toString();
+  }
+
+  private static String published() {
+    return new String(Published.porkLoinBytes(), StandardCharsets.UTF_8);
+  }
+
+  private String write(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text).toString();
+  }
+
+  private Run plan(String file, String... options) {
+    List<String> all = new ArrayList<>(List.of("plan", file, "--members", FEW, "--out", out));
+    all.addAll(List.of(options));
+    StringWriter printed = new StringWriter();
+    StringWriter complained = new StringWriter();
+    int code =
+        Main.commandLine()
+            .setOut(new PrintWriter(printed, true))
+            .setErr(new PrintWriter(complained, true))
+            .execute(all.toArray(new String[0]));
+    return new Run(code, printed.toString(), complained.toString());
+  }
+
+  private JsonNode json() throws IOException {
+    return new ObjectMapper().readTree(Files.readString(Path.of(out, "plan.json")));
+  }
+
+  private JsonNode step(String id) throws IOException {
+    for (JsonNode step : json().get("steps")) {
+      if (step.get("id").asText().equals(id)) {
+        return step;
+      }
+    }
+    throw new AssertionError("no step " + id);
+  }
+
+  @Test
+  void plan_fitsOneScreen_andWritesItsFiles() throws IOException {
+    Run run = plan(cook);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(
+        run.out()
+            .startsWith(
+                "Boathouse pork loin, on the table at 18:30 on Saturday 13 June 2026,"
+                    + " Europe/Lisbon (numbers made up)\n"),
+        run.out());
+    assertTrue(run.lines().size() <= 40, run.out());
+    for (String line : run.lines().subList(0, run.lines().size() - 1)) {
+      assertTrue(line.codePointCount(0, line.length()) <= 100, line);
+    }
+    for (String step :
+        List.of("salt all round", "light the fire", "pat dry", "on the gentle heat", "carve")) {
+      assertFalse(run.step(step).isBlank());
+    }
+    assertTrue(run.out().contains("check with a thermometer you trust"), run.out());
+    assertTrue(run.out().contains("carbon monoxide"), run.out());
+    assertTrue(run.out().contains(" BELOW the"), run.out());
+    try (Stream<Path> files = Files.list(Path.of(out))) {
+      assertEquals(
+          List.of("manifest.json", "plan.html", "plan.ics", "plan.json"),
+          files.map(file -> String.valueOf(file.getFileName())).sorted().toList());
+    }
+  }
+
+  @Test
+  void json_isOfItsSchema_andKnowsNoOtherKeys() throws IOException {
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(new ObjectMapper().readTree(SCHEMA.toFile()));
+    plan(cook);
+    assertEquals(List.of(), schema.validate(json()));
+    plan(cook, "--now", "2026-06-13T17:00");
+    assertTrue(json().has("too_late"));
+    assertEquals(List.of(), schema.validate(json()));
+    plan(write("low.yaml", published().replace("at-latest: 6 h", "at-latest: 50 min")));
+    assertFalse(json().get("not_met").isEmpty());
+    assertEquals(List.of(), schema.validate(json()));
+  }
+
+  @Test
+  void sameSeed_givesTheSameFiles_anotherSeedOthers() throws IOException {
+    plan(cook, "--seed", "7");
+    byte[] first = Files.readAllBytes(Path.of(out, "plan.json"));
+    byte[] page = Files.readAllBytes(Path.of(out, "plan.html"));
+    plan(cook, "--seed", "7");
+    assertArrayEquals(first, Files.readAllBytes(Path.of(out, "plan.json")));
+    assertArrayEquals(page, Files.readAllBytes(Path.of(out, "plan.html")));
+    plan(cook, "--seed", "8");
+    assertFalse(java.util.Arrays.equals(first, Files.readAllBytes(Path.of(out, "plan.json"))));
+  }
+
+  @Test
+  void calendar_isReadByAnother_atTheTimesOfTheTimetable() throws IOException {
+    plan(cook);
+    String text = Files.readString(Path.of(out, "plan.ics"));
+    ICalendar calendar = Biweekly.parse(text).first();
+    assertTrue(calendar.validate(ICalVersion.V2_0).isEmpty(), text);
+    assertEquals(json().get("steps").size(), calendar.getEvents().size());
+    Instant on =
+        calendar.getEvents().stream()
+            .filter(event -> event.getSummary().getValue().endsWith(": on the gentle heat"))
+            .map(event -> event.getDateStart().getValue().toInstant())
+            .findFirst()
+            .orElseThrow();
+    LocalDateTime clock = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
+    assertEquals(clock.atZone(java.time.ZoneId.of("Europe/Lisbon")).toInstant(), on);
+  }
+
+  /** The nearest such time to the file's service at 18:30: next morning rather than that one. */
+  @ParameterizedTest
+  @CsvSource({
+    "19:15, 2026-06-13T19:15",
+    "00:30, 2026-06-14T00:30",
+    "06:29, 2026-06-14T06:29",
+    "06:31, 2026-06-13T06:31",
+    "2026-07-01T12:00, 2026-07-01T12:00"
+  })
+  void serveAt_isNearestToWhatTheFileSays(String asked, String served) throws IOException {
+    assertEquals(0, plan(cook, "--serve-at", asked).code());
+    assertEquals(served, json().get("service").get("table").asText());
+  }
+
+  @Test
+  void laterService_movesEverythingAlong() throws IOException {
+    plan(cook);
+    LocalDateTime before = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
+    plan(cook, "--serve-at", "19:15");
+    LocalDateTime after = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
+    assertEquals(before.plusMinutes(45), after);
+  }
+
+  @Test
+  void midnight_isMarkedByTheDay() {
+    Run run = plan(cook, "--serve-at", "00:30");
+    assertTrue(run.out().contains(" on Sunday 14 June 2026"), run.out());
+    assertTrue(run.step("on the gentle heat").matches("2\\d:\\d\\d −1 d .*"), run.out());
+    assertTrue(run.step("on the table").startsWith("00:30 "), run.out());
+  }
+
+  /** On 29 March 2026 clocks in Stockholm go from 02:00 to 03:00: the same hours, another clock. */
+  @Test
+  void clocksThatGoForward_costNoHourOfCooking() throws IOException {
+    plan(cook, "--serve-at", "2026-03-28T05:00", "--zone", "Europe/Stockholm");
+    LocalDateTime plain = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
+    Run run = plan(cook, "--serve-at", "2026-03-29T05:00", "--zone", "Europe/Stockholm");
+    LocalDateTime changed = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
+    assertEquals(plain.plusDays(1).minusHours(1), changed);
+    assertTrue(run.out().contains("Clocks go forward by 60 min in this plan"), run.out());
+    Run gap = plan(cook, "--serve-at", "2026-03-29T02:30", "--zone", "Europe/Stockholm");
+    assertEquals(2, gap.code());
+    assertTrue(gap.err().contains("clocks go forward over it"), gap.err());
+  }
+
+  @Test
+  void tooLate_saysWhatItCosts_andPlansTheNearestService() throws IOException {
+    Run run = plan(cook, "--now", "2026-06-13T16:10");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("\nTOO LATE: for 18:30 the fire should have been lit"), run.out());
+    assertTrue(run.step("light the fire").startsWith("16:10 "), run.out());
+    assertTrue(run.step("now: salt all round").startsWith("16:10 "), run.out());
+    JsonNode late = json().get("too_late");
+    LocalDateTime table = LocalDateTime.parse(json().get("service").get("table").asText());
+    LocalDateTime asked = LocalDateTime.parse(late.get("asked").asText());
+    assertEquals(late.get("later_s").asLong(), java.time.Duration.between(asked, table).toSeconds());
+    assertTrue(late.get("chance_all_the_same").asDouble() < 0.5, late.toString());
+  }
+
+  @Test
+  void farTooLate_isPlannedToo_withoutAChanceForWhatWasAsked() throws IOException {
+    Run run = plan(cook, "--now", "2026-06-13T19:00");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("not even the fire is ready"), run.out());
+    assertFalse(json().get("too_late").has("chance_all_the_same"));
+  }
+
+  @Test
+  void timeEnough_isNotLate() throws IOException {
+    plan(cook, "--now", "2026-06-12T12:00");
+    assertFalse(json().has("too_late"));
+  }
+
+  @Test
+  void impossibleWish_getsAReasonAndTheNearestPlan() throws IOException {
+    String low = published().replace("at-latest: 6 h", "at-latest: 50 min");
+    Run run = plan(write("low.yaml", low));
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("NOT MET: Too little heat: "), run.out());
+    assertTrue(run.out().contains("This plan is the nearest possible."), run.out());
+    assertEquals("HEAT_TOO_LOW", json().get("not_met").get(0).get("reason").asText());
+  }
+
+  @Test
+  void withoutAProfile_itSaysWhatThatCosts() {
+    assertTrue(plan(cook).out().contains("cooker: no profile, so "));
+    assertTrue(
+        plan(cook)
+            .out()
+            .replace("\n  ", " ")
+            .matches("(?s).*Not knowing it widens the pull \\(10 to 90 %\\) from \\d+ min to.*"));
+  }
+
+  @Test
+  void hotterWish_isALaterPull() throws IOException {
+    plan(write("a.yaml", wished("57 °C")));
+    double cooler = json().get("pull").get("reading_degC").asDouble();
+    plan(write("b.yaml", wished("61 °C")));
+    assertTrue(json().get("pull").get("reading_degC").asDouble() > cooler + 2);
+  }
+
+  private static String wished(String core) {
+    return published()
+        .replace("wishes: {scale: trade, doneness: medium, crust: brown}", "wishes: {crust: brown}")
+        .replace("  people: 10\n", "  core: " + core + "\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          --serve-at | half six          | --serve-at must be a date and a time
+          --serve-at | 25:00             | --serve-at must be a time such as 18:30
+          --now      | noon              | --now must be a date and a time
+          --zone     | Europe/Atlantis   | Invalid value for option '--zone'
+          --members  | 19                | --members must be from 20 to 100000, was 19
+          --probe    | rib               | probe must be core or one of cook.yaml (halfway)
+          """)
+  void wrongOption_isTwo(String option, String value, String message) {
+    Run run = plan(cook, option, value);
+    assertEquals(2, run.code());
+    assertEquals("", run.out());
+    assertTrue(run.err().startsWith("roastfield: " + message), run.err());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          wishes: {scale: trade, doneness: medium, crust: brown} | wishes: {crust: brown} \
+          | no wish for the final core
+          end: {core: 52 °C, at-latest: 6 h} | end: {after: 2 h} | no stage of gentle heat ends by a
+          chamber: {air: 22 °C, heat-transfer | chamber: {air: 62 °C, heat-transfer | no rest follows
+          """)
+  void fileThatCannotBePlanned_isTwo_withAdvice(String from, String to, String message)
+      throws IOException {
+    String text = published();
+    assertTrue(text.contains(from), from);
+    Run run = plan(write("cook.yaml", text.replace(from, to)));
+    assertEquals(2, run.code(), run.out());
+    assertTrue(
+        run.err().startsWith("roastfield: cook.yaml cannot be planned: " + message), run.err());
+  }
+
+  @Test
+  void frozenCut_isRefusedWithAdvice() throws IOException {
+    String frozen = published().replace("start-temperature: 8 °C", "start-temperature: -4 °C");
+    Run run = plan(write("cook.yaml", frozen));
+    assertEquals(2, run.code());
+    assertTrue(run.err().contains("thaw"), run.err());
+  }
+}

@@ -1,0 +1,83 @@
+package org.roastfield.lab.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.roastfield.core.cook.Probe;
+import org.roastfield.lab.Published;
+import org.roastfield.lab.cooker.VariedCook;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.CookFileReader;
+import org.roastfield.lab.plan.CookerBelief;
+import org.roastfield.lab.plan.PlanAsk;
+import org.roastfield.lab.plan.PlanMaker;
+import org.roastfield.lab.plan.PlanSheet;
+import org.roastfield.lab.timeline.TemperatureScale;
+import org.w3c.dom.Element;
+
+/** The page of a plan. */
+class PlanReportTest {
+
+  private static final String NAME = "Boathouse pork loin";
+  private static final String HOSTILE = "<script>alert(1)</script> & \\\"co\\\"";
+
+  private static PlanSheet sheet(String name) {
+    String text =
+        new String(Published.porkLoinBytes(), StandardCharsets.UTF_8)
+            .replace("name: " + NAME, "name: \"" + name + "\"");
+    CookFile file =
+        CookFileReader.parse("cook.yaml", text.getBytes(StandardCharsets.UTF_8));
+    VariedCook cook = VariedCook.planned(file, Probe.CORE);
+    PlanAsk ask =
+        new PlanAsk(
+            Optional.empty(),
+            Optional.empty(),
+            zero -> OptionalDouble.empty(),
+            40,
+            1,
+            TemperatureScale.CELSIUS);
+    return PlanMaker.sheet(cook, CookerBelief.population(cook), ask, Runnable::run, 1);
+  }
+
+  private static String page(String name) {
+    return PlanReport.html(sheet(name), ReportFixtures.manifest());
+  }
+
+  @Test
+  void page_standsAlone_andItsFiguresSpeak() {
+    String html = page(NAME);
+    PageChecks.assertStandsAlone(html);
+    PageChecks.assertFiguresSpeak(html, 4);
+    PageChecks.assertTextInside(html);
+  }
+
+  @Test
+  void hostileName_staysText() {
+    String html = page(HOSTILE);
+    PageChecks.assertStandsAlone(html);
+    assertFalse(html.contains("<script"), "a script of the cook's name");
+    assertEquals("<script>alert(1)</script> & \"co\"", heading(html));
+  }
+
+  private static String heading(String html) {
+    return SvgReader.all(SvgReader.parse(html), "h1").get(0).getTextContent();
+  }
+
+  @Test
+  void timetable_hasAllSteps_withCautionsBeside() {
+    PlanSheet sheet = sheet(NAME);
+    String html = PlanReport.html(sheet, ReportFixtures.manifest());
+    Element table = SvgReader.all(SvgReader.parse(html), "table").get(0);
+    List<Element> rows = SvgReader.all(table, "tr");
+    assertEquals(sheet.steps().size() + 1, rows.size());
+    assertTrue(rows.get(1).getTextContent().contains(sheet.steps().get(0).what()));
+    assertTrue(html.contains("check with a thermometer you trust"));
+    assertTrue(html.contains("carbon monoxide"));
+  }
+}
