@@ -99,7 +99,8 @@ final class PlanCommand implements Callable<Integer> {
     try {
       finish(input, sheet(input));
     } catch (UnplannableException e) {
-      throw new BadInputException(input.cook().fileName() + " cannot be planned: " + e.getMessage());
+      throw new BadInputException(
+          input.cook().fileName() + " cannot be planned: " + e.getMessage());
     }
     return 0;
   }

@@ -59,6 +59,12 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
     return new VariedCook(file, CookParts.planned(file), Map.of(), false);
   }
 
+  /** The same with one probe for the core, whose place and bias are unknown. */
+  public static VariedCook planned(CookFile file, Probe probe) {
+    VariedProbe display = VariedProbe.of(CookLog.CORE, probe, file.cook().cut().shape());
+    return new VariedCook(file, CookParts.planned(file), Map.of(CookLog.CORE, display), true);
+  }
+
   /**
    * A cook as its log says that it went.
    *

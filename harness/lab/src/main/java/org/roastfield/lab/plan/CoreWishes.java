@@ -41,7 +41,9 @@ record CoreWishes(CoreWish wish, String words) {
         CoreWish.of(scale, bands.indexOf(degree)), degree + ", " + name.word() + " scale");
   }
 
-  /** A taper's cook is that of its thickest station, so the wish is that of the third it lies in. */
+  /**
+   * A taper's cook is that of its thickest station, so the wish is that of the third it lies in.
+   */
   private static int thickest(CookFile file) {
     if (file.notes().wishes().doneness().size() == 1 || file.taper().isEmpty()) {
       return 0;
@@ -49,7 +51,9 @@ record CoreWishes(CoreWish wish, String words) {
     double most = 0;
     int index = 0;
     List<Double> across =
-        file.taper().get().stations(Taper.THIRDS).stream().map(s -> s.crossSection().thickness()).toList();
+        file.taper().get().stations(Taper.THIRDS).stream()
+            .map(s -> s.crossSection().thickness())
+            .toList();
     for (int i = 0; i < across.size(); i++) {
       if (across.get(i) > most) {
         most = across.get(i);

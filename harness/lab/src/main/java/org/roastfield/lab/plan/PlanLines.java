@@ -46,7 +46,8 @@ final class PlanLines {
     }
     sears.ifPresent(table -> lines.add(table.line()));
     lines.add(
-        known.filter(Plan::meetsWishes)
+        known
+            .filter(Plan::meetsWishes)
             .map(one -> cooker(one, belief))
             .orElseGet(() -> new PlanLine("cooker", belief.words(), "")));
     purchase.ifPresent(one -> lines.add(buy(one)));
@@ -270,9 +271,7 @@ final class PlanLines {
 
   private static PlanLine line(String subject, String reason, String numbers, String advice) {
     return new PlanLine(
-        subject,
-        reason + ": " + numbers + ". This plan is the nearest possible. " + advice,
-        "");
+        subject, reason + ": " + numbers + ". This plan is the nearest possible. " + advice, "");
   }
 
   private String chance(double chance) {

@@ -73,8 +73,7 @@ public final class PlanMaker {
    */
   public static PlanSheet sheet(
       VariedCook cook, CookerBelief belief, PlanAsk ask, Executor executor, int workers) {
-    Planner planner =
-        Planner.with(EnsembleSimulator.with(Planner.PLANNING).on(executor, workers));
+    Planner planner = Planner.with(EnsembleSimulator.with(Planner.PLANNING).on(executor, workers));
     return new PlanMaker(cook, belief, ask, planner).sheet();
   }
 
@@ -90,10 +89,7 @@ public final class PlanMaker {
     Optional<Purchase> purchase =
         central.flatMap(
             result ->
-                file.notes()
-                    .plan()
-                    .plates()
-                    .map(plates -> Purchase.of(plates, leftAfter(result))));
+                file.notes().plan().plates().map(plates -> Purchase.of(plates, leftAfter(result))));
     double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
     Optional<SearTable> sears = SearTable.of(request, held, file.notes().wishes().crust());
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
@@ -122,7 +118,10 @@ public final class PlanMaker {
   private PlanRequest request() {
     PlanWishes wishes = file.notes().plan();
     List<Minimum> minima =
-        wishes.minimum().map(one -> List.of(new Minimum(one.core(), one.chance()))).orElse(List.of());
+        wishes
+            .minimum()
+            .map(one -> List.of(new Minimum(one.core(), one.chance())))
+            .orElse(List.of());
     String probe = cook.channels().isEmpty() ? "core" : cook.probe(cook.channels().get(0));
     return PlanRequest.of(new PlannedCook(cook, roles, probe), belief.prior(), wish.wish())
         .with(times.service(file, Double.NEGATIVE_INFINITY))
@@ -142,7 +141,9 @@ public final class PlanMaker {
     return list;
   }
 
-  /** Nothing is late that can still be lit in time; else the next service that can, to the minute. */
+  /**
+   * Nothing is late that can still be lit in time; else the next service that can, to the minute.
+   */
   private Optional<Lateness> late(PlanRequest request, Plan plan, double now) {
     double missing = now + fireReady + plan.lead();
     if (!(missing > 0)) {
@@ -171,13 +172,12 @@ public final class PlanMaker {
   }
 
   /**
-   * The plan of a cooker that is known without doubt, from fewer draws; empty if nothing is in doubt,
-   * or wishes are not met and plans cannot be compared.
+   * The plan of a cooker that is known without doubt, from fewer draws; empty if nothing is in
+   * doubt, or wishes are not met and plans cannot be compared.
    */
   private Optional<Plan> ofKnownCooker(PlanRequest request, Plan plan) {
     return belief.doubtsCooker() && plan.meetsWishes()
-        ? Optional.of(
-            planner.plan(request.with(belief.cookerKnown()).withDraws(few(), ask.seed())))
+        ? Optional.of(planner.plan(request.with(belief.cookerKnown()).withDraws(few(), ask.seed())))
         : Optional.empty();
   }
 
@@ -186,8 +186,7 @@ public final class PlanMaker {
     if (!Double.isFinite(end)) {
       return Optional.empty();
     }
-    Cook expected =
-        CentralCook.of(cook.apply(belief.middle()), roles, plan, service.leastRest());
+    Cook expected = CentralCook.of(cook.apply(belief.middle()), roles, plan, service.leastRest());
     return Optional.of(Simulator.withDefaults().run(expected).orElseThrow());
   }
 

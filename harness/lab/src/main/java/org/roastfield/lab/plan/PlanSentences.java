@@ -22,7 +22,9 @@ public final class PlanSentences {
 
   private PlanSentences() {}
 
-  /** Clock times to the minute of the ends of a spread, which are within half a day of its median. */
+  /**
+   * Clock times to the minute of the ends of a spread, which are within half a day of its median.
+   */
   public static String range(PlanClock clock, Spread time) {
     return clock(clock, time.low()) + "–" + clock(clock, time.high());
   }

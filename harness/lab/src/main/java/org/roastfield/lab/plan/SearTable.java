@@ -67,7 +67,9 @@ public record SearTable(
     List<SearOutcome> all = trade.outcomes();
     return Optional.of(
         new SearTable(
-            all.get(2), all.subList(0, LENGTHS.length), all.subList(LENGTHS.length, all.size()),
+            all.get(2),
+            all.subList(0, LENGTHS.length),
+            all.subList(LENGTHS.length, all.size()),
             wished));
   }
 
@@ -104,8 +106,7 @@ public record SearTable(
     StringBuilder text = new StringBuilder(result(own));
     if (wished.isPresent() && own.crust().middle() < from(wished.get())) {
       double from = from(wished.get());
-      text.append(
-          String.format(Locale.ROOT, "; %s is from %.0f on: ", wished.get().word(), from));
+      text.append(String.format(Locale.ROOT, "; %s is from %.0f on: ", wished.get().word(), from));
       text.append(
           new SearTrade(all())
               .leastGrey(from)

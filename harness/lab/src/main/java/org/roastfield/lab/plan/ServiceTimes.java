@@ -32,8 +32,7 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
    * @param zone of the clock times, instead of the file's
    * @throws UnplannableException if no service is known, or clocks leave it out
    */
-  static ServiceTimes of(
-      CookFile file, Optional<LocalDateTime> service, Optional<ZoneId> zone) {
+  static ServiceTimes of(CookFile file, Optional<LocalDateTime> service, Optional<ZoneId> zone) {
     PlanWishes wishes = file.notes().plan();
     Optional<LocalDateTime> stated = file.notes().serves();
     LocalDateTime table =
@@ -44,8 +43,7 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
                     new UnplannableException(
                         "no time of service: say serves: in the file, or --serve-at"));
     double carving = wishes.carving().orElse(CARVING);
-    double early =
-        wishes.earliest().map(t -> seconds(t, stated.orElseThrow())).orElse(0.0);
+    double early = wishes.earliest().map(t -> seconds(t, stated.orElseThrow())).orElse(0.0);
     double late = wishes.latest().map(t -> seconds(stated.orElseThrow(), t)).orElse(0.0);
     try {
       PlanClock onTable = PlanClock.of(table, zone.or(wishes::zone));
@@ -60,8 +58,8 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
   }
 
   /**
-   * The time nearest to a file's service at which a clock shows this; of two alike the later. A file
-   * without a service has the first such time after its start.
+   * The time nearest to a file's service at which a clock shows this; of two alike the later. A
+   * file without a service has the first such time after its start.
    */
   public static LocalDateTime nearest(CookFile file, LocalTime time) {
     Optional<LocalDateTime> serves = file.notes().serves();

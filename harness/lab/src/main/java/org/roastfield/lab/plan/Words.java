@@ -48,9 +48,7 @@ public final class Words {
     if (chance < finest / 2) {
       return "< " + percent(Math.max(finest, 0.001));
     }
-    return chance > 1 - finest / 2
-        ? "> " + percent(1 - Math.max(finest, 0.001))
-        : percent(chance);
+    return chance > 1 - finest / 2 ? "> " + percent(1 - Math.max(finest, 0.001)) : percent(chance);
   }
 
   private static String percent(double share) {

@@ -50,9 +50,7 @@ public final class PlanReport {
                 page.section(
                     "The slice",
                     part ->
-                        SliceFigure.of(
-                                Inside.of(sheet.file(), result),
-                                result.cook().cut().shape())
+                        SliceFigure.of(Inside.of(sheet.file(), result), result.cook().cut().shape())
                             .forEach(part::figure)));
     page.section("What was assumed", part -> assumptions(part, sheet));
     page.section("What it was made from", part -> ReportParts.manifest(part, manifest));
@@ -72,8 +70,7 @@ public final class PlanReport {
     sheet
         .late()
         .ifPresent(
-            late ->
-                lines.add("Too late: " + PlanSentences.late(late, sheet.plan().members())));
+            late -> lines.add("Too late: " + PlanSentences.late(late, sheet.plan().members())));
     for (PlanLine problem : sheet.problems()) {
       lines.add("Not met. " + problem.subject() + ": " + problem.text());
     }
@@ -118,8 +115,7 @@ public final class PlanReport {
     return Table.ofWords(
         "One in ten is earlier than 10 %, one in ten later than 90 %; slack: how much later it may"
             + " come for the promise still to hold",
-        List.of("clock", "10 %", "90 %", "slack", "what", "when it slips"),
-        rows);
+        List.of("clock", "10 %", "90 %", "slack", "what", "when it slips"), rows);
   }
 
   private static void expectations(Page page, PlanSheet sheet) {

@@ -54,8 +54,7 @@ final class PullFigure {
   private Curve curve(String name, Curve.Role role, ToDoubleFunction<Candidate> chance) {
     List<Point> points = new ArrayList<>();
     for (Candidate one : sheet.plan().candidates()) {
-      points.add(
-          new Point(Temperatures.toCelsius(one.reading()), 100 * chance.applyAsDouble(one)));
+      points.add(new Point(Temperatures.toCelsius(one.reading()), 100 * chance.applyAsDouble(one)));
     }
     return new Curve(name, role, points);
   }

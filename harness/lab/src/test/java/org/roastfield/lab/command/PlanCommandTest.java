@@ -221,13 +221,15 @@ class PlanCommandTest {
   void tooLate_saysWhatItCosts_andPlansTheNearestService() throws IOException {
     Run run = plan(cook, "--now", "2026-06-13T16:10");
     assertEquals(0, run.code(), run.err());
-    assertTrue(run.out().contains("\nTOO LATE: for 18:30 the fire should have been lit"), run.out());
+    assertTrue(
+        run.out().contains("\nTOO LATE: for 18:30 the fire should have been lit"), run.out());
     assertTrue(run.step("light the fire").startsWith("16:10 "), run.out());
     assertTrue(run.step("now: salt all round").startsWith("16:10 "), run.out());
     JsonNode late = json().get("too_late");
     LocalDateTime table = LocalDateTime.parse(json().get("service").get("table").asText());
     LocalDateTime asked = LocalDateTime.parse(late.get("asked").asText());
-    assertEquals(late.get("later_s").asLong(), java.time.Duration.between(asked, table).toSeconds());
+    assertEquals(
+        late.get("later_s").asLong(), java.time.Duration.between(asked, table).toSeconds());
     assertTrue(late.get("chance_all_the_same").asDouble() < 0.5, late.toString());
   }
 

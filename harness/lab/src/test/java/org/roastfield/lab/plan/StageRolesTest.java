@@ -56,7 +56,13 @@ class StageRolesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "gsr, GSR", "gr, GR", "sgr, SGR", "sgsr, SGSR", "gtsr, GPSR", "tgsr, GGSR", "gosr, GSSR",
+    "gsr, GSR",
+    "gr, GR",
+    "sgr, SGR",
+    "sgsr, SGSR",
+    "gtsr, GPSR",
+    "tgsr, GGSR",
+    "gosr, GSSR",
     "gsrr, GSRH"
   })
   void stages_areForWhatTheirHeatAndEndSay(String stages, String expected) {

@@ -31,8 +31,7 @@ class PlanReportTest {
     String text =
         new String(Published.porkLoinBytes(), StandardCharsets.UTF_8)
             .replace("name: " + NAME, "name: \"" + name + "\"");
-    CookFile file =
-        CookFileReader.parse("cook.yaml", text.getBytes(StandardCharsets.UTF_8));
+    CookFile file = CookFileReader.parse("cook.yaml", text.getBytes(StandardCharsets.UTF_8));
     VariedCook cook = VariedCook.planned(file, Probe.CORE);
     PlanAsk ask =
         new PlanAsk(
