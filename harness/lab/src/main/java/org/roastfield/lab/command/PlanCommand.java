@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -86,7 +87,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private PlanArguments when = new PlanArguments();
 
-  private final Clock clock = Clock.systemDefaultZone();
+  private final Clock clock = Clock.system(ZoneId.systemDefault());
 
   PlanCommand() {}
 
@@ -106,7 +107,8 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private PlanSheet sheet(CookInput input) {
-    VariedCook cook = cook(input);
+    Probe display = display(input);
+    VariedCook cook = VariedCook.planned(input.cook(), display);
     CookerBelief belief = CookerBelief.population(cook);
     TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
     PlanAsk ask =
@@ -114,6 +116,7 @@ final class PlanCommand implements Callable<Integer> {
             when.service(input.cook()),
             when.zone(),
             zero -> when.now(zero, clock),
+            display,
             members,
             seed,
             scale);
@@ -126,10 +129,9 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private VariedCook cook(CookInput input) {
+  private Probe display(CookInput input) {
     try {
-      Readout display = Readout.of(input.cook(), probe);
-      return VariedCook.planned(input.cook(), display.probe().orElse(Probe.CORE));
+      return Readout.of(input.cook(), probe).probe().orElse(Probe.CORE);
     } catch (IllegalArgumentException e) {
       throw new BadInputException(String.valueOf(e.getMessage()));
     }

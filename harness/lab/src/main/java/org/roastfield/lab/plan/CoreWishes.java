@@ -5,7 +5,6 @@ import org.roastfield.core.outcome.DonenessScale;
 import org.roastfield.core.plan.CoreWish;
 import org.roastfield.core.shape.Taper;
 import org.roastfield.lab.files.CookFile;
-import org.roastfield.lab.files.ScaleName;
 import org.roastfield.lab.files.Wishes;
 import org.roastfield.lab.timeline.TemperatureScale;
 
@@ -33,12 +32,11 @@ record CoreWishes(CoreWish wish, String words) {
           "no wish for the final core: say plan: {core: 57 °C}, or wishes: {scale: trade, doneness:"
               + " medium}");
     }
-    ScaleName name = wishes.scale().get();
+    DonenessScale scale = wishes.scale().get();
     String degree = wishes.doneness().get(thickest(file));
-    DonenessScale scale = name == ScaleName.TRADE ? DonenessScale.TRADE : DonenessScale.RESEARCH;
     List<String> bands = scale.bands().stream().map(DonenessScale.Band::name).toList();
     return new CoreWishes(
-        CoreWish.of(scale, bands.indexOf(degree)), degree + ", " + name.word() + " scale");
+        CoreWish.of(scale, bands.indexOf(degree)), degree + ", " + scale.name() + " scale");
   }
 
   /**

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.roastfield.core.cook.Probe;
 import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
@@ -14,6 +15,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param zone of all clock times, instead of the file's
  * @param now time after a plan's zero [s] before which nothing can begin any more; empty if that is
  *     not to be looked at
+ * @param display the probe that decides when it comes off
  * @param members draws
  * @param seed of the draws
  * @param scale of temperatures in words
@@ -22,6 +24,7 @@ public record PlanAsk(
     Optional<LocalDateTime> service,
     Optional<ZoneId> zone,
     Function<PlanClock, OptionalDouble> now,
+    Probe display,
     int members,
     long seed,
     TemperatureScale scale) {}

@@ -43,7 +43,7 @@ public final class PlanClock {
   /** The same clock with a zero that is so much later [s]; below 0, earlier. */
   public PlanClock moved(double seconds) {
     long whole = Math.round(seconds);
-    return new PlanClock(at(whole), zoned.map(z -> z.plusSeconds(whole)));
+    return new PlanClock(at((double) whole), zoned.map(z -> z.plusSeconds(whole)));
   }
 
   /** Clock time of the zero. */

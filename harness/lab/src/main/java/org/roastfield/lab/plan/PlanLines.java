@@ -36,6 +36,7 @@ final class PlanLines {
       Optional<Plan> known,
       CookerBelief belief,
       Optional<SearTable> sears,
+      List<PlanChange> changes,
       Optional<Purchase> purchase,
       Optional<SaltLead> salt) {
     List<PlanLine> lines = new ArrayList<>();
@@ -50,6 +51,9 @@ final class PlanLines {
             .filter(Plan::meetsWishes)
             .map(one -> cooker(one, belief))
             .orElseGet(() -> new PlanLine("cooker", belief.words(), "")));
+    if (!changes.isEmpty()) {
+      lines.add(whatIf(changes));
+    }
     purchase.ifPresent(one -> lines.add(buy(one)));
     file.notes().plan().salt().ifPresent(asked -> lines.add(salt(salt)));
     if (plan.notBuilt() > 0) {
@@ -157,6 +161,19 @@ final class PlanLines {
             + coreWidth(plan)
             + (belief.fromLogs() ? "" : "; its logs narrow that"),
         "");
+  }
+
+  private static PlanLine whatIf(List<PlanChange> changes) {
+    List<String> words = new ArrayList<>();
+    for (PlanChange change : changes) {
+      double pull = change.effect().pull();
+      words.add(
+          change.what()
+              + ", off "
+              + Words.duration(Math.abs(pull))
+              + (pull < 0 ? " earlier" : " later"));
+    }
+    return new PlanLine("what if", String.join("; ", words), "");
   }
 
   private static String width(Plan plan) {

@@ -42,6 +42,7 @@ public final class PlanMaker {
   private final VariedCook cook;
   private final CookerBelief belief;
   private final PlanAsk ask;
+  private final EnsembleSimulator simulator;
   private final Planner planner;
   private final List<Role> roles;
   private final CoreWishes wish;
@@ -49,12 +50,14 @@ public final class PlanMaker {
   private final Optional<SaltLead> salt;
   private final double fireReady;
 
-  private PlanMaker(VariedCook cook, CookerBelief belief, PlanAsk ask, Planner planner) {
+  private PlanMaker(
+      VariedCook cook, CookerBelief belief, PlanAsk ask, EnsembleSimulator simulator) {
     this.file = cook.file();
     this.cook = cook;
     this.belief = belief;
     this.ask = ask;
-    this.planner = planner;
+    this.simulator = simulator;
+    this.planner = Planner.with(simulator);
     this.roles = StageRoles.of(file);
     this.wish = CoreWishes.of(file);
     this.times = ServiceTimes.of(file, ask.service(), ask.zone());
@@ -65,7 +68,7 @@ public final class PlanMaker {
   /**
    * The plan of a cook.
    *
-   * @param cook as planned, with the probe that decides
+   * @param cook as planned, with the probe that the ask says decides
    * @param belief in what is unknown of it
    * @param executor that the draws are computed on
    * @param workers how many share them, at least 1
@@ -73,8 +76,8 @@ public final class PlanMaker {
    */
   public static PlanSheet sheet(
       VariedCook cook, CookerBelief belief, PlanAsk ask, Executor executor, int workers) {
-    Planner planner = Planner.with(EnsembleSimulator.with(Planner.PLANNING).on(executor, workers));
-    return new PlanMaker(cook, belief, ask, planner).sheet();
+    EnsembleSimulator simulator = EnsembleSimulator.with(Planner.PLANNING).on(executor, workers);
+    return new PlanMaker(cook, belief, ask, simulator).sheet();
   }
 
   private PlanSheet sheet() {
@@ -92,6 +95,8 @@ public final class PlanMaker {
                 file.notes().plan().plates().map(plates -> Purchase.of(plates, leftAfter(result))));
     double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
     Optional<SearTable> sears = SearTable.of(request, held, file.notes().wishes().crust());
+    List<PlanChange> changes =
+        new PlanChanges(request, plan, cook, ask.display(), simulator).list(ask.scale());
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
     return new PlanSheet(
         file,
@@ -101,11 +106,12 @@ public final class PlanMaker {
         wish.wish(),
         belief.words(),
         new PlanSteps(file, roles, plan, ask.scale()).list(salt, times.carving(), since),
-        lines.all(ofKnownCooker(request, plan), belief, sears, purchase, salt),
+        lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt),
         lines.problems(),
         late,
         purchase,
         sears,
+        changes,
         central,
         central.map(r -> Cautions.of(file, r, ask.scale())).orElse(List.of()),
         ask.scale());

@@ -24,6 +24,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param late if what was asked for cannot be had any more
  * @param purchase if people are to be fed
  * @param sears against each other, if the cook has any
+ * @param changes what may happen, and what it does
  * @param central the cook that the plan expects; empty if it does not come to its end
  * @param cautions about it
  * @param scale of temperatures in words
@@ -41,6 +42,7 @@ public record PlanSheet(
     Optional<Lateness> late,
     Optional<Purchase> purchase,
     Optional<SearTable> sears,
+    List<PlanChange> changes,
     Optional<SimulationResult> central,
     List<Caution> cautions,
     TemperatureScale scale) {
@@ -50,6 +52,7 @@ public record PlanSheet(
     steps = List.copyOf(steps);
     lines = List.copyOf(lines);
     problems = List.copyOf(problems);
+    changes = List.copyOf(changes);
     cautions = List.copyOf(cautions);
   }
 

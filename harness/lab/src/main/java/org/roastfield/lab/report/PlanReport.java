@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.roastfield.core.plan.WhatIf;
+import org.roastfield.lab.plan.PlanChange;
 import org.roastfield.lab.plan.PlanClock;
 import org.roastfield.lab.plan.PlanLine;
 import org.roastfield.lab.plan.PlanSentences;
@@ -13,6 +15,7 @@ import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.PlanStep;
 import org.roastfield.lab.plan.Words;
 import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.Inside;
 
 /** A plan as one HTML file: a timetable to pin up, pictures, cautions, what it was made from. */
@@ -50,8 +53,16 @@ public final class PlanReport {
                 page.section(
                     "The slice",
                     part ->
-                        SliceFigure.of(Inside.of(sheet.file(), result), result.cook().cut().shape())
+                        SliceFigure.of(
+                                new ComputedCook(
+                                    sheet.file(),
+                                    result,
+                                    List.of(),
+                                    Inside.of(sheet.file(), result)))
                             .forEach(part::figure)));
+    if (!sheet.changes().isEmpty()) {
+      page.section("What if", part -> part.table(changes(sheet)));
+    }
     page.section("What was assumed", part -> assumptions(part, sheet));
     page.section("What it was made from", part -> ReportParts.manifest(part, manifest));
     return page.finished();
@@ -126,6 +137,25 @@ public final class PlanReport {
     }
     page.table(Table.ofWords("By the draws", List.of("what", "how much"), rows));
     page.figure(new PullFigure(sheet).figure());
+  }
+
+  private static Table changes(PlanSheet sheet) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PlanChange change : sheet.changes()) {
+      WhatIf.Effect effect = change.effect();
+      rows.add(
+          List.of(
+              change.what(),
+              Numbers.signed(effect.pull() / 60, 0),
+              Numbers.signed(effect.ready() / 60, 0),
+              Numbers.signed(effect.finalCore(), 1),
+              change.method()));
+    }
+    return Table.ofWords(
+        "What changes do to a cook that follows this plan by its display; a later service moves"
+            + " everything along",
+        List.of("if", "off, min", "rested, min", "final core, K", "by"),
+        rows);
   }
 
   private static void core(Page page, PlanSheet sheet) {

@@ -12,6 +12,7 @@ import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.plan.Lateness;
+import org.roastfield.lab.plan.PlanChange;
 import org.roastfield.lab.plan.PlanClock;
 import org.roastfield.lab.plan.PlanLine;
 import org.roastfield.lab.plan.PlanSheet;
@@ -52,6 +53,7 @@ public final class PlanJson {
     sheet.late().ifPresent(late -> root.set("too_late", late(late)));
     sheet.purchase().ifPresent(purchase -> root.set("purchase", purchase(purchase)));
     sheet.sears().ifPresent(sears -> sears(root.putArray("sears"), sears));
+    changes(root.putArray("what_if"), sheet.changes());
     root.set("core", core(plan));
     ResultJson.addCautions(root, sheet.cautions());
     return Json.text(root);
@@ -186,6 +188,16 @@ public final class PlanJson {
           .put("browning_high", Json.millionths(one.crust().high()))
           .put("beyond_wish_m", Json.millionths(one.grey()))
           .put("even_share", Json.millionths(one.within()));
+    }
+  }
+
+  private static void changes(ArrayNode array, List<PlanChange> changes) {
+    for (PlanChange change : changes) {
+      ObjectNode node = array.addObject().put("what", change.what());
+      put(node, "pull_later_s", change.effect().pull(), 1e3);
+      put(node, "ready_later_s", change.effect().ready(), 1e3);
+      put(node, "final_core_hotter_K", change.effect().finalCore(), 1e4);
+      node.put("method", change.effect().method().name());
     }
   }
 

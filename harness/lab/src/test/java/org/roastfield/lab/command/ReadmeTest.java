@@ -14,10 +14,12 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The first command of the README prints what the README shows. */
+/** The commands of the README print what the README shows. */
 class ReadmeTest {
 
   private static final Path ROOT = Path.of("", "..", "..");
+  private static final Pattern PLAN =
+      Pattern.compile("^ {4}\\./harness/roastfield plan (\\S+)$", Pattern.MULTILINE);
   private static final Pattern COMMAND =
       Pattern.compile("^ {4}\\./harness/roastfield simulate (\\S+)$", Pattern.MULTILINE);
   private static final Pattern BLOCK =
@@ -27,10 +29,23 @@ class ReadmeTest {
 
   @TempDir Path folder = Path.of("");
 
+  /** The README shows all but the line that names the folder. */
+  @Test
+  void firstCommand_isPlan_andItsTimetableIsShown() throws IOException {
+    String readme = Files.readString(ROOT.resolve("README.md"));
+    assertTrue(readme.indexOf("roastfield plan") < readme.indexOf("roastfield simulate"));
+    String printed = printed("plan", ROOT.resolve(first(PLAN, readme)));
+    int end = printed.indexOf("\nWrote plan.json, manifest.json, plan.html, plan.ics in ");
+    assertEquals(printed.substring(0, end), block(readme, 0));
+    for (String file : List.of("plan.html", "plan.ics", "plan.json")) {
+      assertTrue(readme.contains("`" + file + "`"), file);
+    }
+  }
+
   @Test
   void timetable_isWhatTheCommandPrints() throws IOException {
     String readme = Files.readString(ROOT.resolve("README.md"));
-    List<String> shown = lines(first(BLOCK, readme));
+    List<String> shown = lines(block(readme, 1));
     String printed = simulate(ROOT.resolve(first(COMMAND, readme)));
     List<String> table = lines(printed.substring(0, printed.indexOf("\nCautions\n")).strip());
     assertEquals(1, table.stream().filter("energy residual  ~ of the turnover"::equals).count());
@@ -50,12 +65,25 @@ class ReadmeTest {
     return printed.substring(0, printed.indexOf(" (numbers made up"));
   }
 
+  /** A block of the README without a language. */
+  private static String block(String readme, int index) {
+    Matcher matcher = BLOCK.matcher(readme);
+    for (int i = 0; i <= index; i++) {
+      assertTrue(matcher.find(), BLOCK::pattern);
+    }
+    return matcher.group(1);
+  }
+
   private String simulate(Path cook) {
+    return printed("simulate", cook);
+  }
+
+  private String printed(String command, Path cook) {
     StringWriter out = new StringWriter();
     int code =
         Main.commandLine()
             .setOut(new PrintWriter(out, true))
-            .execute("simulate", cook.toString(), "--out", folder.toString());
+            .execute(command, cook.toString(), "--out", folder.toString());
     assertEquals(0, code);
     return out.toString();
   }

@@ -25,8 +25,7 @@ class CookSchemaKeysTest {
       if (CorpusTest.expected(path).equals("valid")) {
         CookFile file = CookFileReader.parse("cook.yaml", Files.readAllBytes(path));
         for (Place place : Place.all(file.statements())) {
-          Objects.requireNonNull(seen.get(place.schema()))
-              .addAll(place.keys().values().keySet());
+          Objects.requireNonNull(seen.get(place.schema())).addAll(place.keys().values().keySet());
         }
       }
     }

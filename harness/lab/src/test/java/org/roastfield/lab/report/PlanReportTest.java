@@ -38,6 +38,7 @@ class PlanReportTest {
             Optional.empty(),
             Optional.empty(),
             zero -> OptionalDouble.empty(),
+            Probe.CORE,
             40,
             1,
             TemperatureScale.CELSIUS);
@@ -52,7 +53,7 @@ class PlanReportTest {
   void page_standsAlone_andItsFiguresSpeak() {
     String html = page(NAME);
     PageChecks.assertStandsAlone(html);
-    PageChecks.assertFiguresSpeak(html, 4);
+    PageChecks.assertFiguresSpeak(html, 5);
     PageChecks.assertTextInside(html);
   }
 
