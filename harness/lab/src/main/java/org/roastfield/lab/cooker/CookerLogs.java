@@ -37,8 +37,17 @@ public record CookerLogs(
    * @throws IllegalArgumentException if there is no case, two have one name, or nothing is free
    */
   public static CookerLogs of(List<LoggedCase> cases, Predicate<Parameter> free) {
+    return of(cases, free, ParameterSet.empty());
+  }
+
+  /**
+   * The same for a cooker of which something is known.
+   *
+   * @param known parameters of the cooker that are there whether a log has them or not
+   */
+  static CookerLogs of(List<LoggedCase> cases, Predicate<Parameter> free, ParameterSet known) {
     Set<String> names = new HashSet<>();
-    ParameterSet all = ParameterSet.empty();
+    ParameterSet all = known;
     for (LoggedCase one : cases) {
       if (!names.add(one.name())) {
         throw new IllegalArgumentException("names of logs must be unique, twice " + one.name());

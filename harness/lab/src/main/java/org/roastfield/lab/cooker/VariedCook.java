@@ -128,6 +128,11 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
     return first.loggedAir().orElseGet(() -> Signal.constant(first.upper().air()));
   }
 
+  /** End of the first part that the log times [s]; of a plan, the most that it may last. */
+  double firstEnd() {
+    return parts.parts().get(0).end().longest(0);
+  }
+
   /** What the computation takes from where, in words. */
   public List<String> assumptions() {
     return parts.words();

@@ -1,0 +1,247 @@
+package org.roastfield.lab.cooker;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import org.roastfield.core.inference.Calibration;
+import org.roastfield.core.inference.CookModel;
+import org.roastfield.core.inference.ErrorModel;
+import org.roastfield.core.inference.ForwardModel;
+import org.roastfield.core.inference.ImportanceSampler;
+import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.inference.ObservedTrace;
+import org.roastfield.core.inference.Prior;
+import org.roastfield.core.inference.Series;
+import org.roastfield.core.inference.WeightedDraws;
+import org.roastfield.core.parameter.Owner;
+import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.core.simulation.Simulator;
+
+/**
+ * Finds what logs say of a cooker: the most probable numbers and a normal distribution around them,
+ * or importance draws where that will not do. The same arguments give the same bits.
+ */
+public final class CookerSearch {
+
+  /** A mean farther from the most probable numbers than this many spreads is not normal. */
+  private static final double LEANING = 0.5;
+
+  private final Optional<CookerProfile> before;
+  private final Predicate<Parameter> free;
+  private final Simulator simulator;
+  private final Consumer<Progress> progress;
+  private int computed;
+
+  /**
+   * A search.
+   *
+   * @param before what is known of the cooker from other logs
+   * @param free which parameters are to be found
+   * @param progress told of each cook that is computed; may throw to stop the search
+   */
+  public CookerSearch(
+      Optional<CookerProfile> before,
+      Predicate<Parameter> free,
+      Simulator simulator,
+      Consumer<Progress> progress) {
+    this.before = before;
+    this.free = free;
+    this.simulator = simulator;
+    this.progress = progress;
+  }
+
+  /**
+   * How far a search is.
+   *
+   * @param logs whose cooks are computed
+   * @param evaluations of all of them together so far
+   */
+  public record Progress(int logs, int evaluations) {}
+
+  /**
+   * What came of a search.
+   *
+   * @param logs as one calibration
+   * @param model of them
+   * @param prior before these logs
+   * @param estimate most probable numbers
+   * @param draws if they were asked for or needed
+   * @param evaluations of the model
+   * @param starts searches
+   */
+  public record Found(
+      CookerLogs logs,
+      CookModel model,
+      Prior prior,
+      MapEstimate estimate,
+      Optional<WeightedDraws> draws,
+      int evaluations,
+      int starts) {
+
+    /** Whether the draws stand for the belief, not the normal distribution. */
+    public boolean byDraws() {
+      return draws.isPresent() && draws.get().isReliable();
+    }
+
+    /** Mean and covariance of all coordinates. */
+    public Prior belief() {
+      return byDraws()
+          ? Prior.of(
+              logs.parameters(), draws.orElseThrow().mean(), draws.orElseThrow().covariance())
+          : estimate.asPrior();
+    }
+  }
+
+  /**
+   * Searches.
+   *
+   * @param starts at least 1
+   * @param sample whether importance draws are wanted in any case
+   * @param seed of the draws
+   * @throws IllegalArgumentException if the cooks cannot be computed anywhere near the prior
+   */
+  public Found find(List<LoggedCase> cases, int starts, boolean sample, long seed) {
+    CookerLogs logs =
+        CookerLogs.of(
+            cases, free, before.map(CookerProfile::parameters).orElse(ParameterSet.empty()));
+    CookModel model = logs.model(simulator);
+    Prior prior =
+        before
+            .map(profile -> profile.within(logs.parameters(), inside(profile, cases)))
+            .orElseGet(() -> Prior.of(logs.parameters()));
+    computed = 0;
+    ForwardModel counted =
+        (coordinates, predicted, derivatives) -> {
+          computed++;
+          progress.accept(new Progress(cases.size(), computed));
+          return model.at(coordinates, predicted, derivatives);
+        };
+    Calibration calibration = Calibration.of(prior, model.evidence(), counted);
+    MapEstimate estimate = calibration.map(starts);
+    if (!estimate.isFound()) {
+      throw new IllegalArgumentException(
+          "the cooks of these logs cannot be computed near what is believed of them: "
+              + estimate.status());
+    }
+    Optional<WeightedDraws> draws =
+        sample || isLeaning(estimate)
+            ? Optional.of(
+                ImportanceSampler.standard()
+                    .sample(estimate, calibration.density(estimate), new SplittableRandom(seed)))
+            : Optional.empty();
+    return new Found(logs, model, prior, estimate, draws, computed, starts);
+  }
+
+  private static boolean inside(CookerProfile profile, List<LoggedCase> cases) {
+    return Reach.of(cases).isIn(profile.validity());
+  }
+
+  /** Whether a number of the cooker is not like normal ones. */
+  private static boolean isLeaning(MapEstimate estimate) {
+    for (int p = 0; p < estimate.prior().size(); p++) {
+      double apart = Math.abs(estimate.mean()[p] - estimate.coordinates()[p]);
+      if (estimate.prior().parameters().get(p).owner() == Owner.COOKER
+          && apart > LEANING * estimate.spread(p)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * The profile that a search ends in.
+   *
+   * @param id of the profile
+   * @param hashes of the readings of each log, in their order
+   */
+  public CookerProfile profile(String id, Found found, List<String> hashes, boolean complete) {
+    ParameterSet cooker = found.logs().parameters().of(Owner.COOKER);
+    ParameterSet original = ParameterSet.empty();
+    for (Parameter parameter : cooker.list()) {
+      original = original.with(original(parameter));
+    }
+    List<CookerProfile.Log> logs = new ArrayList<>();
+    before.ifPresent(old -> logs.addAll(old.logs()));
+    boolean madeUp = before.map(CookerProfile::madeUp).orElse(false);
+    for (int c = 0; c < found.logs().cases().size(); c++) {
+      LoggedCase one = found.logs().cases().get(c);
+      madeUp |= one.cook().file().madeUp();
+      logs.add(new CookerProfile.Log(one.name(), hashes.get(c), readings(one), rms(found, c)));
+    }
+    CookerProfile.Validity validity = Reach.of(found.logs().cases()).widened();
+    return new CookerProfile(
+        id,
+        madeUp,
+        complete,
+        original,
+        part(found.belief(), original),
+        before.map(old -> old.validity().with(validity)).orElse(validity),
+        errors(found),
+        diagnosis(found),
+        logs);
+  }
+
+  private Parameter original(Parameter parameter) {
+    return before
+        .filter(old -> old.parameters().has(parameter.id()))
+        .map(old -> old.parameters().get(old.parameters().index(parameter.id())))
+        .orElse(parameter);
+  }
+
+  /** Belief about some of the parameters, whatever the others are. */
+  private static Prior part(Prior all, ParameterSet some) {
+    int n = some.size();
+    double[] mean = new double[n];
+    double[][] covariance = new double[n][n];
+    for (int a = 0; a < n; a++) {
+      int from = all.parameters().index(some.get(a).id());
+      mean[a] = all.mean()[from];
+      for (int b = 0; b < n; b++) {
+        covariance[a][b] = all.covariance(from, all.parameters().index(some.get(b).id()));
+      }
+    }
+    return Prior.of(some, mean, covariance);
+  }
+
+  private static CookerProfile.Diagnosis diagnosis(Found found) {
+    return new CookerProfile.Diagnosis(
+        found.estimate().status().name(),
+        found.starts(),
+        found.estimate().agreement(),
+        found.estimate().objective(),
+        found.evaluations(),
+        found.draws().map(WeightedDraws::tailShape).orElse(Double.NaN));
+  }
+
+  private static ErrorModel errors(Found found) {
+    int last = found.model().evidence().series().size() - 1;
+    return last < 0 ? ErrorModel.CORE : found.estimate().errors(last);
+  }
+
+  private static int readings(LoggedCase one) {
+    return one.traces().stream().mapToInt(trace -> trace.readings().size()).sum();
+  }
+
+  /** Root mean square of computed less measured over the traces of a log [K]. */
+  public static double rms(Found found, int log) {
+    double[] predicted = found.estimate().predicted();
+    int row = 0;
+    for (int c = 0; c < log; c++) {
+      row += readings(found.logs().cases().get(c));
+    }
+    double sum = 0;
+    int count = 0;
+    for (ObservedTrace trace : found.logs().cases().get(log).traces()) {
+      Series series = trace.readings();
+      for (int k = 0; k < series.size(); k++, row++, count++) {
+        double error = predicted[row] - series.value(k);
+        sum += error * error;
+      }
+    }
+    return count == 0 ? 0 : Math.sqrt(sum / count);
+  }
+}
