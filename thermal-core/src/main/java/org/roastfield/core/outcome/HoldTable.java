@@ -1,5 +1,6 @@
 package org.roastfield.core.outcome;
 
+import java.util.Arrays;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.units.Temperatures;
 
@@ -45,6 +46,7 @@ public final class HoldTable {
   private final double d;
   private final double z;
   private final double[] seconds;
+  private final double[] starts;
   private final double[] upTo;
 
   private HoldTable(double logs, double d, double z, double[] seconds) {
@@ -52,6 +54,11 @@ public final class HoldTable {
     this.d = d;
     this.z = z;
     this.seconds = seconds;
+    this.starts = new double[seconds.length];
+    for (int i = 0; i < seconds.length; i++) {
+      starts[i] =
+          Math.max(Temperatures.fahrenheit(FAHRENHEIT[i]), Temperatures.celsius(CELSIUS[i]));
+    }
     this.upTo = new double[seconds.length];
     for (int i = 1; i < seconds.length; i++) {
       upTo[i] = upTo[i - 1] + inRow(i - 1, temperature(i));
@@ -70,7 +77,7 @@ public final class HoldTable {
 
   /** Temperature from which a row counts [K]. */
   public double temperature(int row) {
-    return Math.max(Temperatures.fahrenheit(FAHRENHEIT[row]), Temperatures.celsius(CELSIUS[row]));
+    return starts[row];
   }
 
   /** Printed hold time of a row [s]. */
@@ -138,11 +145,8 @@ public final class HoldTable {
 
   private int rowAt(double temperature) {
     Check.finite("temperature", temperature);
-    int row = seconds.length - 1;
-    while (row >= 0 && temperature < temperature(row)) {
-      row--;
-    }
-    return row;
+    int place = Arrays.binarySearch(starts, temperature);
+    return place >= 0 ? place : -place - 2;
   }
 
   private static int[] rangeOf(int from, int to) {
