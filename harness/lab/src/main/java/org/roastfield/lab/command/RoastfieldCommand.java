@@ -20,7 +20,8 @@ import picocli.CommandLine.IVersionProvider;
       MakeDataCommand.class,
       TakeInCommand.class,
       StudyCommand.class,
-      ScoreCommand.class
+      ScoreCommand.class,
+      TryPlanCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

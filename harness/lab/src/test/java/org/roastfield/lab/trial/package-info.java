@@ -1,0 +1,4 @@
+@NullMarked
+package org.roastfield.lab.trial;
+
+import org.jspecify.annotations.NullMarked;
