@@ -38,31 +38,40 @@ public final class AddedTerm {
   }
 
   /**
-   * How much better a calibration with the term would explain the evidence, all coordinates fitted
-   * anew, to first order and under the estimate's errors: logarithm of the ratio of evidences
-   * [nat]. Exact for a linear model with known errors and a prior of the term with median 0. Where
-   * errors had to grow to make up for what is missing, it says too little.
+   * What the term would bring, to first order.
+   *
+   * @param value of its coordinate that would be found
+   * @param gain logarithm of the ratio of the evidence with the term to that without [nat]
    */
-  public double gain(Calibration calibration, MapEstimate estimate) {
-    return gain(calibration.linearised(estimate), calibration.whitened(estimate, column), estimate);
-  }
+  public record Promise(double value, double gain) {}
 
-  private double gain(Linearisation linear, double[] white, MapEstimate estimate) {
+  /**
+   * What a calibration with the term would find and how much better it would explain the evidence,
+   * all coordinates fitted anew, to first order and under the estimate's errors. Exact for a linear
+   * model with known errors. Where errors had to grow to make up for what is missing, it says too
+   * little; the parameter's bounds are not looked at.
+   */
+  public Promise promise(Calibration calibration, MapEstimate estimate) {
+    Linearisation linear = calibration.linearised(estimate);
+    double[] white = calibration.whitened(estimate, column);
     boolean[] all = linear.all();
+    Prior prior = estimate.prior();
     Linearisation alone = new Linearisation(linear.residuals(), new double[][] {white});
     double[] across = new Linearisation(white, linear.columns()).gradient(all);
-    double[] unexplained =
-        GaussNewton.product(GaussNewton.covariance(estimate.prior(), linear, all), across);
-    double[] rest = GaussNewton.step(estimate.prior(), estimate.coordinates(), linear, all);
-    double information = alone.information(all)[0][0];
-    double pull = alone.gradient(all)[0];
-    for (int p = 0; p < across.length; p++) {
-      information -= across[p] * unexplained[p];
-      pull += across[p] * rest[p];
-    }
-    double variance = parameter.spread() * parameter.spread();
-    return 0.5 * pull * pull / (information + 1 / variance)
-        - 0.5 * StrictMath.log(1 + variance * information);
+    double[][] covariance = GaussNewton.covariance(prior, linear, all);
+    double[] rest = GaussNewton.step(prior, estimate.coordinates(), linear, all);
+    double information =
+        alone.information(all)[0][0]
+            - GaussNewton.product(across, GaussNewton.product(covariance, across));
+    double pull = alone.gradient(all)[0] + GaussNewton.product(across, rest);
+    double median = parameter.centre();
+    double precision = 1 / (parameter.spread() * parameter.spread());
+    double value = (median * precision - pull) / (information + precision);
+    double gain =
+        0.5 * value * value * (information + precision)
+            - 0.5 * median * median * precision
+            - 0.5 * StrictMath.log(1 + information / precision);
+    return new Promise(value, gain);
   }
 
   /** The calibration with the term, its parameter the last one and independent of the others. */

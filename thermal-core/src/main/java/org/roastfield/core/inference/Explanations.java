@@ -47,7 +47,7 @@ public final class Explanations {
         throw new IllegalArgumentException(
             "explanations must be of one evidence, that of " + each.name() + " was another");
       }
-      MapEstimate estimate = each.calibration().map();
+      MapEstimate estimate = each.estimate();
       double weight = StrictMath.log(each.odds()) + estimate.logEvidence();
       most = Math.max(most, weight);
       found.add(new Ranked(each, estimate, weight, Double.NaN));

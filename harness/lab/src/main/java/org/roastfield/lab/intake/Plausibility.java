@@ -13,7 +13,7 @@ import org.roastfield.lab.files.LogUnit;
  * Rules that say what looks wrong in a log. Their thresholds are assumed: wide enough that the
  * synthetic logs pass, narrow enough for what the tests put into them.
  */
-final class Plausibility {
+public final class Plausibility {
 
   private static final double MINUTE = 60;
   private static final double GAP_INTERVALS = 5;
@@ -62,7 +62,7 @@ final class Plausibility {
   }
 
   /** Findings of all channels. */
-  static List<Finding> of(CookLog log) {
+  public static List<Finding> of(CookLog log) {
     Optional<Series> chamber = log.channel(CookLog.CHAMBER).map(Series::new);
     List<Finding> all = new ArrayList<>();
     log.channels()

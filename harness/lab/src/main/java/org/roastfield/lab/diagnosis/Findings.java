@@ -1,0 +1,165 @@
+package org.roastfield.lab.diagnosis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.roastfield.core.inference.Diagnosis;
+import org.roastfield.core.inference.Influence;
+import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.parameter.Owner;
+import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.lab.cooker.CookerLogs;
+
+/** Everything that a calibration has to say of itself, what matters most first. */
+public final class Findings {
+
+  /** Chance below which residuals are called correlated: one good log in a thousand. */
+  private static final double CORRELATED = 1e-3;
+
+  /** Length of a move in posterior spreads from which one log decides much: assumed. */
+  private static final double DECIDES = 1;
+
+  private final Verdict verdict;
+  private final List<Source> sources;
+  private final Simulator simulator;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private Findings(Verdict verdict, List<Source> sources, Simulator simulator) {
+    this.verdict = verdict;
+    this.sources = sources;
+    this.simulator = simulator;
+  }
+
+  /**
+   * What a verdict means, in sentences.
+   *
+   * @param sources of the logs, in the order of the verdict's
+   */
+  public static List<Finding> of(Verdict verdict, List<Source> sources, Simulator simulator) {
+    return new Findings(verdict, sources, simulator).all();
+  }
+
+  private List<Finding> all() {
+    findings.addAll(new Causes(verdict).all());
+    conflict();
+    residuals();
+    search();
+    sources.forEach(source -> findings.addAll(LogChecks.of(source.log())));
+    influence();
+    findings.addAll(new Lessons(estimate()).all());
+    new NextMeasurements(verdict.logs(), estimate(), simulator, sources.size() - 1)
+        .finding()
+        .ifPresent(findings::add);
+    findings.sort(Comparator.comparing(Finding::weight).reversed());
+    return List.copyOf(findings);
+  }
+
+  private MapEstimate estimate() {
+    return verdict.around().estimate();
+  }
+
+  private Diagnosis diagnosis() {
+    return verdict.diagnosis();
+  }
+
+  private void conflict() {
+    double chance = diagnosis().conflict().chance();
+    if (chance < Diagnosis.LEAST_CHANCE) {
+      findings.add(
+          Finding.of(
+              Finding.Kind.CONFLICT,
+              Finding.Weight.DOUBT,
+              String.format(
+                  Locale.ROOT,
+                  "the logs want numbers that were hardly to be expected (chance %.4f, along %d"
+                      + " combinations): something stated is wrong, or this is another cooker",
+                  chance,
+                  diagnosis().conflict().directions())));
+    }
+  }
+
+  private void residuals() {
+    for (Diagnosis.SeriesCheck check : diagnosis().series()) {
+      if (check.isStrained()) {
+        findings.add(
+            Finding.of(
+                Finding.Kind.RESIDUALS,
+                Finding.Weight.DOUBT,
+                String.format(
+                    Locale.ROOT,
+                    "%s: the computation misses it by a drift %.1f times as large and %.1f times as"
+                        + " long as usual",
+                    check.name(),
+                    check.strain().drift(),
+                    check.strain().time())));
+      }
+      if (check.whiteness().chanceOfCorrelation() < CORRELATED) {
+        findings.add(
+            Finding.of(
+                Finding.Kind.RESIDUALS,
+                Finding.Weight.NOTE,
+                check.name()
+                    + ": what is left after the drift is not white; its spreads may be too small"));
+      }
+    }
+  }
+
+  private void search() {
+    ParameterSet parameters = estimate().prior().parameters();
+    for (int p : diagnosis().atBounds()) {
+      findings.add(
+          Finding.of(
+              Finding.Kind.SEARCH,
+              Finding.Weight.DOUBT,
+              ParameterWords.of(parameters.get(p).id())
+                  + " came to a bound of what was thought possible"));
+    }
+    if (diagnosis().startsDisagree()) {
+      findings.add(
+          Finding.of(
+              Finding.Kind.SEARCH,
+              Finding.Weight.DOUBT,
+              String.format(
+                  Locale.ROOT,
+                  "only %.0f %% of the searches came to the best answer: there may be others",
+                  100 * estimate().agreement())));
+    }
+  }
+
+  /** Of each log on what the cooker owns. */
+  private void influence() {
+    int[] cooker = cooker();
+    if (sources.size() < 2 || cooker.length == 0) {
+      return;
+    }
+    CookerLogs logs = verdict.logs();
+    for (int log = 0; log < sources.size(); log++) {
+      Influence influence = Influence.of(verdict.around(), LogPlace.of(logs, log).part());
+      double distance = influence.distance(cooker);
+      findings.add(
+          Finding.of(
+              Finding.Kind.INFLUENCE,
+              distance >= DECIDES ? Finding.Weight.DOUBT : Finding.Weight.NOTE,
+              logs.cases().get(log).name(),
+              String.format(
+                  Locale.ROOT,
+                  "without it the cooker's numbers would move by %.1f posterior spreads (one"
+                      + " Gauss-Newton step)",
+                  distance)));
+    }
+  }
+
+  private int[] cooker() {
+    List<Integer> cooker = new ArrayList<>();
+    List<Parameter> all = estimate().prior().parameters().list();
+    for (int p = 0; p < all.size(); p++) {
+      if (all.get(p).owner() == Owner.COOKER) {
+        cooker.add(p);
+      }
+    }
+    return cooker.stream().mapToInt(each -> each).toArray();
+  }
+}

@@ -1,0 +1,101 @@
+package org.roastfield.lab.diagnosis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.roastfield.core.inference.Calibration;
+import org.roastfield.core.inference.Diagnosis;
+import org.roastfield.core.inference.Explanation;
+import org.roastfield.core.inference.Explanations;
+import org.roastfield.core.inference.FirstOrder;
+import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.lab.cooker.CookerLogs;
+
+/**
+ * Asks what may be wrong with the logs of a calibration. Every suspicion is weighed to first order;
+ * those that are not far behind are fitted in full, one log's at a time, and compared by their
+ * evidence. Two logs that are wrong at once are not looked for.
+ */
+public final class Inquiry {
+
+  /** Suspicions farther behind all being as stated are not fitted [nat]: one in twenty. */
+  private static final double WORTH_A_FIT = -3;
+
+  /** Suspicions that are fitted at most: assumed, against the time it takes. */
+  private static final int MOST_FITS = 8;
+
+  private final CookerLogs logs;
+  private final List<Source> sources;
+  private final Simulator simulator;
+
+  private Inquiry(CookerLogs logs, List<Source> sources, Simulator simulator) {
+    this.logs = logs;
+    this.sources = List.copyOf(sources);
+    this.simulator = simulator;
+  }
+
+  /**
+   * An inquiry into logs.
+   *
+   * @param sources of the cases, in their order
+   * @throws IllegalArgumentException if there are not as many sources as cases
+   */
+  public static Inquiry of(CookerLogs logs, List<Source> sources, Simulator simulator) {
+    if (sources.size() != logs.cases().size()) {
+      throw new IllegalArgumentException(
+          "sources must be as many as cases, " + logs.cases().size() + ", were " + sources.size());
+    }
+    return new Inquiry(logs, sources, simulator);
+  }
+
+  /**
+   * Weighs what may be wrong.
+   *
+   * @param calibration of these logs
+   * @param estimate of it, found
+   */
+  public Verdict into(Calibration calibration, MapEstimate estimate) {
+    FirstOrder around = FirstOrder.of(calibration, estimate);
+    Diagnosis diagnosis = Diagnosis.of(around);
+    List<Suspicion> all = new ArrayList<>();
+    for (int log = 0; log < sources.size(); log++) {
+      Source source = sources.get(log);
+      all.addAll(
+          new Suspicions(logs, around, simulator, log)
+              .all(source.log(), source.span(), source.probe()));
+    }
+    List<Suspicion> fitted = worthAFit(all, diagnosis.isDoubtful());
+    List<Explanation> explanations = new ArrayList<>();
+    Explanation none =
+        new Explanation(
+            Suspect.NONE.name(), Suspect.NONE.odds(), calibration, coordinates(estimate));
+    explanations.add(none);
+    fitted.forEach(each -> explanations.add(each.explanation()));
+    return new Verdict(logs, around, diagnosis, fitted, none, Explanations.of(explanations));
+  }
+
+  private static List<Double> coordinates(MapEstimate estimate) {
+    List<Double> coordinates = new ArrayList<>();
+    for (double each : estimate.coordinates()) {
+      coordinates.add(each);
+    }
+    return coordinates;
+  }
+
+  /** The most promising; those without a first order only where something is wrong at all. */
+  private static List<Suspicion> worthAFit(List<Suspicion> all, boolean doubtful) {
+    List<Suspicion> worth =
+        new ArrayList<>(
+            all.stream()
+                .filter(each -> each.promise() > WORTH_A_FIT)
+                .sorted(Comparator.comparingDouble(Suspicion::promise).reversed())
+                .limit(MOST_FITS)
+                .toList());
+    all.stream()
+        .filter(each -> Double.isNaN(each.promise()))
+        .filter(each -> doubtful || worth.stream().anyMatch(one -> one.log().equals(each.log())))
+        .forEach(worth::add);
+    return worth;
+  }
+}

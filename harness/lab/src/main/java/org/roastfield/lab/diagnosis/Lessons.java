@@ -1,0 +1,113 @@
+package org.roastfield.lab.diagnosis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.Parameter;
+
+/** What logs tell and what they cannot, in words. */
+final class Lessons {
+
+  /** Contraction from which a combination counts as known, and one number as known by itself. */
+  private static final double KNOWN = 0.8;
+
+  /** Loading in a combination, in prior spreads, from which a number belongs to it: assumed. */
+  private static final double BELONGS = 0.35;
+
+  private final MapEstimate estimate;
+  private final Prior prior;
+
+  Lessons(MapEstimate estimate) {
+    this.estimate = estimate;
+    prior = estimate.prior();
+  }
+
+  List<Finding> all() {
+    List<Finding> findings = new ArrayList<>();
+    List<String> silent = new ArrayList<>();
+    for (int p = 0; p < prior.size(); p++) {
+      Parameter parameter = prior.parameters().get(p);
+      if (estimate.contraction(p) < MapEstimate.LEAST_CONTRACTION) {
+        silent.add(name(p));
+      } else {
+        findings.add(
+            Finding.of(
+                Finding.Kind.LEARNED,
+                Finding.Weight.NOTE,
+                String.format(
+                    Locale.ROOT,
+                    "%s: %.2f of its prior variance is gone, %s",
+                    name(p),
+                    estimate.contraction(p),
+                    value(parameter, p))));
+      }
+    }
+    if (!silent.isEmpty()) {
+      findings.add(
+          Finding.of(
+              Finding.Kind.NOT_TOLD,
+              Finding.Weight.NOTE,
+              "nothing is claimed for "
+                  + ParameterWords.list(silent)
+                  + ": what is given for them is what was believed before"));
+    }
+    for (MapEstimate.Direction direction : estimate.directions()) {
+      combination(direction, findings);
+    }
+    return findings;
+  }
+
+  private String value(Parameter parameter, int p) {
+    return switch (parameter.scale()) {
+      case LOGARITHM ->
+          String.format(
+              Locale.ROOT, "%.2f ± %.0f %%", estimate.value(p), 100 * estimate.spread(p));
+      case PLAIN ->
+          String.format(
+              Locale.ROOT,
+              "%s ± %s %s",
+              number(estimate.value(p), parameter),
+              number(estimate.spread(p), parameter),
+              parameter.unit().equals("m") ? "mm" : parameter.unit());
+    };
+  }
+
+  private static String number(double value, Parameter parameter) {
+    return String.format(Locale.ROOT, "%.1f", parameter.unit().equals("m") ? 1000 * value : value);
+  }
+
+  /** A combination that is known while its numbers are not. */
+  private void combination(MapEstimate.Direction direction, List<Finding> findings) {
+    List<String> members = new ArrayList<>();
+    double most = 0;
+    for (int p = 0; p < prior.size(); p++) {
+      if (Math.abs(direction.move(p)) >= BELONGS * prior.spread(p)) {
+        members.add(name(p));
+        most = Math.max(most, estimate.contraction(p));
+      }
+    }
+    if (direction.contraction() >= KNOWN && members.size() > 1 && most < KNOWN) {
+      String others = ParameterWords.list(members.subList(1, members.size()));
+      findings.add(
+          Finding.of(
+              Finding.Kind.NOT_TOLD,
+              Finding.Weight.NOTE,
+              String.format(
+                  Locale.ROOT,
+                  "%s cannot be told from %s: what they do together is known (%.2f), none of them"
+                      + " alone (at most %.2f)",
+                  members.get(0),
+                  others,
+                  direction.contraction(),
+                  most)));
+    }
+  }
+
+  private String name(int p) {
+    String id = prior.parameters().get(p).id();
+    String log = ParameterWords.log(id);
+    return ParameterWords.of(id) + (log.isEmpty() ? "" : " of " + log);
+  }
+}

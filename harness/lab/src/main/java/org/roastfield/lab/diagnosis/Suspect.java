@@ -1,0 +1,38 @@
+package org.roastfield.lab.diagnosis;
+
+import java.util.Locale;
+
+/**
+ * What may be wrong with one log or its cook file. How likely each is before the log is seen,
+ * relative to all being as stated, is assumed.
+ */
+public enum Suspect {
+  /** Nothing is: what is free differs as far as its priors say. */
+  NONE(1),
+  /** The cut is not as thick as stated. */
+  SIZE(0.05),
+  /** The probe is far from where it is said to be. */
+  PROBE_PLACE(0.05),
+  /** The probe slipped on the way. */
+  PROBE_SLIPPED(0.05),
+  /** The lid was open for some minutes, and no chamber reading shows it. */
+  LID_OPEN(0.1),
+  /** Size, shape, start and kind of the cut are not those stated: the log is of another cut. */
+  OTHER_CUT(0.02);
+
+  private final double odds;
+
+  Suspect(double odds) {
+    this.odds = odds;
+  }
+
+  /** As files write it, such as "lid-open". */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Odds before the log is seen. */
+  double odds() {
+    return odds;
+  }
+}

@@ -1,0 +1,5 @@
+/** Tests of diagnoses. */
+@NullMarked
+package org.roastfield.lab.diagnosis;
+
+import org.jspecify.annotations.NullMarked;
