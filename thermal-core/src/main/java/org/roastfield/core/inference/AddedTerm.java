@@ -51,9 +51,10 @@ public final class AddedTerm {
    * model with known errors. Where errors had to grow to make up for what is missing, it says too
    * little; the parameter's bounds are not looked at.
    */
-  public Promise promise(Calibration calibration, MapEstimate estimate) {
-    Linearisation linear = calibration.linearised(estimate);
-    double[] white = calibration.whitened(estimate, column);
+  public Promise promise(FirstOrder around) {
+    MapEstimate estimate = around.estimate();
+    Linearisation linear = around.linear();
+    double[] white = around.calibration().whitened(estimate, column);
     boolean[] all = linear.all();
     Prior prior = estimate.prior();
     Linearisation alone = new Linearisation(linear.residuals(), new double[][] {white});

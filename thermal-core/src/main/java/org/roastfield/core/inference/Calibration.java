@@ -231,7 +231,7 @@ public final class Calibration {
   }
 
   /** What computes the evidence. */
-  ForwardModel model() {
+  public ForwardModel model() {
     return model;
   }
 

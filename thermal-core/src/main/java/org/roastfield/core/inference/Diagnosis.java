@@ -52,18 +52,11 @@ public final class Diagnosis {
    */
   public record Pair(int a, int b, double correlation) {}
 
-  /**
-   * Diagnoses an estimate.
-   *
-   * @param estimate of that calibration, found
-   * @throws IllegalArgumentException if nothing was found
-   */
-  public static Diagnosis of(Calibration calibration, MapEstimate estimate) {
-    if (!estimate.isFound()) {
-      throw new IllegalArgumentException(
-          "estimate must be one that was found, ended with " + estimate.status());
-    }
-    double[] whitened = calibration.linearised(estimate).residuals();
+  /** Diagnoses an estimate. */
+  public static Diagnosis of(FirstOrder around) {
+    Calibration calibration = around.calibration();
+    MapEstimate estimate = around.estimate();
+    double[] whitened = around.linear().residuals();
     List<ErrorGrid> grids = calibration.grids(estimate);
     List<SeriesCheck> checks = new ArrayList<>();
     int row = 0;

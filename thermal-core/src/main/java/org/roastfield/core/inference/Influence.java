@@ -20,12 +20,12 @@ public final class Influence {
   /**
    * Influence of a part of the evidence.
    *
-   * @param estimate one that was found
-   * @throws IllegalArgumentException if the evidence has no such part, or nothing was found
+   * @throws IllegalArgumentException if the evidence has no such part
    */
-  public static Influence of(Calibration calibration, MapEstimate estimate, EvidencePart part) {
-    Linearisation linear = calibration.linearised(estimate);
-    boolean[] left = part.rows(calibration.evidence());
+  public static Influence of(FirstOrder around, EvidencePart part) {
+    MapEstimate estimate = around.estimate();
+    Linearisation linear = around.linear();
+    boolean[] left = part.rows(around.calibration().evidence());
     for (int row = 0; row < left.length; row++) {
       left[row] = !left[row];
     }

@@ -33,7 +33,8 @@ class LinearDiagnosisTest {
   @Test
   void influence_isTheRefitWithoutThePart() {
     List<Integer> last = List.of(8, 9, 10, 11);
-    Influence influence = Influence.of(calibration, estimate, new EvidencePart(List.of(), last));
+    Influence influence =
+        Influence.of(FirstOrder.of(calibration, estimate), new EvidencePart(List.of(), last));
     MapEstimate refit = cook.calibration(values, 0, 8).map();
     for (int p = 0; p < 3; p++) {
       double moved = refit.coordinates()[p] - estimate.coordinates()[p];
@@ -54,7 +55,7 @@ class LinearDiagnosisTest {
         IntStream.range(0, READINGS)
             .mapToDouble(
                 k ->
-                    Influence.of(spoiledCalibration, found, EvidencePart.ofSingle(k))
+                    Influence.of(FirstOrder.of(spoiledCalibration, found), EvidencePart.ofSingle(k))
                         .distance(0, 1, 2))
             .toArray();
     for (int k = 0; k < READINGS; k++) {
@@ -66,10 +67,10 @@ class LinearDiagnosisTest {
   void partsThatAreNot_areRefused() {
     assertThrows(
         IllegalArgumentException.class,
-        () -> Influence.of(calibration, estimate, EvidencePart.ofSeries(0)));
+        () -> Influence.of(FirstOrder.of(calibration, estimate), EvidencePart.ofSeries(0)));
     assertThrows(
         IllegalArgumentException.class,
-        () -> Influence.of(calibration, estimate, EvidencePart.ofSingle(READINGS)));
+        () -> Influence.of(FirstOrder.of(calibration, estimate), EvidencePart.ofSingle(READINGS)));
   }
 
   @Test
@@ -187,8 +188,11 @@ class LinearDiagnosisTest {
     MapEstimate refit = term.addedTo(without).map();
     double gained = refit.logEvidence() - base.logEvidence();
     assertTrue(gained > 3, () -> "gained " + gained);
-    assertEquals(gained, term.promise(without, base).gain(), 5e-3);
-    assertEquals(refit.mean()[3], term.promise(without, base).value(), SEARCH * refit.spread(3));
+    assertEquals(gained, term.promise(FirstOrder.of(without, base)).gain(), 5e-3);
+    assertEquals(
+        refit.mean()[3],
+        term.promise(FirstOrder.of(without, base)).value(),
+        SEARCH * refit.spread(3));
     assertEquals(2.5, refit.mean()[3], 3 * refit.spread(3));
   }
 
@@ -244,7 +248,7 @@ class LinearDiagnosisTest {
         truth[p] = estimate.prior().spread(p) * StudentProposal.normal(random);
       }
       Calibration right = cook.calibration(cook.read(truth, random), 0, READINGS);
-      Conflict conflict = Diagnosis.of(right, right.map()).conflict();
+      Conflict conflict = Diagnosis.of(FirstOrder.of(right, right.map())).conflict();
       sum += conflict.square();
       directions += conflict.directions();
       flagged += conflict.chance() < 0.05 ? 1 : 0;
@@ -263,10 +267,10 @@ class LinearDiagnosisTest {
             new double[] {0.6, 4, 0.2},
             new double[][] {{0.04, 0, 0}, {0, 0.04, 0}, {0, 0, 0.04}});
     Calibration wrong = cook.calibration(elsewhere, values, 0, READINGS);
-    Diagnosis diagnosis = Diagnosis.of(wrong, wrong.map());
+    Diagnosis diagnosis = Diagnosis.of(FirstOrder.of(wrong, wrong.map()));
     assertTrue(diagnosis.conflict().chance() < 1e-6, diagnosis.conflict()::toString);
     assertTrue(diagnosis.conflict().inflation() > 10);
     assertTrue(diagnosis.isDoubtful());
-    assertEquals(false, Diagnosis.of(calibration, estimate).isDoubtful());
+    assertEquals(false, Diagnosis.of(FirstOrder.of(calibration, estimate)).isDoubtful());
   }
 }

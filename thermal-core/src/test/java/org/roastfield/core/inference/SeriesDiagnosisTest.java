@@ -75,7 +75,7 @@ class SeriesDiagnosisTest {
       double rate = 0.1 * StudentProposal.normal(random);
       double start = 1.5 * StudentProposal.normal(random);
       Calibration calibration = calibration(logged(rate, start, random));
-      Diagnosis diagnosis = Diagnosis.of(calibration, calibration.map());
+      Diagnosis diagnosis = Diagnosis.of(FirstOrder.of(calibration, calibration.map()));
       conflicts += diagnosis.conflict().chance() < Diagnosis.LEAST_CHANCE ? 1 : 0;
       strained += diagnosis.series().get(0).isStrained() ? 1 : 0;
       correlated +=
@@ -93,7 +93,7 @@ class SeriesDiagnosisTest {
   void rateBeyondItsPrior_isAConflict() {
     Calibration calibration = calibration(logged(0.5, 0, new SplittableRandom(43)));
     MapEstimate estimate = calibration.map();
-    Diagnosis diagnosis = Diagnosis.of(calibration, estimate);
+    Diagnosis diagnosis = Diagnosis.of(FirstOrder.of(calibration, estimate));
     assertTrue(diagnosis.isDoubtful(), () -> diagnosis.conflict() + " " + diagnosis.series());
     assertFalse(diagnosis.correlated(0).isEmpty());
     assertEquals(
@@ -108,7 +108,7 @@ class SeriesDiagnosisTest {
       values[k] -= 20 * Math.sin(Math.PI * (k - N / 3) / (2.0 * N / 3));
     }
     Calibration calibration = calibration(values);
-    Diagnosis diagnosis = Diagnosis.of(calibration, calibration.map());
+    Diagnosis diagnosis = Diagnosis.of(FirstOrder.of(calibration, calibration.map()));
     Diagnosis.SeriesCheck check = diagnosis.series().get(0);
     assertTrue(check.isStrained(), check::toString);
     assertTrue(check.strain().drift() > 1.5, check::toString);
@@ -122,16 +122,17 @@ class SeriesDiagnosisTest {
       values[k] += 12;
     }
     Calibration calibration = calibration(values);
-    Diagnosis diagnosis = Diagnosis.of(calibration, calibration.map());
+    Diagnosis diagnosis = Diagnosis.of(FirstOrder.of(calibration, calibration.map()));
     assertEquals(8.0 / N, diagnosis.series().get(0).outlying(), 1.0 / N);
   }
 
   @Test
   void coordinateAtABound_isListed() {
     Calibration calibration = calibration(logged(Math.log(2.5), 0, new SplittableRandom(59)));
-    assertEquals(List.of(0), Diagnosis.of(calibration, calibration.map()).atBounds());
+    assertEquals(
+        List.of(0), Diagnosis.of(FirstOrder.of(calibration, calibration.map())).atBounds());
     Calibration within = calibration(logged(0, 0, new SplittableRandom(59)));
-    assertEquals(List.of(), Diagnosis.of(within, within.map()).atBounds());
+    assertEquals(List.of(), Diagnosis.of(FirstOrder.of(within, within.map())).atBounds());
   }
 
   @Test
@@ -140,7 +141,7 @@ class SeriesDiagnosisTest {
         Calibration.of(
             PRIOR, calibration(new double[N]).evidence(), (z, predicted, derivatives) -> false);
     MapEstimate none = failing.map();
-    assertThrows(IllegalArgumentException.class, () -> Diagnosis.of(failing, none));
+    assertThrows(IllegalArgumentException.class, () -> Diagnosis.of(FirstOrder.of(failing, none)));
     assertEquals(Double.NEGATIVE_INFINITY, none.logEvidence());
   }
 
@@ -168,7 +169,7 @@ class SeriesDiagnosisTest {
     Calibration joint =
         Calibration.of(PRIOR, new Evidence(List.of(first, second), List.of()), both);
     MapEstimate estimate = joint.map();
-    Influence influence = Influence.of(joint, estimate, EvidencePart.ofSeries(1));
+    Influence influence = Influence.of(FirstOrder.of(joint, estimate), EvidencePart.ofSeries(1));
     Calibration alone =
         Calibration.of(PRIOR, new Evidence(List.of(first), List.of()), SeriesDiagnosisTest::model);
     MapEstimate refit = alone.map();

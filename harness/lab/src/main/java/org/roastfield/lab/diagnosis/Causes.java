@@ -3,6 +3,7 @@ package org.roastfield.lab.diagnosis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.roastfield.core.inference.Explanations;
 import org.roastfield.core.inference.MapEstimate;
 
@@ -41,10 +42,10 @@ final class Causes {
             ? Finding.Weight.MISFIT
             : wrong >= IN_DOUBT ? Finding.Weight.DOUBT : Finding.Weight.NOTE;
     String sure = ranked.probability() >= LIKELY ? "probably " : "perhaps ";
-    return Finding.of(
+    return new Finding(
         Finding.Kind.CAUSE,
         weight,
-        suspicion.log(),
+        Optional.of(suspicion.log()).filter(log -> !log.isEmpty()),
         sure + cause(suspicion, ranked.estimate()) + "; " + evidence(ranked));
   }
 
@@ -100,6 +101,7 @@ final class Causes {
               Locale.ROOT,
               "it is the log of another cut, of another shape, size (%.2f times the stated) or start",
               value);
+      case OTHER_COOKER -> "this is another cooker than that of the profile, or it has changed";
     };
   }
 }

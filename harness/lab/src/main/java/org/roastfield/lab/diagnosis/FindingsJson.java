@@ -44,6 +44,7 @@ public final class FindingsJson {
               .put("log_weight_nat", Json.rounded(each.logWeight(), 1e3));
       verdict.fitted().stream()
           .filter(suspicion -> suspicion.explanation().equals(each.explanation()))
+          .filter(suspicion -> !suspicion.log().isEmpty())
           .forEach(suspicion -> one.put("log", suspicion.log()));
     }
     ArrayNode list = node.putArray("findings");

@@ -3,12 +3,16 @@ package org.roastfield.lab.diagnosis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.inference.Calibration;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Explanation;
 import org.roastfield.core.inference.Explanations;
 import org.roastfield.core.inference.FirstOrder;
 import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.Owner;
+import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.CookerLogs;
 
@@ -21,6 +25,9 @@ public final class Inquiry {
 
   /** Suspicions farther behind all being as stated are not fitted [nat]: one in twenty. */
   private static final double WORTH_A_FIT = -3;
+
+  /** A number of the cooker known better than this share of its own prior is from a profile. */
+  private static final double PROFILED = 0.99;
 
   /** Suspicions that are fitted at most: assumed, against the time it takes. */
   private static final int MOST_FITS = 8;
@@ -66,6 +73,9 @@ public final class Inquiry {
               .all(source.log(), source.span(), source.probe()));
     }
     List<Suspicion> fitted = worthAFit(all, diagnosis.isDoubtful());
+    if (diagnosis.isDoubtful()) {
+      otherCooker(calibration).ifPresent(fitted::add);
+    }
     List<Explanation> explanations = new ArrayList<>();
     Explanation none =
         new Explanation(
@@ -73,6 +83,45 @@ public final class Inquiry {
     explanations.add(none);
     fitted.forEach(each -> explanations.add(each.explanation()));
     return new Verdict(logs, around, diagnosis, fitted, none, Explanations.of(explanations));
+  }
+
+  /** With the cooker's numbers as before its first log, if a profile knows more of them. */
+  private static Optional<Suspicion> otherCooker(Calibration calibration) {
+    Prior prior = calibration.prior();
+    int n = prior.size();
+    double[] mean = prior.mean();
+    double[][] covariance = new double[n][n];
+    int known = -1;
+    for (int p = 0; p < n; p++) {
+      Parameter own = prior.parameters().get(p);
+      boolean cooker = own.owner() == Owner.COOKER;
+      if (cooker && prior.spread(p) < PROFILED * own.spread()) {
+        known = p;
+      }
+      mean[p] = cooker ? own.centre() : mean[p];
+      for (int q = 0; q < n; q++) {
+        boolean other = prior.parameters().get(q).owner() == Owner.COOKER;
+        covariance[p][q] = cooker || other ? 0 : prior.covariance(p, q);
+      }
+      covariance[p][p] = cooker ? own.spread() * own.spread() : covariance[p][p];
+    }
+    if (known < 0) {
+      return Optional.empty();
+    }
+    Calibration without =
+        Calibration.of(
+            Prior.of(prior.parameters(), mean, covariance),
+            calibration.evidence(),
+            calibration.model());
+    Suspect suspect = Suspect.OTHER_COOKER;
+    return Optional.of(
+        new Suspicion(
+            "",
+            suspect,
+            Double.NaN,
+            Double.NaN,
+            new Explanation(suspect.name(), suspect.odds(), without),
+            prior.parameters().get(known).id()));
   }
 
   private static List<Double> coordinates(MapEstimate estimate) {

@@ -62,8 +62,7 @@ final class Lessons {
   private String value(Parameter parameter, int p) {
     return switch (parameter.scale()) {
       case LOGARITHM ->
-          String.format(
-              Locale.ROOT, "%.2f ± %.0f %%", estimate.value(p), 100 * estimate.spread(p));
+          String.format(Locale.ROOT, "%.2f ± %.0f %%", estimate.value(p), 100 * estimate.spread(p));
       case PLAIN ->
           String.format(
               Locale.ROOT,

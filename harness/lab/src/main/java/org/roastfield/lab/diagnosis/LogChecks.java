@@ -96,9 +96,7 @@ final class LogChecks {
     return log.events().stream()
         .filter(event -> event.kind() == kind)
         .anyMatch(
-            event ->
-                event.time() > found.from() - SAME
-                    && event.time() < found.until() + SAME);
+            event -> event.time() > found.from() - SAME && event.time() < found.until() + SAME);
   }
 
   /**

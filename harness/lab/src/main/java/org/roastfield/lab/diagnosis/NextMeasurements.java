@@ -133,9 +133,7 @@ final class NextMeasurements {
     double now = could.get(0).after(estimate).spreadBefore(gradient);
     Measurement best =
         could.stream()
-            .min(
-                Comparator.comparingDouble(
-                    one -> one.after(estimate).spreadAfter(gradient)))
+            .min(Comparator.comparingDouble(one -> one.after(estimate).spreadAfter(gradient)))
             .orElseThrow();
     StringBuilder each = new StringBuilder();
     for (Measurement one : could) {

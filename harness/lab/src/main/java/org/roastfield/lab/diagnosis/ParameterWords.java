@@ -42,8 +42,7 @@ final class ParameterWords {
   /** "a, b and c". */
   static String list(List<String> words) {
     return IntStream.range(0, words.size())
-        .mapToObj(
-            i -> (i == 0 ? "" : i == words.size() - 1 ? " and " : ", ") + words.get(i))
+        .mapToObj(i -> (i == 0 ? "" : i == words.size() - 1 ? " and " : ", ") + words.get(i))
         .collect(Collectors.joining());
   }
 }

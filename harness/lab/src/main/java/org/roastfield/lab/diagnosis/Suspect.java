@@ -3,8 +3,8 @@ package org.roastfield.lab.diagnosis;
 import java.util.Locale;
 
 /**
- * What may be wrong with one log or its cook file. How likely each is before the log is seen,
- * relative to all being as stated, is assumed.
+ * What may be wrong with a log, its cook file or a profile. How likely each is before the log is
+ * seen, relative to all being as stated, is assumed.
  */
 public enum Suspect {
   /** Nothing is: what is free differs as far as its priors say. */
@@ -13,12 +13,14 @@ public enum Suspect {
   SIZE(0.05),
   /** The probe is far from where it is said to be. */
   PROBE_PLACE(0.05),
-  /** The probe slipped on the way. */
-  PROBE_SLIPPED(0.05),
-  /** The lid was open for some minutes, and no chamber reading shows it. */
+  /** The probe slipped on the way; odds an hour. */
+  PROBE_SLIPPED(0.03),
+  /** The lid was open for ten minutes or so, and no chamber reading shows it; odds an hour. */
   LID_OPEN(0.1),
   /** Size, shape, start and kind of the cut are not those stated: the log is of another cut. */
-  OTHER_CUT(0.02);
+  OTHER_CUT(0.02),
+  /** The logs are of another cooker than the profile's, or it has changed. */
+  OTHER_COOKER(0.05);
 
   private final double odds;
 

@@ -3,9 +3,9 @@ package org.roastfield.lab.diagnosis;
 import org.roastfield.core.inference.Explanation;
 
 /**
- * Something that may be wrong with one log.
+ * Something that may be wrong.
  *
- * @param log its name
+ * @param log name of the log with which; empty for what is wrong with none of them
  * @param suspect what
  * @param time when it began [s]; NaN if it has no time
  * @param promise logarithm of odds times evidence over all being as stated, to first order [nat];

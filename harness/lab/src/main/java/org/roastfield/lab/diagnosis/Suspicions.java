@@ -20,6 +20,7 @@ import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.CookerLogs;
 import org.roastfield.lab.cooker.LogSpan;
 import org.roastfield.lab.cooker.VariedCook;
+import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogPackage;
 
 /** Everything that may be wrong with one log of a calibration. */
@@ -39,6 +40,9 @@ final class Suspicions {
 
   /** How far a probe that slipped moves, for a multiplier of 1 [m]. */
   static final double SLIPPED = 0.010;
+
+  /** Share of long openings that a chamber's probe does not show: assumed. */
+  private static final double UNSEEN = 0.3;
 
   /** Places in the log at which a slip and an opening are tried. */
   private static final int SLIPS = 40;
@@ -186,7 +190,7 @@ final class Suspicions {
       double time = first + i * (last - first) / SLIPS;
       scan.add(time, AddedTerm.of(SLIP, rows.from(time, out.get())));
     }
-    add(Suspect.PROBE_SLIPPED, scan, SLIP.id());
+    add(Suspect.PROBE_SLIPPED, 1, scan, SLIP.id());
   }
 
   private void openings(LogPackage written, LogSpan span, Optional<String> probe) {
@@ -203,14 +207,21 @@ final class Suspicions {
           .change(Map.of())
           .ifPresent(column -> scan.add(time, AddedTerm.of(OPENING, column)));
     }
-    add(Suspect.LID_OPEN, scan, OPENING.id());
+    boolean logged =
+        written.readings().channel(CookLog.CHAMBER).filter(one -> one.size() > 0).isPresent();
+    add(Suspect.LID_OPEN, logged ? UNSEEN : 1, scan, OPENING.id());
   }
 
-  private void add(Suspect suspect, Scan scan, String id) {
+  private double hours() {
+    List<Double> times = LogPlace.of(logs, log).times();
+    return (times.get(times.size() - 1) - times.get(0)) / 3600;
+  }
+
+  private void add(Suspect suspect, double seen, Scan scan, String id) {
     scan.best()
         .ifPresent(
             best -> {
-              double odds = suspect.odds() * scan.share();
+              double odds = suspect.odds() * hours() * seen * scan.share();
               found.add(
                   new Suspicion(
                       name,

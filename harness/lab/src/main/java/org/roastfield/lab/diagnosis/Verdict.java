@@ -75,9 +75,7 @@ public final class Verdict {
     if (wrong >= Causes.LIKELY) {
       return Status.MISFIT;
     }
-    return wrong >= Causes.IN_DOUBT || diagnosis.isDoubtful()
-        ? Status.IN_DOUBT
-        : Status.AS_STATED;
+    return wrong >= Causes.IN_DOUBT || diagnosis.isDoubtful() ? Status.IN_DOUBT : Status.AS_STATED;
   }
 
   List<Suspicion> fitted() {

@@ -7,6 +7,7 @@ import java.util.function.IntConsumer;
 import java.util.random.RandomGenerator;
 import org.roastfield.core.inference.CookerPopulation;
 import org.roastfield.core.inference.Diagnosis;
+import org.roastfield.core.inference.FirstOrder;
 import org.roastfield.core.inference.LogSite;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
@@ -188,7 +189,8 @@ final class CookerStudy implements Study {
 
   private static double flagged(StudyLog log, Prior profile) {
     StudyLog.Fit fit = log.fitted(Truths.onCooker(profile), HALF * log.timeToTarget());
-    return Diagnosis.of(fit.calibration(), fit.estimate()).conflict().chance() < FLAG ? 1 : 0;
+    FirstOrder around = FirstOrder.of(fit.calibration(), fit.estimate());
+    return Diagnosis.of(around).conflict().chance() < FLAG ? 1 : 0;
   }
 
   private static String learned(CookerPopulation population, List<Made> cookers) {
