@@ -22,6 +22,7 @@ import org.roastfield.lab.intake.Proposer;
 import org.roastfield.lab.intake.SourceNote;
 import org.roastfield.lab.intake.TakeIn;
 import org.roastfield.lab.intake.Taken;
+import org.roastfield.lab.intake.Visible;
 import org.roastfield.lab.result.AtomicFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -124,10 +125,10 @@ final class TakeInCommand implements Callable<Integer> {
   private void print(Proposal proposal) {
     PrintWriter screen = spec.commandLine().getOut();
     screen.println(file.getFileName() + " seems to be:\n");
-    proposal.reasons().forEach(reason -> screen.println("  - " + reason));
+    proposal.reasons().forEach(reason -> screen.println("  - " + Visible.text(reason)));
     if (!proposal.questions().isEmpty()) {
       screen.println("\nIt does not say:\n");
-      proposal.questions().forEach(question -> screen.println("  - " + question));
+      proposal.questions().forEach(question -> screen.println("  - " + Visible.text(question)));
     }
     screen.println();
     screen.flush();

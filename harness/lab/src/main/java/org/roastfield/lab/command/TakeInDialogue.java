@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.roastfield.lab.intake.IntakeException;
 import org.roastfield.lab.intake.Proposal;
 import org.roastfield.lab.intake.Proposer;
+import org.roastfield.lab.intake.Visible;
 import org.roastfield.lab.intake.Wishes;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -73,7 +74,7 @@ final class TakeInDialogue {
       show.accept(next);
       return next;
     } catch (IntakeException | BadInputException | ParameterException e) {
-      screen.println(e.getMessage());
+      screen.println(Visible.text(String.valueOf(e.getMessage())));
       screen.flush();
       return last;
     }

@@ -5,6 +5,8 @@ public final class IntakeException extends RuntimeException {
 
   private static final long serialVersionUID = 1;
 
+  private static final int LONGEST_QUOTE = 60;
+
   /** Error with all there is to say. */
   IntakeException(String message) {
     super(message);
@@ -18,17 +20,8 @@ public final class IntakeException extends RuntimeException {
 
   /** Untrusted text in quotes, shortened, with control characters made visible. */
   static String quoted(String text) {
-    StringBuilder quoted = new StringBuilder("\"");
-    text.codePoints()
-        .limit(60)
-        .forEach(
-            point -> {
-              if (Character.isISOControl(point)) {
-                quoted.append(String.format("\\u%04x", point));
-              } else {
-                quoted.appendCodePoint(point);
-              }
-            });
-    return quoted.append(text.codePointCount(0, text.length()) > 60 ? "…\"" : "\"").toString();
+    boolean whole = text.codePointCount(0, text.length()) <= LONGEST_QUOTE;
+    String shown = whole ? text : text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE));
+    return "\"" + Visible.text(shown) + (whole ? "\"" : "…\"");
   }
 }

@@ -50,7 +50,8 @@ public record Proposal(Declaration declaration, List<String> reasons, List<Strin
   private String column(int i) {
     String name = declaration.columns().get(i);
     boolean once = declaration.columns().stream().filter(name::equals).count() == 1;
-    return once && !name.isBlank() && !name.contains("+") ? name : "#" + (i + 1);
+    boolean typed = once && !name.isBlank() && !name.contains("+") && Visible.isPlain(name);
+    return typed ? name : "#" + (i + 1);
   }
 
   private static void add(List<String> options, String option, String value) {

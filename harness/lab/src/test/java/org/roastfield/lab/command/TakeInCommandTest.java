@@ -68,6 +68,16 @@ class TakeInCommandTest {
         Files.readString(one.resolve("readings.csv")));
   }
 
+  /** What would colour or turn a terminal is spelt out, and such a column is named by number. */
+  @Test
+  void headerThatWouldSteerTheTerminal_isSpeltOut() throws IOException {
+    Path file = write("Time (min),Core \u001b[31m\u202eC\n0,5\n1,6\n");
+    Run run = run(file.toString());
+    assertTrue(run.out().contains("Core \\u001b[31m\\u202eC is the core"), run.out());
+    assertTrue(run.out().contains("--channel=core=#2:degC"), run.out());
+    assertTrue(run.out().chars().noneMatch(c -> c == 0x1b || c == 0x202e));
+  }
+
   @Test
   void settingWithoutAChamberProbe_andAFolderThatIsThere() throws IOException {
     Path file = write("min,core_F,core_C\n0,43,6.11\n7,45,7.22\n");
