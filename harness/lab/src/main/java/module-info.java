@@ -13,6 +13,7 @@ module org.roastfield.lab {
   exports org.roastfield.lab.intake;
   exports org.roastfield.lab.timeline;
   exports org.roastfield.lab.plan;
+  exports org.roastfield.lab.pit;
   exports org.roastfield.lab.replay;
   exports org.roastfield.lab.result;
   exports org.roastfield.lab.salting;

@@ -21,7 +21,8 @@ import picocli.CommandLine.IVersionProvider;
       TakeInCommand.class,
       StudyCommand.class,
       ScoreCommand.class,
-      TryPlanCommand.class
+      TryPlanCommand.class,
+      PitCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
