@@ -132,7 +132,9 @@ public final class PlanTrial {
     ParameterPoint point = SearPlanner.at(drawn.prior(), PRIOR.draw(random));
     boolean other = number / KINDS % 2 == 1;
     TrialTruth model =
-        other ? TrialTruth.values()[1 + number / KINDS / 2 % 3] : TrialTruth.AS_PLANNED;
+        other
+            ? TrialTruth.OTHERS.get(number / KINDS / 2 % TrialTruth.OTHERS.size())
+            : TrialTruth.AS_PLANNED;
     FollowedCook.Truth truth = model.truth(cook, point, new ReadingNoise(number));
     double lead = pace * cook.weight();
     double wish = cook.wish();

@@ -1,5 +1,6 @@
 package org.roastfield.lab.trial;
 
+import java.util.List;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.plan.FollowedCook;
@@ -76,6 +77,9 @@ enum TrialTruth {
           });
     }
   };
+
+  /** Models that plans do not use. */
+  static final List<TrialTruth> OTHERS = List.of(GRADIENT, ENDS, DRYING);
 
   private abstract static class Other implements TrialCook.Laws {
 
