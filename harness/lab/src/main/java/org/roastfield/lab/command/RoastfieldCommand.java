@@ -19,6 +19,7 @@ import picocli.CommandLine.IVersionProvider;
       MakeLogCommand.class,
       MakeDataCommand.class,
       TakeInCommand.class,
+      CalibrateCommand.class,
       StudyCommand.class,
       ScoreCommand.class,
       TryPlanCommand.class,

@@ -2,8 +2,6 @@ package org.roastfield.lab.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,18 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.roastfield.core.simulation.Settings;
-import org.roastfield.lab.files.CookFile;
-import org.roastfield.lab.files.CookFileReader;
-import org.roastfield.lab.files.LogPackage;
-import org.roastfield.lab.files.LogPackageReader;
 import org.roastfield.lab.heldout.HeldOutScores;
 import org.roastfield.lab.heldout.LoggedCookToScore;
 import org.roastfield.lab.heldout.ScoredCook;
 import org.roastfield.lab.report.HeldOutReport;
 import org.roastfield.lab.result.HeldOutJson;
-import org.roastfield.lab.result.Inputs;
 import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.score.ScoreSummary;
@@ -69,7 +61,7 @@ final class ScoreCommand implements Callable<Integer> {
     PrintWriter screen = spec.commandLine().getOut();
     List<RunManifest.InputFile> inputs = new ArrayList<>();
     List<ScoredCook> cooks = new ArrayList<>();
-    for (Path folder : packages()) {
+    for (Path folder : PackageInput.among(folders, 2)) {
       cooks.add(read(folder, inputs));
     }
     HeldOutScores scores = scored(cooks, screen);
@@ -90,44 +82,12 @@ final class ScoreCommand implements Callable<Integer> {
     return 0;
   }
 
-  private List<Path> packages() throws IOException {
-    List<Path> packages = new ArrayList<>();
-    for (Path folder : folders) {
-      if (isPackage(folder)) {
-        packages.add(folder);
-      } else if (Files.isDirectory(folder)) {
-        try (Stream<Path> inside = Files.list(folder)) {
-          inside.filter(ScoreCommand::isPackage).sorted().forEach(packages::add);
-        }
-      } else {
-        throw new BadInputException(folder + " is no folder");
-      }
-    }
-    if (packages.size() < 2) {
-      throw new BadInputException("at least two log packages are needed, found " + packages.size());
-    }
-    return packages;
-  }
-
-  private static boolean isPackage(Path folder) {
-    return Files.exists(folder.resolve("datapackage.json"));
-  }
-
   private static ScoredCook read(Path folder, List<RunManifest.InputFile> inputs)
       throws IOException {
-    LogPackage log = LogPackageReader.read(folder);
-    String text = log.cook().orElseThrow(() -> new BadInputException(folder + " has no cook.yaml"));
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    String name = folder.getFileName() + "/cook.yaml";
-    inputs.add(Inputs.file("cook", name, bytes));
-    inputs.add(
-        Inputs.file(
-            "log",
-            folder.getFileName() + "/readings.csv",
-            Files.readAllBytes(LogPackageReader.readingsOf(folder))));
-    CookFile file = CookFileReader.parse(name, bytes);
+    PackageInput input = PackageInput.read(folder);
+    inputs.addAll(input.entries());
     try {
-      return LoggedCookToScore.of(file, log);
+      return LoggedCookToScore.of(input.cook(), input.log());
     } catch (IllegalArgumentException e) {
       throw new BadInputException(folder + ": " + e.getMessage());
     }

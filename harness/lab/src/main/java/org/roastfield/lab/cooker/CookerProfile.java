@@ -79,7 +79,7 @@ public record CookerProfile(
   /**
    * How well a search went.
    *
-   * @param status how it ended
+   * @param status whether the profile can be relied on: as-stated, in-doubt, misfit or unchecked
    * @param starts searches
    * @param agreement share of them that ended within 0.1 nat of the best
    * @param objective minus the logarithm of likelihood and prior [nat]

@@ -35,6 +35,7 @@ public final class CookerSearch {
   private final Simulator simulator;
   private final Consumer<Progress> progress;
   private int computed;
+  private Optional<Found> best = Optional.empty();
 
   /**
    * A search.
@@ -67,7 +68,7 @@ public final class CookerSearch {
    *
    * @param logs as one calibration
    * @param model of them
-   * @param prior before these logs
+   * @param calibration of them, with what was believed before
    * @param estimate most probable numbers
    * @param draws if they were asked for or needed
    * @param evaluations of the model
@@ -76,7 +77,7 @@ public final class CookerSearch {
   public record Found(
       CookerLogs logs,
       CookModel model,
-      Prior prior,
+      Calibration calibration,
       MapEstimate estimate,
       Optional<WeightedDraws> draws,
       int evaluations,
@@ -121,11 +122,16 @@ public final class CookerSearch {
           return model.at(coordinates, predicted, derivatives);
         };
     Calibration calibration = Calibration.of(prior, model.evidence(), counted);
-    MapEstimate estimate = calibration.map(starts);
+    MapEstimate estimate = calibration.map();
     if (!estimate.isFound()) {
       throw new IllegalArgumentException(
           "the cooks of these logs cannot be computed near what is believed of them: "
               + estimate.status());
+    }
+    best = Optional.of(found(logs, model, calibration, estimate, Optional.empty(), 1));
+    if (starts > 1) {
+      estimate = calibration.map(starts);
+      best = Optional.of(found(logs, model, calibration, estimate, Optional.empty(), starts));
     }
     Optional<WeightedDraws> draws =
         sample || isLeaning(estimate)
@@ -133,7 +139,22 @@ public final class CookerSearch {
                 ImportanceSampler.standard()
                     .sample(estimate, calibration.density(estimate), new SplittableRandom(seed)))
             : Optional.empty();
-    return new Found(logs, model, prior, estimate, draws, computed, starts);
+    return found(logs, model, calibration, estimate, draws, starts);
+  }
+
+  private Found found(
+      CookerLogs logs,
+      CookModel model,
+      Calibration calibration,
+      MapEstimate estimate,
+      Optional<WeightedDraws> draws,
+      int starts) {
+    return new Found(logs, model, calibration, estimate, draws, computed, starts);
+  }
+
+  /** What was found before a search was stopped; empty if it was stopped too early for that. */
+  public Optional<Found> best() {
+    return best;
   }
 
   private static boolean inside(CookerProfile profile, List<LoggedCase> cases) {
@@ -156,9 +177,13 @@ public final class CookerSearch {
    * The profile that a search ends in.
    *
    * @param id of the profile
+   * @param belief of all coordinates of {@code found}, with what may be wrong of the logs
    * @param hashes of the readings of each log, in their order
+   * @param status whether the profile can be relied on, in a word
+   * @param complete whether the search came to its end
    */
-  public CookerProfile profile(String id, Found found, List<String> hashes, boolean complete) {
+  public CookerProfile profile(
+      String id, Found found, Prior belief, List<String> hashes, String status, boolean complete) {
     ParameterSet cooker = found.logs().parameters().of(Owner.COOKER);
     ParameterSet original = ParameterSet.empty();
     for (Parameter parameter : cooker.list()) {
@@ -178,10 +203,10 @@ public final class CookerSearch {
         madeUp,
         complete,
         original,
-        part(found.belief(), original),
+        part(belief, original),
         before.map(old -> old.validity().with(validity)).orElse(validity),
         errors(found),
-        diagnosis(found),
+        diagnosis(found, status),
         logs);
   }
 
@@ -207,9 +232,9 @@ public final class CookerSearch {
     return Prior.of(some, mean, covariance);
   }
 
-  private static CookerProfile.Diagnosis diagnosis(Found found) {
+  private static CookerProfile.Diagnosis diagnosis(Found found, String status) {
     return new CookerProfile.Diagnosis(
-        found.estimate().status().name(),
+        status,
         found.starts(),
         found.estimate().agreement(),
         found.estimate().objective(),

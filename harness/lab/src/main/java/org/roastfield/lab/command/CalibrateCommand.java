@@ -1,0 +1,262 @@
+package org.roastfield.lab.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.CookParameters;
+import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.lab.cooker.Calibrated;
+import org.roastfield.lab.cooker.CookerProfile;
+import org.roastfield.lab.cooker.CookerProfileJson;
+import org.roastfield.lab.cooker.CookerSearch;
+import org.roastfield.lab.cooker.LogSpan;
+import org.roastfield.lab.cooker.LoggedCase;
+import org.roastfield.lab.diagnosis.Finding;
+import org.roastfield.lab.diagnosis.Findings;
+import org.roastfield.lab.diagnosis.Inquiry;
+import org.roastfield.lab.diagnosis.Source;
+import org.roastfield.lab.diagnosis.Verdict;
+import org.roastfield.lab.files.CookerProfileFile;
+import org.roastfield.lab.report.CalibrationReport;
+import org.roastfield.lab.result.AtomicFile;
+import org.roastfield.lab.result.Inputs;
+import org.roastfield.lab.result.ManifestJson;
+import org.roastfield.lab.result.RunManifest;
+import org.roastfield.lab.result.Version;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Learns a cooker from logged cooks. */
+@Command(
+    name = "calibrate",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Learns a cooker from logged cooks on it: a profile for plan and replay, with what is not"
+          + " known, and findings on what the logs can and cannot tell.",
+      "Logs are packages with a cook file, as take-in and make-data write them."
+    })
+final class CalibrateCommand implements Callable<Integer> {
+
+  private static final int EVERY = 10;
+  private static final int MOST_STARTS = 64;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "LOG",
+      description = "Log packages, or folders of log packages.")
+  private List<Path> folders = new ArrayList<>();
+
+  @Option(
+      names = "--out",
+      paramLabel = "COOKER.json",
+      description =
+          "Where the profile goes; its report and manifest go beside it (default: cooker.json).")
+  private Path out = Path.of("cooker.json");
+
+  @Option(
+      names = "--cooker",
+      paramLabel = "COOKER.json",
+      description = "What is known of the cooker from other logs.")
+  private Optional<Path> before = Optional.empty();
+
+  @Option(
+      names = "--free",
+      paramLabel = "NAME",
+      split = ",",
+      description =
+          "Numbers to find, such as convection,size; the others stay as stated (default: all).")
+  private List<String> free = new ArrayList<>();
+
+  @Option(
+      names = "--starts",
+      paramLabel = "N",
+      description = "Searches, from different starts (default: ${DEFAULT-VALUE}).")
+  private int starts = 1;
+
+  @Option(
+      names = "--draws",
+      description = "Weigh draws in any case, not only where the normal approximation will not do.")
+  private boolean draws;
+
+  @Option(names = "--seed", paramLabel = "N", description = "Seed of the draws (default: 1).")
+  private long seed = 1;
+
+  @Option(
+      names = "--until",
+      paramLabel = "TIME",
+      converter = QuantityConverters.Time.class,
+      description = "Leave out what each log says later, such as 3h.")
+  private Optional<Double> until = Optional.empty();
+
+  @Option(names = "--json", description = "Print the profile instead of the summary.")
+  private boolean json;
+
+  @Mixin private AccuracyOptions accuracy = new AccuracyOptions();
+
+  CalibrateCommand() {}
+
+  @Override
+  public Integer call() throws IOException {
+    if (starts < 1 || starts > MOST_STARTS) {
+      throw new BadInputException("--starts must be from 1 to " + MOST_STARTS + ", was " + starts);
+    }
+    String id = id();
+    Optional<CookerProfile> known = known();
+    List<PackageInput> inputs = new ArrayList<>();
+    for (Path folder : PackageInput.among(folders, 1)) {
+      inputs.add(PackageInput.read(folder));
+    }
+    try (Interruption interruption = Interruption.ofProcess()) {
+      CookerSearch search = search(known, interruption);
+      Optional<Calibrated> calibrated = calibrated(search, id, inputs);
+      if (calibrated.isEmpty()) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("roastfield: stopped before anything was found; nothing was written");
+        err.flush();
+        return 1;
+      }
+      finish(calibrated.get(), inputs);
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException(String.valueOf(e.getMessage()));
+    }
+    return 0;
+  }
+
+  private String id() {
+    String name = String.valueOf(out.getFileName());
+    if (!name.matches("[a-z][a-z0-9-]{0,59}\\.json")) {
+      throw new BadInputException(
+          "--out must end in a name of words in lower case joined by hyphens and .json, such as"
+              + " slipway-pit.json, was "
+              + out);
+    }
+    return name.replaceFirst("\\.json$", "");
+  }
+
+  private Optional<CookerProfile> known() throws IOException {
+    return before.isPresent()
+        ? Optional.of(CookerProfileJson.read(CookerProfileFile.read(before.get())))
+        : Optional.empty();
+  }
+
+  private CookerSearch search(Optional<CookerProfile> known, Interruption interruption) {
+    PrintWriter err = spec.commandLine().getErr();
+    boolean shown = Terminal.ofProcess().isPresent();
+    return new CookerSearch(
+        known,
+        freedom(),
+        Simulator.with(accuracy.settings()),
+        progress -> {
+          interruption.check();
+          if (shown && progress.evaluations() % EVERY == 0) {
+            err.print(
+                "\r" + progress.evaluations() + " times computed, " + progress.logs() + " logs");
+            err.flush();
+          }
+        });
+  }
+
+  private Predicate<Parameter> freedom() {
+    if (free.isEmpty()) {
+      return parameter -> true;
+    }
+    List<String> known = new ArrayList<>();
+    CookParameters.all().list().forEach(parameter -> known.add(parameter.id()));
+    for (String name : free) {
+      if (!known.contains(name)) {
+        throw new BadInputException(
+            "--free must name numbers of " + String.join(", ", known) + ", was " + name);
+      }
+    }
+    return parameter -> free.contains(parameter.id().replaceFirst("[./].*", ""));
+  }
+
+  private Optional<Calibrated> calibrated(
+      CookerSearch search, String id, List<PackageInput> inputs) {
+    List<String> hashes = inputs.stream().map(PackageInput::hash).toList();
+    List<LoggedCase> cases = new ArrayList<>();
+    List<Source> sources = new ArrayList<>();
+    for (PackageInput input : inputs) {
+      Source source = new Source(input.log(), span(), Optional.empty());
+      sources.add(source);
+      cases.add(LoggedCase.of(input.cook(), input.log(), source.span(), source.probe()));
+    }
+    try {
+      CookerSearch.Found found = search.find(cases, starts, draws, seed);
+      Simulator simulator = Simulator.with(accuracy.settings());
+      Verdict verdict =
+          Inquiry.of(found.logs(), sources, simulator).into(found.calibration(), found.estimate());
+      boolean asStated = verdict.status() == Verdict.Status.AS_STATED;
+      Prior belief = asStated ? found.belief() : verdict.pooled();
+      List<Finding> findings = Findings.of(verdict, sources, simulator);
+      String status = verdict.status().word();
+      CookerProfile profile = search.profile(id, found, belief, hashes, status, true);
+      return Optional.of(new Calibrated(found, Optional.of(verdict), findings, profile));
+    } catch (Interruption.Stopped e) {
+      return search
+          .best()
+          .map(
+              found ->
+                  new Calibrated(
+                      found,
+                      Optional.empty(),
+                      List.of(),
+                      search.profile(id, found, found.belief(), hashes, "unchecked", false)));
+    }
+  }
+
+  private LogSpan span() {
+    return until.map(LogSpan::until).orElse(LogSpan.ALL);
+  }
+
+  private void finish(Calibrated calibrated, List<PackageInput> inputs) throws IOException {
+    List<RunManifest.InputFile> entries = new ArrayList<>();
+    inputs.forEach(input -> entries.addAll(input.entries()));
+    if (before.isPresent()) {
+      entries.add(
+          Inputs.file(
+              "cooker",
+              String.valueOf(before.get().getFileName()),
+              Files.readAllBytes(before.get())));
+    }
+    RunManifest manifest = Manifests.of("calibrate", entries, accuracy.settings(), options());
+    String text = CookerProfileJson.text(calibrated.profile(), Version.text());
+    String id = calibrated.profile().id();
+    AtomicFile.write(out, text);
+    AtomicFile.write(out.resolveSibling(id + ".manifest.json"), ManifestJson.text(manifest));
+    AtomicFile.write(
+        out.resolveSibling(id + ".html"), CalibrationReport.html(calibrated, manifest));
+    PrintWriter screen = spec.commandLine().getOut();
+    screen.print(json ? text : CalibrationText.of(calibrated));
+    if (!json) {
+      screen.println("Wrote " + out + ", and beside it " + id + ".html, " + id + ".manifest.json");
+    }
+    screen.flush();
+  }
+
+  private List<RunManifest.Setting> options() {
+    List<RunManifest.Setting> options = new ArrayList<>();
+    if (!free.isEmpty()) {
+      options.add(new RunManifest.Setting("free", String.join(",", free)));
+    }
+    options.add(new RunManifest.Setting("starts", Integer.toString(starts)));
+    options.add(new RunManifest.Setting("draws", Boolean.toString(draws)));
+    options.add(new RunManifest.Setting("seed", Long.toString(seed)));
+    until.ifPresent(time -> options.add(new RunManifest.Setting("until_s", Double.toString(time))));
+    return options;
+  }
+}

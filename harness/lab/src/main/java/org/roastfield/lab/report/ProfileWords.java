@@ -1,0 +1,70 @@
+package org.roastfield.lab.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.Scale;
+import org.roastfield.lab.cooker.CookerProfile;
+import org.roastfield.lab.diagnosis.ParameterWords;
+
+/** What a cooker profile says, in words and numbers. */
+public final class ProfileWords {
+
+  /** From a standard deviation to the distance of the 10 and the 90 % quantile. */
+  private static final double TENTH = 1.2815515655446004;
+
+  private ProfileWords() {}
+
+  /** "from 3 logs". */
+  public static String logs(CookerProfile profile) {
+    int logs = profile.logs().size();
+    return "from " + logs + (logs == 1 ? " log" : " logs");
+  }
+
+  /** One row a number: name, before, now with its range, what was learned. */
+  public static List<List<String>> rows(CookerProfile profile) {
+    List<List<String>> rows = new ArrayList<>();
+    for (int p = 0; p < profile.parameters().size(); p++) {
+      Parameter parameter = profile.parameters().get(p);
+      rows.add(
+          List.of(
+              ParameterWords.of(parameter.id()),
+              range(parameter, parameter.centre(), parameter.spread()),
+              range(parameter, profile.belief().mean()[p], profile.belief().spread(p)),
+              profile.isIdentified(p)
+                  ? String.format(Locale.ROOT, "%.0f %%", 100 * profile.contraction(p))
+                  : "nothing to speak of"));
+    }
+    return rows;
+  }
+
+  private static String range(Parameter parameter, double centre, double spread) {
+    Scale scale = parameter.scale();
+    double low = scale.value(centre - TENTH * spread);
+    double high = scale.value(centre + TENTH * spread);
+    return scale == Scale.LOGARITHM
+        ? String.format(Locale.ROOT, "× %.2f (%.2f to %.2f)", scale.value(centre), low, high)
+        : String.format(
+            Locale.ROOT,
+            "%+.1f %s (%+.1f to %+.1f)",
+            scale.value(centre),
+            parameter.unit(),
+            low,
+            high);
+  }
+
+  /** Whether a profile can be relied on, and what a new cook gets. */
+  public static String status(CookerProfile profile) {
+    String reliance =
+        switch (profile.diagnosis().status()) {
+          case "as-stated" -> "the logs agree with their cook files as far as they can tell";
+          case "in-doubt" -> "something stated may be wrong: spreads count with it";
+          case "misfit" -> "not to be relied on before the findings above are cleared";
+          default -> "unchecked";
+        };
+    return reliance
+        + ". A new cook gets these numbers with what differs from cook to cook added. Estimates, which"
+        + " permit nothing: check with a thermometer you trust";
+  }
+}
