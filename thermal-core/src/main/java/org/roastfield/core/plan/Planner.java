@@ -10,9 +10,9 @@ import org.roastfield.core.simulation.Settings;
  *
  * <p>Pulls are weighed by a part of the draws: each is cooked to a few readings and on to carving,
  * and its final core taken straight between them. Least expected loss among the pulls that meet the
- * minima decides, a fixed reading or one that goes by the pace of the display. Then all draws
- * follow the decision, and every chance is theirs. The same request gives the same plan, bit for
- * bit, on any number of workers.
+ * minima decides, among fixed readings and, {@link #byPace} if asked, those that go by the pace of
+ * the display. Then all draws follow the decision, and every chance is theirs. The same request
+ * gives the same plan, bit for bit, on any number of workers.
  */
 public final class Planner {
 
@@ -42,8 +42,11 @@ public final class Planner {
 
   private final EnsembleSimulator simulator;
 
-  private Planner(EnsembleSimulator simulator) {
+  private final double[] aheads;
+
+  private Planner(EnsembleSimulator simulator, double[] aheads) {
     this.simulator = simulator;
+    this.aheads = aheads;
   }
 
   /** Plans in the calling thread with {@link #PLANNING}. */
@@ -53,7 +56,15 @@ public final class Planner {
 
   /** Plans with a simulator, and on the executor that it runs on. */
   public static Planner with(EnsembleSimulator simulator) {
-    return new Planner(simulator);
+    return new Planner(simulator, new double[] {0});
+  }
+
+  /**
+   * The same that may also pull by the pace of the display, eq. (93). Slow cuts then wait for
+   * higher readings: cores hold their wish better, and times of the pull differ more.
+   */
+  public Planner byPace() {
+    return new Planner(simulator, AHEADS);
   }
 
   /**
@@ -88,7 +99,7 @@ public final class Planner {
     return draws.runSampled(decision.pull(), request.service().leastRest(), decision.lead(), times);
   }
 
-  private static Decision decide(PlanRequest request, Draws draws, double guess) {
+  private Decision decide(PlanRequest request, Draws draws, double guess) {
     int count = Math.min(WEIGHING, draws.size());
     double floor = draws.hottestStart(count) + LEAST_RISE;
     double first = Math.max(guess, floor);
@@ -133,8 +144,8 @@ public final class Planner {
   }
 
   /** The rule of least loss, of those that draw the rise on for a time. */
-  private static Decision decision(Scan fixed, Pace pace, boolean atFloor) {
-    Scan scan = fixed.bestOf(AHEADS);
+  private Decision decision(Scan fixed, Pace pace, boolean atFloor) {
+    Scan scan = fixed.bestOf(aheads);
     Candidate chosen = scan.best().orElseGet(scan::nearest);
     return new Decision(
         scan.pullAt(chosen.reading()),

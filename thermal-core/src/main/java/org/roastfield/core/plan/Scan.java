@@ -61,7 +61,7 @@ final class Scan {
 
   private Candidate candidate(double reading) {
     double[][] cores = nodes.cores(pullAt(reading));
-    double arrives = nodes.reached(reading);
+    double arrives = nodes.reached(pullAt(reading));
     Tally tally = Tally.of(cores, request);
     shortages.add(tally.shortage());
     boolean allowed = arrives >= request.service().chance() && tally.meetsMinima();

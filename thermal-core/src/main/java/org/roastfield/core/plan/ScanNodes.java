@@ -16,6 +16,8 @@ final class ScanNodes {
   /** Of each reading and draw, over the last {@link Plan#AHEAD} kelvin [K/s]. */
   private final double[][] rates;
 
+  private final boolean[][] arrived;
+
   private final double[] reached;
   private final double[] middleRates;
 
@@ -29,6 +31,7 @@ final class ScanNodes {
     int[] computed = computed(run, count);
     cores = new double[readings.length][run.cores.length][computed.length];
     rates = new double[readings.length][computed.length];
+    arrived = new boolean[readings.length][computed.length];
     reached = new double[readings.length];
     middleRates = new double[readings.length];
     for (int k = 0; k < readings.length; k++) {
@@ -38,6 +41,7 @@ final class ScanNodes {
           cores[k][s][i] = run.cores[s][at];
         }
         boolean there = run.pull[at] < Double.POSITIVE_INFINITY && run.pull[at] > run.near[at];
+        arrived[k][i] = run.pull[at] < Double.POSITIVE_INFINITY;
         rates[k][i] = there ? Plan.AHEAD / (run.pull[at] - run.near[at]) : 0;
         reached[k] += run.pull[at] < Double.POSITIVE_INFINITY ? 1.0 / computed.length : 0;
       }
@@ -68,6 +72,19 @@ final class ScanNodes {
   /** Share of the draws that arrive at a reading. */
   double reached(double reading) {
     return Math.max(0, Math.min(1, at(reached, reading)));
+  }
+
+  /** Share of the draws that meet a rule, each at a reading of its own. */
+  double reached(Pull pull) {
+    if (pull.ahead() == 0) {
+      return reached(pull.target());
+    }
+    int count = 0;
+    for (int i = 0; i < rates[0].length; i++) {
+      double reading = readingOf(pull, i);
+      count += reading <= highest() && arrived[above(reading)][i] ? 1 : 0;
+    }
+    return (double) count / rates[0].length;
   }
 
   /** Final cores of the planned cook and each station, of all draws that go by a rule [K]. */

@@ -138,7 +138,7 @@ public final class SearPlanner {
     return result.stages().stream()
         .mapToDouble(stage -> result.corePeak(stage).temperature())
         .max()
-        .orElseThrow();
+        .orElse(result.cook().cut().startTemperature());
   }
 
   private static Browning paler(CookedCut cut, SimulationResult result) {

@@ -120,6 +120,7 @@ public final class PlanTrial {
 
   private Plan plan(TrialCook cook) {
     return Planner.with(simulator)
+        .byPace()
         .plan(
             PlanRequest.of(cook.planned(), PRIOR, CoreWish.of(cook.wish()))
                 .with(SERVICE)
@@ -194,6 +195,7 @@ public final class PlanTrial {
       TrialCook cook = kind(kind);
       Plan plan =
           Planner.with(simulator)
+              .byPace()
               .plan(
                   PlanRequest.of(cook.planned(), PRIOR, CoreWish.of(cook.wish()))
                       .with(SERVICE.withChance(0.5).withLatest(0))

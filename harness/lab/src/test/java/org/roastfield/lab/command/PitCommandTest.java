@@ -42,7 +42,7 @@ class PitCommandTest {
             "  from the match to on ",
             "  pause before the sear ",
             "  charcoal to begin with ",
-            "A minute with the lid open: walls 4.4 K cooler, gas back after 3.4 min",
+            "A minute with the lid open: walls 4.5 K cooler, gas back after 3.4 min",
             "Burn charcoal outdoors only")) {
       assertTrue(run.out().contains(piece), () -> piece + " in\n" + run.out());
     }

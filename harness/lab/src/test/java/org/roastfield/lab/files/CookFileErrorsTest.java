@@ -22,7 +22,7 @@ class CookFileErrorsTest {
           + " turns, end";
 
   private static final String TOP_KEYS =
-      "roastfield, name, made-up, starts, serves, altitude, cooker, cut, probes, stages, wishes";
+      "roastfield, name, made-up, starts, serves, altitude, cooker, cut, probes, stages, wishes, plan";
 
   static Stream<Arguments> keys() {
     return Stream.of(

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.material.Materials;
+import org.roastfield.core.salting.Salting;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.PlanWishes;
@@ -32,7 +33,7 @@ class SaltLeadTest {
     double lead = lead(0.012, 0.008).orElseThrow().before();
     double content = 0;
     for (int i = 0; i < 720; i++) {
-      double dt = 2.2e-10 * (lead - 10 * (i + 0.5));
+      double dt = Salting.COLD_MEAT * (lead - 10 * (i + 0.5));
       content +=
           0.1 / StrictMath.sqrt(StrictMath.PI * dt) * StrictMath.exp(-0.008 * 0.008 / (4 * dt));
     }

@@ -53,7 +53,7 @@ class PlanReportTest {
   void page_standsAlone_andItsFiguresSpeak() {
     String html = page(NAME);
     PageChecks.assertStandsAlone(html);
-    PageChecks.assertFiguresSpeak(html, 5);
+    PageChecks.assertFiguresSpeak(html, 6);
     PageChecks.assertTextInside(html);
   }
 
