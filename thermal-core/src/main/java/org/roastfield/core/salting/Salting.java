@@ -67,7 +67,8 @@ public final class Salting {
             Stage.allRound("goes in", new EvenFlow(dose / goesIn), StageEnd.after(goesIn)),
             Stage.allRound("spreads", new EvenFlow(0), StageEnd.after(duration - goesIn)));
     double mean = dose / shape.volumePerArea();
-    Settings settings = Settings.withDefaults().withAccuracy(Math.min(1, 1e-4 * mean)).withCells(160);
+    Settings settings =
+        Settings.withDefaults().withAccuracy(Math.min(1, 1e-4 * mean)).withCells(160);
     return new Salting(Simulator.with(settings).run(cook).orElseThrow(), mean);
   }
 

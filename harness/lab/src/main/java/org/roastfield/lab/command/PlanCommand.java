@@ -2,6 +2,7 @@ package org.roastfield.lab.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -16,7 +17,10 @@ import java.util.concurrent.Executors;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.Planner;
+import org.roastfield.lab.cooker.CookerProfileJson;
 import org.roastfield.lab.cooker.VariedCook;
+import org.roastfield.lab.files.CookerProfileFile;
+import org.roastfield.lab.files.CookerReference;
 import org.roastfield.lab.plan.CookerBelief;
 import org.roastfield.lab.plan.PlanAsk;
 import org.roastfield.lab.plan.PlanCalendar;
@@ -25,6 +29,7 @@ import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.UnplannableException;
 import org.roastfield.lab.replay.Readout;
 import org.roastfield.lab.report.PlanReport;
+import org.roastfield.lab.result.Inputs;
 import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.PlanJson;
 import org.roastfield.lab.result.RunManifest;
@@ -74,6 +79,14 @@ final class PlanCommand implements Callable<Integer> {
   private Optional<String> probe = Optional.empty();
 
   @Option(
+      names = "--cooker",
+      paramLabel = "COOKER.json",
+      description =
+          "Profile of the cooker, as calibrate writes it (default: that which the cook file names;"
+              + " without one, what cookers of all kinds have).")
+  private Optional<Path> cooker = Optional.empty();
+
+  @Option(
       names = "--members",
       paramLabel = "N",
       description = "Cooks that are drawn, 20 to 100000 (default: ${DEFAULT-VALUE}).")
@@ -98,7 +111,8 @@ final class PlanCommand implements Callable<Integer> {
     }
     CookInput input = CookInput.read(cookPath);
     try {
-      finish(input, sheet(input));
+      Optional<CookerProfileFile> profile = profile(input);
+      finish(input, profile, sheet(input, profile));
     } catch (UnplannableException e) {
       throw new BadInputException(
           input.cook().fileName() + " cannot be planned: " + e.getMessage());
@@ -106,10 +120,19 @@ final class PlanCommand implements Callable<Integer> {
     return 0;
   }
 
-  private PlanSheet sheet(CookInput input) {
+  private Optional<CookerProfileFile> profile(CookInput input) throws IOException {
+    return cooker.isPresent()
+        ? Optional.of(CookerProfileFile.read(cooker.get()))
+        : input.cook().notes().cooker().flatMap(CookerReference::profile);
+  }
+
+  private PlanSheet sheet(CookInput input, Optional<CookerProfileFile> profile) {
     Probe display = display(input);
     VariedCook cook = VariedCook.planned(input.cook(), display);
-    CookerBelief belief = CookerBelief.population(cook);
+    CookerBelief belief =
+        profile
+            .map(known -> CookerBelief.of(CookerProfileJson.read(known), cook))
+            .orElseGet(() -> CookerBelief.population(cook));
     TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
     PlanAsk ask =
         new PlanAsk(
@@ -137,9 +160,17 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private void finish(CookInput input, PlanSheet sheet) throws IOException {
-    RunManifest manifest =
-        Manifests.of("plan", List.of(input.entry()), Planner.PLANNING, settings());
+  private void finish(CookInput input, Optional<CookerProfileFile> profile, PlanSheet sheet)
+      throws IOException {
+    List<RunManifest.InputFile> entries = new ArrayList<>(List.of(input.entry()));
+    profile.ifPresent(
+        known ->
+            entries.add(
+                Inputs.file(
+                    "cooker",
+                    known.id() + ".json",
+                    known.json().getBytes(StandardCharsets.UTF_8))));
+    RunManifest manifest = Manifests.of("plan", entries, Planner.PLANNING, settings());
     String planText = PlanJson.text(sheet);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("plan.json", planText);

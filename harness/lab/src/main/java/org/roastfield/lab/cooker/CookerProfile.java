@@ -130,6 +130,11 @@ public record CookerProfile(
     return validity.holds(air, thickness);
   }
 
+  /** Whether a cook is where the profile holds, by its mean air and its thickness. */
+  public boolean holds(VariedCook cook) {
+    return holds(Reach.meanAir(cook), Reach.thickness(cook.file()));
+  }
+
   /**
    * What a new cook on this cooker gets: what is not known of the cooker, and what differs from
    * cook to cook, together. A cook that has a number of its own for that, see {@link

@@ -6,7 +6,9 @@ import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.cooker.VariedCook;
+import org.roastfield.lab.report.ProfileWords;
 
 /**
  * What is believed of a cook's unknown numbers.
@@ -24,6 +26,32 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
         "no profile, so heat, walls, damp and hot metal are drawn from what cookers of all kinds"
             + " have",
         false);
+  }
+
+  /**
+   * By the logs of the cooker; what its profile does not hold stays as without one.
+   *
+   * @throws UnplannableException if the search for the profile was stopped or its logs did not fit
+   */
+  public static CookerBelief of(CookerProfile profile, VariedCook cook) {
+    String status = profile.diagnosis().status();
+    if (status.equals("misfit")) {
+      throw new UnplannableException(
+          "profile "
+              + profile.id()
+              + " is not to be relied on: the logs it was made from do not fit their cook files;"
+              + " see its report, or plan without it");
+    }
+    boolean inside = profile.holds(cook);
+    return new CookerBelief(
+        profile.within(cook.parameters(), inside),
+        "profile "
+            + profile.id()
+            + " "
+            + ProfileWords.logs(profile)
+            + (status.equals("as-stated") ? "" : ", " + status)
+            + (inside ? "" : ", whose cooks were unlike this one: its spreads count double"),
+        true);
   }
 
   /** The same if the cooker were known without doubt: its numbers at their medians. */

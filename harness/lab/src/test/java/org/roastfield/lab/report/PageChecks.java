@@ -11,7 +11,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /** What holds for every page. */
-final class PageChecks {
+public final class PageChecks {
 
   private static final List<String> LOADING =
       List.of(
@@ -20,7 +20,7 @@ final class PageChecks {
   private PageChecks() {}
 
   /** Nothing is loaded or run, whatever the data say. */
-  static void assertStandsAlone(String html) {
+  public static void assertStandsAlone(String html) {
     Document page = SvgReader.parse(html);
     for (String tag : LOADING) {
       assertEquals(List.of(), SvgReader.all(page, tag), tag);
@@ -39,7 +39,7 @@ final class PageChecks {
   }
 
   /** Every picture can be heard, and the numbers behind it can be read. */
-  static void assertFiguresSpeak(String html, int figures) {
+  public static void assertFiguresSpeak(String html, int figures) {
     Document page = SvgReader.parse(html);
     List<Element> all = SvgReader.all(page, "figure");
     assertEquals(figures, all.size());
@@ -53,7 +53,7 @@ final class PageChecks {
   }
 
   /** No text runs out of its drawing. */
-  static void assertTextInside(String html) {
+  public static void assertTextInside(String html) {
     for (Element svg : SvgReader.all(SvgReader.parse(html), "svg")) {
       String[] box = svg.getAttribute("viewBox").split(" ", -1);
       Room inside = new Room(0, Double.parseDouble(box[2]), 0, Double.parseDouble(box[3]));

@@ -1,0 +1,110 @@
+package org.roastfield.lab.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.roastfield.lab.cooker.CookerProfile;
+import org.roastfield.lab.cooker.CookerProfileJson;
+import org.roastfield.lab.files.CookerProfileFile;
+import org.roastfield.lab.report.PageChecks;
+
+class CalibrateCommandTest {
+
+  private static final String RECIPES = "../../datasets/synthetic/cooks.csv";
+  private static final String COOK = "../../datasets/cooks/boathouse-pork-loin/cook.yaml";
+
+  @TempDir private Path folder = Path.of("");
+
+  private record Run(int code, String out, String err) {}
+
+  private static Run run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Main.commandLine()
+            .setOut(new PrintWriter(out))
+            .setErr(new PrintWriter(err))
+            .execute(arguments);
+    return new Run(code, out.toString(), err.toString());
+  }
+
+  private Path made(String... ids) {
+    Path made = folder.resolve("made");
+    for (String id : ids) {
+      assertEquals(0, run("make-data", RECIPES, "--out", made.toString(), "--only", id).code());
+    }
+    return made;
+  }
+
+  @Test
+  void log_makesAProfile_thatReadsBack_andThatPlansUse() throws IOException {
+    Path made = made("syn-slipway-pork-loin-1");
+    Path out = folder.resolve("slipway-pit.json");
+    String[] arguments = {"calibrate", made.toString(), "--out", out.toString()};
+    Run run = run(arguments);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().startsWith("Cooker slipway-pit, from 1 log (numbers made up)\n"));
+    String text = Files.readString(out);
+    CookerProfile profile = CookerProfileJson.read(CookerProfileFile.read(out));
+    assertTrue(profile.complete());
+    assertTrue(profile.madeUp());
+    assertEquals(1, profile.logs().size());
+    assertTrue(profile.logs().get(0).rms() < 0.5, text);
+    for (int p = 0; p < profile.parameters().size(); p++) {
+      assertTrue(profile.belief().spread(p) > 0 && profile.contraction(p) < 1, text);
+      assertEquals(profile.contraction(p) >= 0.3, profile.isIdentified(p));
+    }
+    String html = Files.readString(folder.resolve("slipway-pit.html"));
+    PageChecks.assertStandsAlone(html);
+    PageChecks.assertTextInside(html);
+    assertTrue(Files.readString(folder.resolve("slipway-pit.manifest.json")).contains("calibrate"));
+    assertEquals(run.out(), run(arguments).out());
+    assertEquals(text, Files.readString(out));
+    Run plan =
+        run(
+            "plan",
+            COOK,
+            "--cooker",
+            out.toString(),
+            "--members",
+            "60",
+            "--out",
+            folder.resolve("plan").toString());
+    assertEquals(0, plan.code(), plan.err());
+    assertTrue(plan.out().contains("profile slipway-pit from 1 log"), plan.out());
+  }
+
+  @Test
+  void wrongInput_isTwo_andLeavesNothing() {
+    Path out = folder.resolve("pit.json");
+    Run none = run("calibrate", folder.toString(), "--out", out.toString());
+    assertEquals(2, none.code());
+    assertEquals("roastfield: at least one log package is needed, found 0\n", none.err());
+    Run name = run("calibrate", folder.toString(), "--out", folder.resolve("Pit 1").toString());
+    assertEquals(2, name.code());
+    assertTrue(name.err().startsWith("roastfield: --out must end in a name"), name.err());
+    Path made = made("syn-slipway-pork-loin-1");
+    Run free = run("calibrate", made.toString(), "--out", out.toString(), "--free", "convexion");
+    assertEquals(2, free.code());
+    assertTrue(free.err().contains("was convexion"), free.err());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void profileOfAnotherModel_isRefused_withAdvice() throws IOException {
+    Path other = folder.resolve("other.json");
+    Files.writeString(
+        other, "{\"schema\": \"cooker/1\", \"id\": \"other\", \"model_version\": \"2.0\"}");
+    Run plan = run("plan", COOK, "--cooker", other.toString());
+    assertEquals(2, plan.code());
+    assertTrue(plan.err().contains("calibrate the logs again"), plan.err());
+  }
+}
