@@ -25,15 +25,17 @@ class PlanPropertiesTest {
             .withDraws(24, seed));
   }
 
+  /** Of a service that is later from now on, whether there is time enough or not. */
   @Property(tries = 15)
   void laterService_neverStartsEarlier(
       @ForAll @DoubleRange(min = 60, max = 100) double diameter,
-      @ForAll @DoubleRange(min = 0, max = 5400) double later,
+      @ForAll @DoubleRange(min = 3600, max = 20_000) double left,
+      @ForAll @DoubleRange(min = 60, max = 5400) double later,
       @ForAll @IntRange(max = 1000) int seed) {
-    Plan plan = loin(diameter, 60, Service.usual(), seed);
-    Plan relaxed = loin(diameter, 60, Service.usual().withLatest(later), seed);
-    assertTrue(relaxed.lead() <= plan.lead());
-    assertTrue(relaxed.chanceReady() >= plan.chanceReady() - 1.0 / 24);
+    Plan plan = loin(diameter, 60, Service.usual().withEarliestOn(-left), seed);
+    Plan after = loin(diameter, 60, Service.usual().withEarliestOn(-left - later), seed);
+    double start = left - plan.lead();
+    assertTrue(left + later - after.lead() >= start - 1e-6, plan.lead() + " " + after.lead());
   }
 
   @Property(tries = 15)

@@ -28,8 +28,8 @@ public final class CalibrationReport {
             "Cooker profile",
             profile.madeUp() ? List.of("Numbers made up, not measured") : List.of(),
             List.of("Learned " + ProfileWords.logs(profile) + ".", ProfileWords.status(profile)));
-    page.section("Findings", part -> findings(part, calibrated));
     page.section("What is known of the cooker", part -> part.table(numbers(profile)));
+    page.section("Findings", part -> findings(part, calibrated));
     page.section("Logs", part -> traces(part, calibrated));
     page.section("What was assumed of each log", part -> assumptions(part, calibrated));
     page.section("What it was made from", part -> ReportParts.manifest(part, manifest));

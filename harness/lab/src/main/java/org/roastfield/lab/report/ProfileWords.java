@@ -58,13 +58,13 @@ public final class ProfileWords {
   public static String status(CookerProfile profile) {
     String reliance =
         switch (profile.diagnosis().status()) {
-          case "as-stated" -> "the logs agree with their cook files as far as they can tell";
-          case "in-doubt" -> "something stated may be wrong: spreads count with it";
-          case "misfit" -> "not to be relied on before the findings above are cleared";
-          default -> "unchecked";
+          case "as-stated" -> "The logs agree with their cook files as far as they can tell";
+          case "in-doubt" -> "Something stated may be wrong: spreads count with it";
+          case "misfit" -> "Not to be relied on before the findings above are cleared";
+          default -> "Unchecked";
         };
     return reliance
         + ". A new cook gets these numbers with what differs from cook to cook added. Estimates, which"
-        + " permit nothing: check with a thermometer you trust";
+        + " permit nothing: check with a thermometer you trust.";
   }
 }
