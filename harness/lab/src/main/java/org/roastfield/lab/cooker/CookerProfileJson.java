@@ -20,7 +20,7 @@ import org.roastfield.lab.files.CookFileException;
 import org.roastfield.lab.files.CookerProfileFile;
 import org.roastfield.lab.result.Json;
 
-/** Cooker profiles as JSON, schema {@code datasets/schema/cooker.schema.json}. */
+/** Cooker profiles as JSON, {@code cooker/1}. */
 public final class CookerProfileJson {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
