@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.roastfield.lab.files.PlanWishes;
 import org.roastfield.lab.report.SaltReport;
 import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.RunManifest;
@@ -37,16 +38,17 @@ final class SaltCommand implements Callable<Integer> {
   @Option(
       names = "--share",
       paramLabel = "SHARE",
-      defaultValue = "1.2 %",
       converter = QuantityConverters.Share.class,
-      description = "Salt for the raw meat (default: ${DEFAULT-VALUE}).")
-  private double share;
+      description = "Salt for the raw meat (default: the cook file's, or 1.2 %%).")
+  private Optional<Double> share = Optional.empty();
 
   @Option(
       names = "--depth",
       paramLabel = "LENGTH",
       converter = QuantityConverters.Length.class,
-      description = "Depth at which to judge it (default: 10 mm, or the middle of a thin cut).")
+      description =
+          "Depth at which to judge it (default: the cook file's, or 10 mm, or the middle of a thin"
+              + " cut).")
   private Optional<Double> depth = Optional.empty();
 
   @Option(
@@ -99,10 +101,15 @@ final class SaltCommand implements Callable<Integer> {
   }
 
   private SaltPlan plan(CookInput input) {
+    Optional<PlanWishes.Salt> stated = input.cook().notes().plan().salt();
     OptionalDouble below =
-        depth.isPresent() ? OptionalDouble.of(depth.get()) : OptionalDouble.empty();
+        depth
+            .map(OptionalDouble::of)
+            .orElseGet(() -> stated.map(PlanWishes.Salt::depth).orElseGet(OptionalDouble::empty));
+    double much =
+        share.orElseGet(() -> stated.map(PlanWishes.Salt::share).orElse(SaltWish.USUAL_SHARE));
     try {
-      return SaltPlan.of(input.cook(), new SaltWish(share, below, evenness, thawed));
+      return SaltPlan.of(input.cook(), new SaltWish(much, below, evenness, thawed));
     } catch (IllegalArgumentException e) {
       throw new BadInputException(String.valueOf(e.getMessage()));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Minimum;
 import org.roastfield.core.plan.Plan;
@@ -12,6 +13,7 @@ import org.roastfield.core.plan.SearCheck;
 import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.salting.SaltPlan;
 import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What a plan says beside its timetable. */
@@ -38,7 +40,7 @@ final class PlanLines {
       Optional<SearTable> sears,
       List<PlanChange> changes,
       Optional<Purchase> purchase,
-      Optional<SaltLead> salt) {
+      Optional<SaltPlan> salt) {
     List<PlanLine> lines = new ArrayList<>();
     lines.add(finalCore());
     lines.add(onTime());
@@ -55,7 +57,7 @@ final class PlanLines {
       lines.add(whatIf(changes));
     }
     purchase.ifPresent(one -> lines.add(buy(one)));
-    file.notes().plan().salt().ifPresent(asked -> lines.add(salt(salt)));
+    salt.map(PlanLines::salt).ifPresent(lines::add);
     if (plan.notBuilt() > 0) {
       lines.add(
           new PlanLine(
@@ -210,27 +212,36 @@ final class PlanLines {
     return new PlanLine("to buy", text + here, "assumed");
   }
 
-  private PlanLine salt(Optional<SaltLead> salt) {
-    return salt.map(
-            lead ->
-                new PlanLine(
-                    "salt",
-                    String.format(
-                        Locale.ROOT,
-                        "%.1f %% of the raw weight, %.0f h ahead: by then %.0f mm deep it is half of"
-                            + " the mean of the cut",
-                        100 * lead.mass(),
-                        lead.before() / 3600,
-                        1000 * lead.depth()),
-                    "assumed"))
-        .orElseGet(
-            () ->
-                new PlanLine(
-                    "salt",
-                    "does not come that deep in "
-                        + Words.duration(SaltLead.LONGEST)
-                        + ": salt the slices instead",
-                    "assumed"));
+  private static PlanLine salt(SaltPlan salt) {
+    double share = 100 * salt.wish().share();
+    double depth = 1000 * salt.depth();
+    if (salt.hours().isEmpty()) {
+      return new PlanLine(
+          "salt",
+          String.format(
+              Locale.ROOT,
+              "does not come %.0f mm deep within %s: salt the slices instead",
+              depth,
+              Words.duration(SaltPlan.COMPUTED)),
+          "assumed");
+    }
+    return new PlanLine(
+        "salt",
+        String.format(
+            Locale.ROOT,
+            "%.1f %% of the raw weight, %.0f h ahead (%s to %s h): by then the meat %.0f mm deep has"
+                + " %.0f %% of what the face has",
+            share,
+            salt.hours().getAsDouble(),
+            hours(salt.fastHours()),
+            hours(salt.slowHours()),
+            depth,
+            100 * salt.wish().evenness()),
+        "assumed");
+  }
+
+  private static String hours(OptionalDouble hours) {
+    return hours.isPresent() ? String.format(Locale.ROOT, "%.0f", hours.getAsDouble()) : "over 240";
   }
 
   /** Wishes that are not met, each with its reason. */

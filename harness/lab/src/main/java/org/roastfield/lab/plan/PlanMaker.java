@@ -24,6 +24,7 @@ import org.roastfield.lab.cooker.VariedCook;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Food;
 import org.roastfield.lab.files.PlanWishes;
+import org.roastfield.lab.salting.SaltPlan;
 import org.roastfield.lab.timeline.Cautions;
 
 /** Makes a plan of a cook file. */
@@ -47,7 +48,7 @@ public final class PlanMaker {
   private final List<Role> roles;
   private final CoreWishes wish;
   private final ServiceTimes times;
-  private final Optional<SaltLead> salt;
+  private final Optional<SaltPlan> salt;
   private final double fireReady;
 
   private PlanMaker(
@@ -61,8 +62,16 @@ public final class PlanMaker {
     this.roles = StageRoles.of(file);
     this.wish = CoreWishes.of(file);
     this.times = ServiceTimes.of(file, ask.service(), ask.zone());
-    this.salt = file.notes().plan().salt().flatMap(one -> SaltLead.of(one, file.cook().cut()));
+    this.salt = salt(file);
     this.fireReady = file.notes().plan().fireReady().orElse(ServiceTimes.FIRE_READY);
+  }
+
+  private static Optional<SaltPlan> salt(CookFile file) {
+    try {
+      return SaltPlan.of(file);
+    } catch (IllegalArgumentException noMeat) {
+      throw new UnplannableException("salt: " + noMeat.getMessage());
+    }
   }
 
   /**
@@ -138,7 +147,10 @@ public final class PlanMaker {
 
   private List<Preparation> preparations() {
     List<Preparation> list = new ArrayList<>();
-    salt.ifPresent(lead -> list.add(new Preparation(Milestone.Kind.SALT, lead.before())));
+    salt.ifPresent(
+        one ->
+            one.hours()
+                .ifPresent(hours -> list.add(new Preparation(Milestone.Kind.SALT, 3600 * hours))));
     list.add(new Preparation(Milestone.Kind.LIGHT, fireReady));
     if (file.food() != Food.VEGETABLE) {
       list.add(new Preparation(Milestone.Kind.OUT_OF_COLD, OUT_OF_COLD));

@@ -11,6 +11,7 @@ import org.roastfield.core.plan.Role;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.StageSetup;
+import org.roastfield.lab.salting.SaltPlan;
 import org.roastfield.lab.timeline.TemperatureScale;
 
 /** The milestones of a plan as lines of a timetable. */
@@ -46,7 +47,7 @@ final class PlanSteps {
    * @param carving from carving to the table [s]
    * @param now after the clock's zero [s]; what should have been before is now
    */
-  List<PlanStep> list(Optional<SaltLead> salt, double carving, OptionalDouble now) {
+  List<PlanStep> list(Optional<SaltPlan> salt, double carving, OptionalDouble now) {
     List<PlanStep> steps = new ArrayList<>();
     for (Milestone milestone : plan.milestones()) {
       PlanStep step = step(milestone, salt);
@@ -63,7 +64,7 @@ final class PlanSteps {
     return List.copyOf(steps);
   }
 
-  private PlanStep step(Milestone milestone, Optional<SaltLead> salt) {
+  private PlanStep step(Milestone milestone, Optional<SaltPlan> salt) {
     String id = milestone.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
     boolean salting = milestone.kind() == Milestone.Kind.SALT;
     return new PlanStep(
@@ -77,9 +78,9 @@ final class PlanSteps {
             : advice(milestone.rule()));
   }
 
-  private String what(Milestone.Kind kind, Optional<SaltLead> salt) {
+  private String what(Milestone.Kind kind, Optional<SaltPlan> salt) {
     return switch (kind) {
-      case SALT -> "salt all round, " + salt.map(this::amount).orElseThrow();
+      case SALT -> "salt all round, " + salt.map(PlanSteps::amount).orElseThrow();
       case OUT_OF_COLD -> "out of the fridge";
       case PAT_DRY -> "pat dry";
       case LIGHT -> "light the fire";
@@ -95,10 +96,10 @@ final class PlanSteps {
     };
   }
 
-  private String amount(SaltLead lead) {
-    return file.extent()
-        .map(extent -> String.format(Locale.ROOT, "%.0f g", 1000 * lead.mass() * extent.mass()))
-        .orElseGet(() -> String.format(Locale.ROOT, "%.1f %% of its weight", 100 * lead.mass()));
+  private static String amount(SaltPlan salted) {
+    return salted.mass().isPresent()
+        ? String.format(Locale.ROOT, "%.0f g", 1000 * salted.mass().getAsDouble())
+        : String.format(Locale.ROOT, "%.1f %% of its weight", 100 * salted.wish().share());
   }
 
   private String sear() {

@@ -2,6 +2,7 @@ package org.roastfield.lab.salting;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.roastfield.core.salting.Salting;
 import org.roastfield.core.shape.Shape;
@@ -68,6 +69,16 @@ public final class SaltPlan {
               + " mm");
     }
     return new SaltPlan(file, wish, depth);
+  }
+
+  /** The same for what a cook file wishes for its plan, if it does. */
+  public static Optional<SaltPlan> of(CookFile file) {
+    return file.notes()
+        .plan()
+        .salt()
+        .map(
+            one ->
+                of(file, new SaltWish(one.share(), one.depth(), SaltWish.USUAL_EVENNESS, false)));
   }
 
   private static Salting salting(CookFile file, SaltWish wish, double factor) {

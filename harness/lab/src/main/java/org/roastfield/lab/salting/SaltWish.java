@@ -16,6 +16,12 @@ public record SaltWish(double share, OptionalDouble depth, double evenness, bool
   /** Depth at which salt is judged [m]: a centimetre, what a slice has of rind; assumed. */
   public static final double USUAL_DEPTH = 0.01;
 
+  /** Salt of raw meat [kg/kg]: what roasts are usually given; assumed. */
+  public static final double USUAL_SHARE = 0.012;
+
+  /** Content at the depth over that of the face: half; assumed. */
+  public static final double USUAL_EVENNESS = 0.5;
+
   /** Largest share of salt that is computed with; more is curing. */
   public static final double MOST = 0.1;
 
