@@ -65,6 +65,11 @@ public record Parameter(
     return new Parameter(id, unit, owner, Scale.PLAIN, 0, spread, low, high, source);
   }
 
+  /** The same under another id. */
+  public Parameter called(String other) {
+    return new Parameter(other, unit, owner, scale, median, spread, low, high, source);
+  }
+
   /** Median of the prior as a coordinate on the scale. */
   public double centre() {
     return scale.coordinate(median);

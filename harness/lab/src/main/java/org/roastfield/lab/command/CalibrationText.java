@@ -3,10 +3,10 @@ package org.roastfield.lab.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.roastfield.lab.cooker.Calibrated;
 import org.roastfield.lab.cooker.CookerProfile;
+import org.roastfield.lab.diagnosis.Calibrated;
 import org.roastfield.lab.diagnosis.Finding;
-import org.roastfield.lab.report.ProfileWords;
+import org.roastfield.lab.diagnosis.ProfileWords;
 
 /** A calibration as text. */
 final class CalibrationText {

@@ -65,7 +65,7 @@ public record CookerLogs(
           String id = id(parameter, one.name());
           own.add(parameter.id());
           ids.add(id);
-          all = all.has(id) ? all : all.with(named(parameter, id));
+          all = all.has(id) ? all : all.with(parameter.called(id));
         }
       }
       observed.add(new ObservedCook(one.name(), own, ids, one.cook(), one.traces(), one.numbers()));
@@ -79,19 +79,6 @@ public record CookerLogs(
   /** Id in a calibration of a parameter of a log. */
   public static String id(Parameter parameter, String log) {
     return parameter.owner() == Owner.COOKER ? parameter.id() : parameter.id() + "/" + log;
-  }
-
-  private static Parameter named(Parameter of, String id) {
-    return new Parameter(
-        id,
-        of.unit(),
-        of.owner(),
-        of.scale(),
-        of.median(),
-        of.spread(),
-        of.low(),
-        of.high(),
-        of.source());
   }
 
   /** What computed cooks say of the evidence. */

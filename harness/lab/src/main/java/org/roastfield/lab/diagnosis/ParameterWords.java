@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Names of a calibration's parameters in a sentence. */
-public final class ParameterWords {
+final class ParameterWords {
 
   private static final Map<String, String> WORDS =
       Map.ofEntries(
@@ -27,7 +27,7 @@ public final class ParameterWords {
   private ParameterWords() {}
 
   /** A parameter without its log: one that is not known keeps its id. */
-  public static String of(String id) {
+  static String of(String id) {
     String own = id.replaceFirst("/.*", "");
     String channel = own.contains(".") ? " " + own.substring(own.indexOf('.') + 1) : "";
     String word = own.replaceFirst("\\..*", "");

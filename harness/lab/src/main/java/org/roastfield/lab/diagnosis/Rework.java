@@ -61,30 +61,17 @@ final class Rework {
     return CookerLogs.id(parameter, logs.cases().get(log).name());
   }
 
-  private static Parameter named(Parameter of, String id) {
-    return new Parameter(
-        id,
-        of.unit(),
-        of.owner(),
-        of.scale(),
-        of.median(),
-        of.spread(),
-        of.low(),
-        of.high(),
-        of.source());
-  }
-
   private ParameterSet parameters() {
     ParameterSet set = ParameterSet.empty();
     for (Parameter old : prior.parameters().list()) {
       Parameter now = old;
       for (Parameter each : own) {
-        now = id(each).equals(old.id()) ? named(each, old.id()) : now;
+        now = id(each).equals(old.id()) ? each.called(old.id()) : now;
       }
       set = set.with(now);
     }
     for (Parameter each : own) {
-      set = set.has(id(each)) ? set : set.with(named(each, id(each)));
+      set = set.has(id(each)) ? set : set.with(each.called(id(each)));
     }
     return set;
   }

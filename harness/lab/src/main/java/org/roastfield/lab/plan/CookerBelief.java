@@ -8,7 +8,7 @@ import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.cooker.VariedCook;
-import org.roastfield.lab.report.ProfileWords;
+import org.roastfield.lab.diagnosis.ProfileWords;
 
 /**
  * What is believed of a cook's unknown numbers.

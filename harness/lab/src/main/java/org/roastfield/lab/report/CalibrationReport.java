@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import org.roastfield.core.inference.Series;
 import org.roastfield.core.units.Temperatures;
-import org.roastfield.lab.cooker.Calibrated;
 import org.roastfield.lab.cooker.CookerProfile;
+import org.roastfield.lab.diagnosis.Calibrated;
 import org.roastfield.lab.diagnosis.Finding;
+import org.roastfield.lab.diagnosis.ProfileWords;
 import org.roastfield.lab.result.RunManifest;
 
 /** What logs say of a cooker, as one HTML file. */

@@ -1,4 +1,4 @@
-package org.roastfield.lab.report;
+package org.roastfield.lab.diagnosis;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.Scale;
 import org.roastfield.lab.cooker.CookerProfile;
-import org.roastfield.lab.diagnosis.ParameterWords;
 
 /** What a cooker profile says, in words and numbers. */
 public final class ProfileWords {

@@ -1,4 +1,4 @@
-package org.roastfield.lab.cooker;
+package org.roastfield.lab.diagnosis;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.inference.ObservedTrace;
 import org.roastfield.core.inference.Series;
-import org.roastfield.lab.diagnosis.Finding;
-import org.roastfield.lab.diagnosis.Verdict;
+import org.roastfield.lab.cooker.CookerProfile;
+import org.roastfield.lab.cooker.CookerSearch;
+import org.roastfield.lab.cooker.LoggedCase;
 
 /**
  * Logs that a profile was made from, as they were found.
