@@ -112,7 +112,10 @@ final class TakeInCommand implements Callable<Integer> {
 
   private void printCommand(Proposal proposal) {
     PrintWriter screen = spec.commandLine().getOut();
-    screen.println("Nothing was written. To take it in like this:\n");
+    boolean open = !proposal.questions().isEmpty();
+    screen.println(
+        "Nothing was written. To take it in like this"
+            + (open ? ", with an answer to what it does not say:\n" : ":\n"));
     screen.println("  roastfield take-in " + Proposal.quoted(file.toString()) + outOption());
     screen.println("    " + proposal.options());
     screen.flush();

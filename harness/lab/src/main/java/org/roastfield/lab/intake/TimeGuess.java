@@ -119,8 +119,8 @@ final class TimeGuess {
 
   private Optional<Time> number(int column) {
     String name = clues.heading(column).toLowerCase(Locale.ROOT);
-    if (!increases(column)
-        || !(WORDS.matcher(name).matches() || clues.name(column).startsWith("#"))) {
+    Optional<Integer> falls = falls(column);
+    if (falls.isEmpty() || !(WORDS.matcher(name).matches() || clues.name(column).startsWith("#"))) {
       return Optional.empty();
     }
     double first = value(clues.rows().get(0), column);
@@ -140,7 +140,8 @@ final class TimeGuess {
             + where(List.of(column))
             + " as "
             + taken.word()
-            + ": its numbers never fall, from "
+            + (falls.get() == 0 ? ": its numbers never fall" : ": its numbers seldom fall")
+            + ", from "
             + first
             + " to "
             + last
@@ -175,19 +176,20 @@ final class TimeGuess {
     return clues.rows().stream().allMatch(row -> clock.read(text(row, columns)));
   }
 
-  private boolean increases(int column) {
+  /** In how many rows a column of numbers falls; none if it is not one that rises. */
+  private Optional<Integer> falls(int column) {
     double before = Double.NEGATIVE_INFINITY;
     int falls = 0;
     for (List<String> row : clues.rows()) {
       double value = value(row, column);
       if (Double.isNaN(value)) {
-        return false;
+        return Optional.empty();
       }
       falls += value < before ? 1 : 0;
       before = value;
     }
     // A few rows out of order are a finding, not another kind of column.
-    return falls <= 1 + clues.rows().size() / 20;
+    return falls <= 1 + clues.rows().size() / 20 ? Optional.of(falls) : Optional.empty();
   }
 
   private double value(List<String> row, int column) {

@@ -100,10 +100,13 @@ class TakeInCommandTest {
     Run run = run(file.toString(), "--accept", "--out", folder.resolve("x").toString());
     assertEquals(2, run.code());
     assertTrue(run.out().contains("are A, B in piece several probes, or cuts?"), run.out());
+    assertTrue(run.out().contains("its numbers seldom fall"), run.out());
     assertFalse(Files.exists(folder.resolve("x")));
+    assertTrue(run(file.toString()).out().contains("with an answer to what it does not say"));
     Run one =
         run(file.toString(), "--accept", "--rows=piece=B", "--out", folder.resolve("x").toString());
     assertEquals(0, one.code(), one.err());
+    assertTrue(one.out().contains("its numbers never fall"), one.out());
   }
 
   @Test
