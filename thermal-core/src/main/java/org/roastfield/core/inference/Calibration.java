@@ -129,17 +129,18 @@ public final class Calibration {
       Arrays.fill(ones, 1);
       precision.add(ones);
     }
+    ForwardModel remembering = new LastComputed(model);
     double[] free = bounds.free(inside(start));
     double last = Double.POSITIVE_INFINITY;
     for (int sweep = 1; ; sweep++) {
       MapProblem problem =
-          new MapProblem(prior, evidence, model, bounds, whitenings(errors, precision));
+          new MapProblem(prior, evidence, remembering, bounds, whitenings(errors, precision));
       LeastSquaresResult found = search.search(problem, free);
       free = found.x();
       double[] z = bounds.coordinates(free);
       double[] predicted = new double[evidence.size()];
       double[][] derivatives = new double[prior.size()][evidence.size()];
-      if (!found.isMinimum() || !model.at(z, predicted, derivatives)) {
+      if (!found.isMinimum() || !remembering.at(z, predicted, derivatives)) {
         return MapEstimate.none(prior, found, z);
       }
       double[] residuals = evidence.residuals(predicted);
