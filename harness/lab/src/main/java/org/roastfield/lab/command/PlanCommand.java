@@ -1,13 +1,11 @@
 package org.roastfield.lab.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +28,6 @@ import org.roastfield.lab.plan.UnplannableException;
 import org.roastfield.lab.replay.Readout;
 import org.roastfield.lab.report.PlanReport;
 import org.roastfield.lab.result.Inputs;
-import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.PlanJson;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.result.RunManifest.Setting;
@@ -55,17 +52,6 @@ final class PlanCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "COOK.yaml", description = "Cook file.")
   private Path cookPath = Path.of("");
-
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description =
-          "Where plan.json, manifest.json, plan.html and plan.ics go (default:"
-              + " roastfield-out/NAME-OF-THE-COOK here; with --json, nowhere).")
-  private Optional<Path> out = Optional.empty();
-
-  @Option(names = "--json", description = "Print plan.json instead of the timetable.")
-  private boolean json;
 
   @Option(names = "--fahrenheit", description = "Words and pictures in °F instead of °C.")
   private boolean fahrenheit;
@@ -99,6 +85,8 @@ final class PlanCommand implements Callable<Integer> {
   private long seed = 1;
 
   @Mixin private PlanArguments when = new PlanArguments();
+
+  @Mixin private AnswerOptions answer = new AnswerOptions();
 
   private final Clock clock = Clock.system(ZoneId.systemDefault());
 
@@ -171,23 +159,10 @@ final class PlanCommand implements Callable<Integer> {
                     known.id() + ".json",
                     known.json().getBytes(StandardCharsets.UTF_8))));
     RunManifest manifest = Manifests.of("plan", entries, Planner.PLANNING, settings());
-    String planText = PlanJson.text(sheet);
-    Map<String, String> files = new LinkedHashMap<>();
-    files.put("plan.json", planText);
-    files.put("manifest.json", ManifestJson.text(manifest));
+    Map<String, String> files = AnswerOptions.files("plan", PlanJson.text(sheet), manifest);
     files.put("plan.html", PlanReport.html(sheet, manifest));
     files.put("plan.ics", PlanCalendar.text(sheet, clock.instant()));
-    PrintWriter screen = spec.commandLine().getOut();
-    screen.print(json ? planText : PlanText.of(sheet));
-    if (out.isPresent() || !json) {
-      OutputFolder folder =
-          out.map(OutputFolder::new).orElseGet(() -> OutputFolder.named(input.cook().name()));
-      folder.write(files);
-      if (!json) {
-        screen.println("Wrote " + String.join(", ", files.keySet()) + " in " + folder.path());
-      }
-    }
-    screen.flush();
+    answer.give(spec, input.cook().name(), PlanText.of(sheet), files);
   }
 
   private List<Setting> settings() {

@@ -1,13 +1,10 @@
 package org.roastfield.lab.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.roastfield.core.simulation.Outcome;
 import org.roastfield.core.simulation.Settings;
@@ -17,7 +14,6 @@ import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.replay.Replay;
 import org.roastfield.lab.replay.ReplayResult;
 import org.roastfield.lab.report.ReplayReport;
-import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.ReplayJson;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.TemperatureScale;
@@ -50,14 +46,6 @@ final class ReplayCommand implements Callable<Integer> {
       description = "Cook file: cut, probe, surface, and the chamber if the log has none.")
   private Path cookPath = Path.of("");
 
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description =
-          "Where replay.json, manifest.json and replay.html go (default:"
-              + " roastfield-out/NAME-OF-THE-COOK-replay here; with --json, nowhere).")
-  private Optional<Path> out = Optional.empty();
-
   @Mixin private ComparisonArguments comparison = new ComparisonArguments();
 
   @Option(
@@ -65,11 +53,10 @@ final class ReplayCommand implements Callable<Integer> {
       description = "Start at the log's first core reading, not at the cook file's temperature.")
   private boolean startFromLog;
 
-  @Option(names = "--json", description = "Print replay.json instead of the summary.")
-  private boolean json;
-
   @Option(names = "--fahrenheit", description = "Show °F on screen instead of °C.")
   private boolean fahrenheit;
+
+  @Mixin private AnswerOptions answer = new AnswerOptions();
 
   @Mixin private AccuracyOptions accuracy = new AccuracyOptions();
 
@@ -83,7 +70,7 @@ final class ReplayCommand implements Callable<Integer> {
     Replay replay = replay(cook.cook(), log.log());
     Outcome outcome = Simulator.with(settings).run(replay.cook());
     if (outcome instanceof Outcome.Failed failed) {
-      return FailedRun.report(spec, cook.cook(), failed, json);
+      return FailedRun.report(spec, cook.cook(), failed, answer.json());
     }
     RunManifest manifest =
         Manifests.of("replay", List.of(cook.entry(), log.entry()), settings, optionEntries());
@@ -107,22 +94,10 @@ final class ReplayCommand implements Callable<Integer> {
 
   private void finish(CookFile cook, CookLog log, ReplayResult replay, RunManifest manifest)
       throws IOException {
-    String replayText = ReplayJson.text(cook, log, replay);
-    PrintWriter screen = spec.commandLine().getOut();
+    Map<String, String> files =
+        AnswerOptions.files("replay", ReplayJson.text(cook, log, replay), manifest);
+    files.put("replay.html", ReplayReport.html(cook, log, replay, manifest));
     TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
-    screen.print(json ? replayText : ReplayText.of(cook, log, replay, scale));
-    if (out.isPresent() || !json) {
-      Map<String, String> files = new LinkedHashMap<>();
-      files.put("replay.json", replayText);
-      files.put("manifest.json", ManifestJson.text(manifest));
-      files.put("replay.html", ReplayReport.html(cook, log, replay, manifest));
-      OutputFolder folder =
-          out.map(OutputFolder::new).orElseGet(() -> OutputFolder.named(cook.name() + " replay"));
-      folder.write(files);
-      if (!json) {
-        screen.println("Wrote " + String.join(", ", files.keySet()) + " in " + folder.path());
-      }
-    }
-    screen.flush();
+    answer.give(spec, cook.name() + " replay", ReplayText.of(cook, log, replay, scale), files);
   }
 }

@@ -1,9 +1,7 @@
 package org.roastfield.lab.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,13 +9,13 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.roastfield.lab.files.PlanWishes;
 import org.roastfield.lab.report.SaltReport;
-import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.result.RunManifest.Setting;
 import org.roastfield.lab.result.SaltJson;
 import org.roastfield.lab.salting.SaltPlan;
 import org.roastfield.lab.salting.SaltWish;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -62,16 +60,7 @@ final class SaltCommand implements Callable<Integer> {
   @Option(names = "--thawed", description = "The meat was frozen before.")
   private boolean thawed;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description =
-          "Where salt.json, manifest.json and salt.html go (default:"
-              + " roastfield-out/NAME-OF-THE-COOK here; with --json, nowhere).")
-  private Optional<Path> out = Optional.empty();
-
-  @Option(names = "--json", description = "Print salt.json instead of the text.")
-  private boolean json;
+  @Mixin private AnswerOptions answer = new AnswerOptions();
 
   SaltCommand() {}
 
@@ -81,22 +70,9 @@ final class SaltCommand implements Callable<Integer> {
     SaltPlan plan = plan(input);
     RunManifest manifest =
         Manifests.of("salt", List.of(input.entry()), plan.salting().settings(), settings(plan));
-    String jsonText = SaltJson.text(plan);
-    PrintWriter screen = spec.commandLine().getOut();
-    screen.print(json ? jsonText : SaltText.of(plan));
-    if (out.isPresent() || !json) {
-      Map<String, String> files = new LinkedHashMap<>();
-      files.put("salt.json", jsonText);
-      files.put("manifest.json", ManifestJson.text(manifest));
-      files.put("salt.html", SaltReport.html(plan, manifest));
-      OutputFolder folder =
-          out.map(OutputFolder::new).orElseGet(() -> OutputFolder.named(input.cook().name()));
-      folder.write(files);
-      if (!json) {
-        screen.println("Wrote " + String.join(", ", files.keySet()) + " in " + folder.path());
-      }
-    }
-    screen.flush();
+    Map<String, String> files = AnswerOptions.files("salt", SaltJson.text(plan), manifest);
+    files.put("salt.html", SaltReport.html(plan, manifest));
+    answer.give(spec, input.cook().name(), SaltText.of(plan), files);
     return 0;
   }
 

@@ -1,9 +1,7 @@
 package org.roastfield.lab.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +11,6 @@ import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.report.SimulationReport;
-import org.roastfield.lab.result.ManifestJson;
 import org.roastfield.lab.result.ResultJson;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.result.RunManifest.Setting;
@@ -44,14 +41,6 @@ final class SimulateCommand implements Callable<Integer> {
   private Path cookPath = Path.of("");
 
   @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description =
-          "Where result.json, manifest.json and report.html go (default:"
-              + " roastfield-out/NAME-OF-THE-COOK here; with --json, nowhere).")
-  private Optional<Path> out = Optional.empty();
-
-  @Option(
       names = "--members",
       paramLabel = "N",
       description =
@@ -66,11 +55,10 @@ final class SimulateCommand implements Callable<Integer> {
       description = "Seed of the draws (default: ${DEFAULT-VALUE}).")
   private long seed;
 
-  @Option(names = "--json", description = "Print result.json instead of the timeline.")
-  private boolean json;
-
   @Option(names = "--fahrenheit", description = "Show °F on screen instead of °C.")
   private boolean fahrenheit;
+
+  @Mixin private AnswerOptions answer = new AnswerOptions();
 
   @Mixin private AccuracyOptions accuracy = new AccuracyOptions();
 
@@ -82,7 +70,7 @@ final class SimulateCommand implements Callable<Integer> {
     Simulator simulator = Simulator.with(accuracy.settings());
     Outcome outcome = simulator.run(input.cook().cook());
     if (outcome instanceof Outcome.Failed failed) {
-      return FailedRun.report(spec, input.cook(), failed, json);
+      return FailedRun.report(spec, input.cook(), failed, answer.json());
     }
     finish(input, outcome.orElseThrow());
     return 0;
@@ -114,26 +102,10 @@ final class SimulateCommand implements Callable<Integer> {
         Manifests.of("simulate", List.of(input.entry()), result.settings(), draws());
     List<Milestone> plain = Timeline.of(cook, result, TemperatureScale.CELSIUS);
     ComputedCook computed = computed(cook, result);
-    String resultText = ResultJson.text(computed, plain);
-    Map<String, String> files = new LinkedHashMap<>();
-    files.put("result.json", resultText);
-    files.put("manifest.json", ManifestJson.text(manifest));
+    Map<String, String> files =
+        AnswerOptions.files("result", ResultJson.text(computed, plain), manifest);
     files.put("report.html", SimulationReport.html(computed, plain, manifest));
-    PrintWriter screen = spec.commandLine().getOut();
-    if (json) {
-      screen.print(resultText);
-    } else {
-      TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
-      screen.print(TimelineText.of(computed, scale));
-    }
-    if (out.isPresent() || !json) {
-      OutputFolder folder =
-          out.map(OutputFolder::new).orElseGet(() -> OutputFolder.named(cook.name()));
-      folder.write(files);
-      if (!json) {
-        screen.println("Wrote " + String.join(", ", files.keySet()) + " in " + folder.path());
-      }
-    }
-    screen.flush();
+    TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+    answer.give(spec, cook.name(), TimelineText.of(computed, scale), files);
   }
 }
