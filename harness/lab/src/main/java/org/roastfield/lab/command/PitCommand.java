@@ -3,13 +3,9 @@ package org.roastfield.lab.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
-import java.util.random.RandomGenerator;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.FireDemand;
 import org.roastfield.core.chamber.FireParameters;
@@ -21,6 +17,8 @@ import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.LogEvent;
 import org.roastfield.lab.files.LogPackageReader;
+import org.roastfield.lab.files.PitKind;
+import org.roastfield.lab.pit.PitDraws;
 import org.roastfield.lab.pit.PitLog;
 import org.roastfield.lab.timeline.TemperatureScale;
 import picocli.CommandLine.Command;
@@ -38,38 +36,7 @@ import picocli.CommandLine.Spec;
     })
 final class PitCommand implements Callable<Integer> {
 
-  private static final double USUAL_LOAD = 200;
-
   @Spec private CommandSpec spec = CommandSpec.create();
-
-  /** Pits by what they are made of. */
-  enum Kind {
-    /** Thin steel. */
-    THIN_STEEL(0.4),
-    /** Brick and steel. */
-    BRICK_AND_STEEL(1),
-    /** Ceramic. */
-    CERAMIC(0.6);
-
-    private final double glowing;
-
-    Kind(double glowing) {
-      this.glowing = glowing;
-    }
-
-    FirePit pit() {
-      return switch (this) {
-        case THIN_STEEL -> FirePit.thinSteel();
-        case BRICK_AND_STEEL -> FirePit.brickAndSteel();
-        case CERAMIC -> FirePit.ceramic();
-      };
-    }
-
-    @Override
-    public String toString() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-  }
 
   @Option(
       names = "--like",
@@ -151,15 +118,16 @@ final class PitCommand implements Callable<Integer> {
   }
 
   private String text() throws IOException {
-    Kind kind = kind();
+    PitKind kind = kind();
     Outside weather = new Outside(outside, wind, 0.007, MoistAir.STANDARD_PRESSURE);
-    double coals = glowing.orElse(kind.glowing);
-    FireDemand demand = FireDemand.gentle(weather, coals, setting, gentle).withLoad(USUAL_LOAD);
+    double coals = glowing.orElse(kind.glowing());
+    FireDemand demand =
+        FireDemand.gentle(weather, coals, setting, gentle).withLoad(PitDraws.USUAL_LOAD);
     if (sear.isPresent()) {
       demand = demand.withSear(new FireDemand.Sear(FireDemand.Sear.Place.COVERED, sear.get(), 600));
     }
     TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
-    PitText text = new PitText(kind.toString(), demand, scale);
+    PitText text = new PitText(kind, demand, scale);
     ParameterSet known = FireParameters.ofPit();
     Prior belief = Prior.of(known);
     if (log.isPresent()) {
@@ -176,14 +144,12 @@ final class PitCommand implements Callable<Integer> {
     return text.needs(draws(kind.pit(), known, belief));
   }
 
-  private Kind kind() {
-    for (Kind each : Kind.values()) {
-      if (each.toString().equals(like)) {
-        return each;
-      }
-    }
-    throw new IllegalArgumentException(
-        "--like must be thin-steel, brick-and-steel or ceramic, was \"" + like + "\"");
+  private PitKind kind() {
+    return PitKind.of(like)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "--like must be thin-steel, brick-and-steel or ceramic, was \"" + like + "\""));
   }
 
   private static PitLog read(Path path, FirePit pit, Outside weather, double coals)
@@ -197,11 +163,6 @@ final class PitCommand implements Callable<Integer> {
     if (members < 20 || members > 100_000) {
       throw new IllegalArgumentException("--members must be 20 to 100000, was " + members);
     }
-    RandomGenerator random = new SplittableRandom(seed);
-    List<FirePit> pits = new ArrayList<>();
-    for (int i = 0; i < members; i++) {
-      pits.add(FireParameters.pit(pit, known, known.values(belief.draw(random))));
-    }
-    return pits;
+    return PitDraws.of(pit, known, belief, members, seed);
   }
 }

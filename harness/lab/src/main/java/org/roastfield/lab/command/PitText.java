@@ -10,6 +10,7 @@ import org.roastfield.core.ensemble.Distribution;
 import org.roastfield.core.ensemble.FireOutlook;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.parameter.Parameter;
+import org.roastfield.lab.files.PitKind;
 import org.roastfield.lab.pit.PitLog;
 import org.roastfield.lab.timeline.TemperatureScale;
 
@@ -33,12 +34,12 @@ final class PitText {
           Map.entry("fire-setting-offset", "setting less median reading"),
           Map.entry("fire-probe-lag", "lag of the probe"));
 
-  private final String kind;
+  private final PitKind kind;
   private final FireDemand demand;
   private final TemperatureScale scale;
   private final StringBuilder text = new StringBuilder();
 
-  PitText(String kind, FireDemand demand, TemperatureScale scale) {
+  PitText(PitKind kind, FireDemand demand, TemperatureScale scale) {
     this.kind = kind;
     this.demand = demand;
     this.scale = scale;
@@ -46,7 +47,7 @@ final class PitText {
         String.format(
             Locale.ROOT,
             "A pit of %s, %s outside, wind %.0f m/s, %.1f kg of glowing coals\n\n",
-            kind.replace('-', ' '),
+            kind.word().replace('-', ' '),
             scale.text(demand.outside().temperature()),
             demand.outside().wind(),
             demand.glowing()));
@@ -139,9 +140,8 @@ final class PitText {
   }
 
   private String lid() {
-    PitCommand.Kind base = PitCommand.Kind.valueOf(kind.toUpperCase(Locale.ROOT).replace('-', '_'));
     LidCost cost =
-        LidCost.of(base.pit(), demand.outside(), demand.setting(), demand.load(), MINUTE);
+        LidCost.of(kind.pit(), demand.outside(), demand.setting(), demand.load(), MINUTE);
     return String.format(
         Locale.ROOT,
         """

@@ -22,6 +22,7 @@ final class PlanReader {
     "rest-at-least",
     "rest-at-most",
     "fire-ready",
+    "pit",
     "people",
     "portion",
     "trim",
@@ -78,6 +79,7 @@ final class PlanReader {
         least,
         most,
         time("fire-ready", 60),
+        section.optional("pit").map(PlanReader::pit),
         plates(),
         section.optional("salt").map(this::salt));
   }
@@ -140,6 +142,15 @@ final class PlanReader {
     return new PlanWishes.Minimum(
         temperature(section.required("core")),
         section.quantity("chance", Dimension.SHARE, 0.5, 0.99));
+  }
+
+  private static PlanWishes.Pit pit(Entry entry) {
+    Section pit = entry.section("like", "outside");
+    Entry like = pit.required("like");
+    return new PlanWishes.Pit(
+        PitKind.of(like.text())
+            .orElseThrow(() -> like.error(Spelling.oneOf(PitKind.words(), like.text()))),
+        number(pit, "outside", Dimension.TEMPERATURE, 243.15, 323.15));
   }
 
   private Optional<PlanWishes.Plates> plates() {

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param restAtLeast shortest time from the last heat to the table [s]
  * @param restAtMost longest such time [s]
  * @param fireReady time from lighting until the chamber is steady [s]
+ * @param pit whose fire it is, which says how long that takes if {@code fireReady} does not
  * @param plates how much to buy for
  * @param salt to be put on ahead
  */
@@ -32,6 +33,7 @@ public record PlanWishes(
     OptionalDouble restAtLeast,
     OptionalDouble restAtMost,
     OptionalDouble fireReady,
+    Optional<Pit> pit,
     Optional<Plates> plates,
     Optional<Salt> salt) {
 
@@ -48,6 +50,7 @@ public record PlanWishes(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
+          Optional.empty(),
           Optional.empty());
 
   /** Nothing is said. */
@@ -62,6 +65,14 @@ public record PlanWishes(
    * @param chance wanted of that, in (0, 1)
    */
   public record Minimum(double core, double chance) {}
+
+  /**
+   * The fire.
+   *
+   * @param like kind of the pit
+   * @param outside air around it [K]; empty if not stated
+   */
+  public record Pit(PitKind like, OptionalDouble outside) {}
 
   /**
    * Whom the cut is to feed.

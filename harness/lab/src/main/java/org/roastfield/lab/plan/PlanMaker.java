@@ -49,6 +49,7 @@ public final class PlanMaker {
   private final CoreWishes wish;
   private final ServiceTimes times;
   private final Optional<SaltPlan> salt;
+  private final Optional<FireForecast> lighting;
   private final double fireReady;
 
   private PlanMaker(
@@ -63,7 +64,26 @@ public final class PlanMaker {
     this.wish = CoreWishes.of(file);
     this.times = ServiceTimes.of(file, ask.service(), ask.zone());
     this.salt = salt(file);
-    this.fireReady = file.notes().plan().fireReady().orElse(ServiceTimes.FIRE_READY);
+    this.lighting = fire(0);
+    this.fireReady =
+        file.notes()
+            .plan()
+            .fireReady()
+            .orElseGet(() -> lighting.map(FireForecast::lead).orElse(ServiceTimes.FIRE_READY));
+  }
+
+  private Optional<FireForecast> fire(double gentle) {
+    return file.notes()
+        .plan()
+        .pit()
+        .map(pit -> FireForecast.of(file, roles, pit, gentle, ask.seed()));
+  }
+
+  /** What the fire needs for as long as the plan expects it to be gentle. */
+  private Optional<FireForecast> fire(Plan plan) {
+    double off = plan.milestone(Milestone.Kind.PULL).time().median();
+    double gentle = off - plan.milestone(Milestone.Kind.ON).time().median();
+    return Double.isFinite(gentle) ? fire(gentle) : lighting;
   }
 
   private static Optional<SaltPlan> salt(CookFile file) {
@@ -107,6 +127,11 @@ public final class PlanMaker {
     List<PlanChange> changes =
         new PlanChanges(request, plan, cook, ask.display(), simulator).list(ask.scale());
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
+    Optional<FireForecast> fire = fire(plan);
+    List<PlanLine> statements =
+        new ArrayList<>(
+            lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt));
+    fire.map(one -> one.line(fireReady)).ifPresent(statements::add);
     return new PlanSheet(
         file,
         times.clock().moved(moved),
@@ -115,9 +140,10 @@ public final class PlanMaker {
         wish.wish(),
         belief.words(),
         new PlanSteps(file, roles, plan, ask.scale()).list(salt, times.carving(), since),
-        lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt),
+        statements,
         lines.problems(),
         late,
+        fire,
         purchase,
         sears,
         changes,

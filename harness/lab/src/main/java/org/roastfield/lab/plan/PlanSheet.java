@@ -22,6 +22,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param lines other statements
  * @param problems wishes that are not met, with the reason; the plan is the nearest possible
  * @param late if what was asked for cannot be had any more
+ * @param fire what it needs, if the file says in what pit it burns
  * @param purchase if people are to be fed
  * @param sears against each other, if the cook has any
  * @param changes what may happen, and what it does
@@ -40,6 +41,7 @@ public record PlanSheet(
     List<PlanLine> lines,
     List<PlanLine> problems,
     Optional<Lateness> late,
+    Optional<FireForecast> fire,
     Optional<Purchase> purchase,
     Optional<SearTable> sears,
     List<PlanChange> changes,

@@ -11,6 +11,7 @@ import org.roastfield.core.plan.SearSchedule;
 import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.core.units.Temperatures;
+import org.roastfield.lab.plan.FireForecast;
 import org.roastfield.lab.plan.Lateness;
 import org.roastfield.lab.plan.PlanChange;
 import org.roastfield.lab.plan.PlanClock;
@@ -51,6 +52,7 @@ public final class PlanJson {
     lines(root.putArray("statements"), sheet.lines());
     problems(root.putArray("not_met"), sheet);
     sheet.late().ifPresent(late -> root.set("too_late", late(late)));
+    sheet.fire().ifPresent(fire -> root.set("fire", fire(fire)));
     sheet.purchase().ifPresent(purchase -> root.set("purchase", purchase(purchase)));
     sheet.sears().ifPresent(sears -> sears(root.putArray("sears"), sears));
     changes(root.putArray("what_if"), sheet.changes());
@@ -157,6 +159,21 @@ public final class PlanJson {
             .put("should_have_begun", late.shouldHaveBegun().toString())
             .put("later_s", Json.seconds(late.later()));
     late.chance().ifPresent(chance -> node.put("chance_all_the_same", chance));
+    return node;
+  }
+
+  private static ObjectNode fire(FireForecast fire) {
+    ObjectNode node =
+        Json.object()
+            .put("pit", fire.kind().word())
+            .put("pits", fire.pits())
+            .put("pits_never_warm", fire.pits() - fire.warm());
+    node.set("before_on_s", seconds(fire.beforeOn()));
+    fire.ramp().ifPresent(ramp -> node.set("ramp_s", seconds(ramp)));
+    ObjectNode fuel = node.putObject("charcoal_kg");
+    put(fuel, "q10", fire.fuel().low(), 1e3);
+    put(fuel, "q50", fire.fuel().median(), 1e3);
+    put(fuel, "q90", fire.fuel().high(), 1e3);
     return node;
   }
 
