@@ -47,16 +47,16 @@ public class EnsembleBenchmark {
   public int workers = 1;
 
   /** Accuracy [K]. */
-  @Param({"0.035"})
-  public double accuracy = 0.035;
+  @Param({"0.034"})
+  public double accuracy = 0.034;
 
   /** Cells. */
   @Param({"18"})
   public int cells = 18;
 
   /** Width of the cell at the face [m]. */
-  @Param({"0.00032"})
-  public double surfaceCell = 0.00032;
+  @Param({"0.00034"})
+  public double surfaceCell = 0.00034;
 
   private Cook template = Rs1.cook("C1", false);
   private Cook[] cooks = new Cook[0];

@@ -68,9 +68,10 @@ final class FaceStages {
   void laws(SurfaceLaw upper, SurfaceLaw lower, int faces) {
     laws[State.UPPER] = upper instanceof RememberingLaw law ? law : null;
     laws[State.LOWER] = faces == 2 && lower instanceof RememberingLaw law ? law : null;
+    boolean lifted = active;
     active = laws[State.UPPER] != null || laws[State.LOWER] != null;
-    for (double[] ofStage : lift) {
-      java.util.Arrays.fill(ofStage, 0);
+    for (int s = 0; lifted && s < lift.length; s++) {
+      java.util.Arrays.fill(lift[s], 0);
     }
   }
 

@@ -271,7 +271,6 @@ public final class LaneIntegration {
       differentiated(l, end, tangents);
     }
     stepper.time[l] = end;
-    stepper.keepFace(l);
   }
 
   private void differentiated(int l, double end, LaneTangents by) {

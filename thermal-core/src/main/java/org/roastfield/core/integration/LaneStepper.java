@@ -19,6 +19,8 @@ final class LaneStepper {
   /** Largest last shared correction after which a lane goes on from where it is [K]. */
   private static final double USABLE = 1;
 
+  private static final int LAST = Esdirk4.STAGES - 1;
+
   private final Grid grid;
   private final int n;
   private final FaceClosure closure;
@@ -55,13 +57,13 @@ final class LaneStepper {
   final double[] step;
 
   /** dTs/dt as the last step left it, 0 after a jump of the surroundings [lanes] [K/s]. */
-  final double[] faceRate;
+  double[] faceRate;
 
   /** Inward flow at the start of the step [lanes] [K]. */
-  final double[] flow;
+  double[] flow;
 
   /** Evaporation at the start of the step [lanes] [kg/(m²·s)]. */
-  final double[] evaporation;
+  double[] evaporation;
 
   /** Face temperatures of the stages [stages][lanes] [K]. */
   final double[][] stageFace;
@@ -70,7 +72,7 @@ final class LaneStepper {
   final double[][] stageFlow;
 
   /** Evaporation at the end of the attempt [lanes] [kg/(m²·s)]. */
-  final double[] nextEvaporation;
+  double[] nextEvaporation;
 
   /** Σ b j over the stages [lanes] [kg/(m²·s)]. */
   final double[] meanEvaporation;
@@ -82,16 +84,16 @@ final class LaneStepper {
   final double[] growth;
 
   /** The watched place at the start of the step [lanes] [K]. */
-  final double[] watched;
+  double[] watched;
 
   /** Its rate at the start of the step [lanes] [K/s]. */
-  final double[] watchedRate;
+  double[] watchedRate;
 
   /** The watched place at the end of the attempt [lanes] [K]. */
-  final double[] nextWatched;
+  double[] nextWatched;
 
   /** Its rate at the end of the attempt [lanes] [K/s]. */
-  final double[] nextWatchedRate;
+  double[] nextWatchedRate;
 
   /** Whether the face of every stage could be balanced [lanes]. */
   final boolean[] solved;
@@ -110,7 +112,7 @@ final class LaneStepper {
   private final double[] response;
   private final double[] offset;
   private final double[] zero;
-  private final double[] nextFaceRate;
+  private double[] nextFaceRate;
   private final double[] stageTime;
   private final double[] heatFlux;
   private final double[] slope;
@@ -204,8 +206,7 @@ final class LaneStepper {
         inverseGammaStep,
         nextFaceRate);
     for (int i = 0; i < n; i++) {
-      Rows.finish(
-          lanes, base[i], z[Esdirk4.STAGES - 1][i], inverseGammaStep, nextValue[i], nextRate[i]);
+      Rows.finish(lanes, base[i], z[LAST][i], inverseGammaStep, nextValue[i], nextRate[i]);
     }
     watchedPlace.ofRows(lanes, nextValue, nextWatched);
     watchedPlace.ofRows(lanes, nextRate, nextWatchedRate);
@@ -352,6 +353,27 @@ final class LaneStepper {
     double[][] formerRate = rate;
     rate = nextRate;
     nextRate = formerRate;
+    swapEnds(stageFace);
+    swapEnds(stageFlow);
+    flow = stageFlow[0];
+    double[] former = faceRate;
+    faceRate = nextFaceRate;
+    nextFaceRate = former;
+    former = evaporation;
+    evaporation = nextEvaporation;
+    nextEvaporation = former;
+    former = watched;
+    watched = nextWatched;
+    nextWatched = former;
+    former = watchedRate;
+    watchedRate = nextWatchedRate;
+    nextWatchedRate = former;
+  }
+
+  private static void swapEnds(double[][] stages) {
+    double[] former = stages[0];
+    stages[0] = stages[LAST];
+    stages[LAST] = former;
   }
 
   /** Undoes the attempt of a lane before {@link #swap()}. */
@@ -360,16 +382,12 @@ final class LaneStepper {
       nextValue[i][lane] = value[i][lane];
       nextRate[i][lane] = rate[i][lane];
     }
-  }
-
-  /** Keeps the face of an accepted attempt. */
-  void keepFace(int lane) {
-    stageFace[0][lane] = stageFace[Esdirk4.STAGES - 1][lane];
-    faceRate[lane] = nextFaceRate[lane];
-    watched[lane] = nextWatched[lane];
-    watchedRate[lane] = nextWatchedRate[lane];
-    flow[lane] = stageFlow[Esdirk4.STAGES - 1][lane];
-    evaporation[lane] = nextEvaporation[lane];
+    stageFace[LAST][lane] = stageFace[0][lane];
+    stageFlow[LAST][lane] = flow[lane];
+    nextFaceRate[lane] = faceRate[lane];
+    nextEvaporation[lane] = evaporation[lane];
+    nextWatched[lane] = watched[lane];
+    nextWatchedRate[lane] = watchedRate[lane];
   }
 
   /** Reads the watched place of a lane whose state has changed without a step. */

@@ -38,7 +38,8 @@ final class StageProgress {
 
   private static final int MOST_TRIALS = 40;
 
-  private final StepControl control;
+  private final double tolerance;
+  private boolean afterRejection;
   private double end;
   private double longest;
   private double wish;
@@ -51,7 +52,7 @@ final class StageProgress {
   private double missingHigh;
 
   StageProgress(double tolerance) {
-    control = new StepControl(tolerance);
+    this.tolerance = tolerance;
   }
 
   /**
@@ -74,7 +75,7 @@ final class StageProgress {
     this.longest = PERIOD_SHARE * period;
     this.wish = firstStep;
     this.locating = false;
-    control.restart();
+    this.afterRejection = false;
   }
 
   /** Latest time of the stage [s]. */
@@ -102,19 +103,26 @@ final class StageProgress {
 
   /** Verdict on an attempt whose stages could not be solved, or whose error is too large. */
   Verdict refuse(boolean solved, double error, double growth) {
-    wish = step * (solved && error >= 0 ? control.factor(error, growth) : SHRINK_AFTER_FAILURE);
+    wish = step * (solved && error >= 0 ? factor(error, growth) : SHRINK_AFTER_FAILURE);
     locating = false;
     return wish > SMALLEST_STEP * Math.max(1, end) ? Verdict.REPEAT : Verdict.GIVE_UP;
   }
 
   boolean accepts(double error) {
-    return control.accepts(error);
+    return error <= tolerance;
+  }
+
+  private double factor(double error, double growth) {
+    boolean rejected = error > tolerance;
+    boolean limited = afterRejection || rejected;
+    afterRejection = rejected;
+    return StepControl.factor(growth, limited);
   }
 
   /** Verdict on an attempt within the accuracy, without a threshold. */
   Verdict keep(double time, double error, double growth) {
     boolean last = step >= end - time;
-    wish = step * control.factor(error, growth);
+    wish = step * factor(error, growth);
     return last ? Verdict.ACCEPT_LAST : Verdict.ACCEPT;
   }
 

@@ -9,16 +9,7 @@ final class StepControl {
   private static final double LARGEST_GROWTH = 5;
   private static final double SMALLEST_SHRINK = 0.1;
 
-  private final double tolerance;
-  private boolean afterRejection;
-
-  StepControl(double tolerance) {
-    this.tolerance = tolerance;
-  }
-
-  boolean accepts(double error) {
-    return error <= tolerance;
-  }
+  private StepControl() {}
 
   /**
    * Factor by which the next step may grow for an error, before limits: 0.9 (tolerance/error)^¼;
@@ -29,19 +20,13 @@ final class StepControl {
   }
 
   /**
-   * Factor of the next step after an error, never above 1 right after a rejection.
+   * Factor of the next step, never above 1 at a rejection and right after one.
    *
    * @param growth {@link #growth} of the error
+   * @param limited whether this attempt or the last one was rejected for its error
    */
-  double factor(double error, double growth) {
+  static double factor(double growth, boolean limited) {
     double factor = Math.max(SMALLEST_SHRINK, Math.min(LARGEST_GROWTH, growth));
-    boolean rejected = error > tolerance;
-    boolean limited = afterRejection || rejected;
-    afterRejection = rejected;
     return limited ? Math.min(1, factor) : factor;
-  }
-
-  void restart() {
-    afterRejection = false;
   }
 }
