@@ -24,6 +24,7 @@ import org.roastfield.lab.plan.PlanAsk;
 import org.roastfield.lab.plan.PlanCalendar;
 import org.roastfield.lab.plan.PlanMaker;
 import org.roastfield.lab.plan.PlanSheet;
+import org.roastfield.lab.plan.SharedFire;
 import org.roastfield.lab.plan.UnplannableException;
 import org.roastfield.lab.replay.Readout;
 import org.roastfield.lab.report.PlanReport;
@@ -73,6 +74,14 @@ final class PlanCommand implements Callable<Integer> {
   private Optional<Path> cooker = Optional.empty();
 
   @Option(
+      names = "--beside",
+      paramLabel = "OTHER.yaml",
+      description =
+          "Cook file of another cut on the same cooker; may be given more than once. Each has the"
+              + " service of its file, or that of --serve-at.")
+  private List<Path> beside = new ArrayList<>();
+
+  @Option(
       names = "--members",
       paramLabel = "N",
       description = "Cooks that are drawn, 20 to 100000 (default: ${DEFAULT-VALUE}).")
@@ -97,15 +106,26 @@ final class PlanCommand implements Callable<Integer> {
     if (members < 20 || members > 100_000) {
       throw new BadInputException("--members must be from 20 to 100000, was " + members);
     }
-    CookInput input = CookInput.read(cookPath);
+    List<CookInput> inputs = new ArrayList<>(List.of(CookInput.read(cookPath)));
+    for (Path other : beside) {
+      inputs.add(CookInput.read(other));
+    }
+    Optional<CookerProfileFile> profile = profile(inputs.get(0));
+    List<PlanSheet> sheets = new ArrayList<>();
+    for (CookInput input : inputs) {
+      sheets.add(planned(input, profile));
+    }
+    finish(inputs, profile, sheets);
+    return 0;
+  }
+
+  private PlanSheet planned(CookInput input, Optional<CookerProfileFile> profile) {
     try {
-      Optional<CookerProfileFile> profile = profile(input);
-      finish(input, profile, sheet(input, profile));
+      return sheet(input, profile);
     } catch (UnplannableException e) {
       throw new BadInputException(
           input.cook().fileName() + " cannot be planned: " + e.getMessage());
     }
-    return 0;
   }
 
   private Optional<CookerProfileFile> profile(CookInput input) throws IOException {
@@ -148,9 +168,11 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private void finish(CookInput input, Optional<CookerProfileFile> profile, PlanSheet sheet)
+  private void finish(
+      List<CookInput> inputs, Optional<CookerProfileFile> profile, List<PlanSheet> sheets)
       throws IOException {
-    List<RunManifest.InputFile> entries = new ArrayList<>(List.of(input.entry()));
+    List<RunManifest.InputFile> entries = new ArrayList<>();
+    inputs.forEach(input -> entries.add(input.entry()));
     profile.ifPresent(
         known ->
             entries.add(
@@ -159,10 +181,39 @@ final class PlanCommand implements Callable<Integer> {
                     known.id() + ".json",
                     known.json().getBytes(StandardCharsets.UTF_8))));
     RunManifest manifest = Manifests.of("plan", entries, Planner.PLANNING, settings());
-    Map<String, String> files = AnswerOptions.files("plan", PlanJson.text(sheet), manifest);
-    files.put("plan.html", PlanReport.html(sheet, manifest));
-    files.put("plan.ics", PlanCalendar.text(sheet, clock.instant()));
-    answer.give(spec, input.cook().name(), PlanText.of(sheet), files);
+    String name = inputs.get(0).cook().name();
+    if (sheets.size() == 1) {
+      PlanSheet sheet = sheets.get(0);
+      Map<String, String> files = AnswerOptions.files("plan", PlanJson.text(sheet), manifest);
+      files.put("plan.html", PlanReport.html(sheet, manifest));
+      files.put("plan.ics", PlanCalendar.text(sheet, clock.instant()));
+      answer.give(spec, name, PlanText.of(sheet), files);
+      return;
+    }
+    SharedFire shared = shared(sheets);
+    answer.give(spec, name, PlanText.of(shared), files(shared, manifest));
+  }
+
+  private static SharedFire shared(List<PlanSheet> sheets) {
+    try {
+      return new SharedFire(sheets);
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private Map<String, String> files(SharedFire shared, RunManifest manifest) {
+    Map<String, String> files = AnswerOptions.files("plan", PlanJson.text(shared), manifest);
+    for (int i = 0; i < shared.sheets().size(); i++) {
+      PlanSheet sheet = shared.sheets().get(i);
+      if (i > 0) {
+        files.put(PlanJson.file(i) + ".json", PlanJson.text(sheet));
+      }
+      Optional<SharedFire> together = i == 0 ? Optional.of(shared) : Optional.empty();
+      files.put(PlanJson.file(i) + ".html", PlanReport.html(sheet, together, manifest));
+    }
+    files.put("plan.ics", PlanCalendar.text(shared, clock.instant()));
+    return files;
   }
 
   private List<Setting> settings() {

@@ -4,12 +4,15 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.roastfield.lab.plan.Lateness;
+import org.roastfield.lab.plan.PlanClock;
 import org.roastfield.lab.plan.PlanLine;
 import org.roastfield.lab.plan.PlanSentences;
 import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.PlanStep;
+import org.roastfield.lab.plan.SharedFire;
 import org.roastfield.lab.plan.Words;
 
 /** A plan as text for one screen: at most 40 lines of at most 100 columns. */
@@ -21,14 +24,62 @@ final class PlanText {
   private static final int WIDEST = 100;
   private static final int WIDEST_STEP = 40;
 
+  /** Statements that each of several cuts has on the screen. */
+  private static final Set<String> FOR_EACH = Set.of("final core", "on time");
+
   /** A space that a line may end at: none before a unit. */
   private static final Pattern BREAK = Pattern.compile(" (?!(?:%|°C|°F|K|min|h|d|g|kg|mm)\\b|%)");
 
   private final PlanSheet sheet;
-  private final List<String> lines = new ArrayList<>();
+  private final List<String> lines;
+
+  /** Several cuts on one fire: all steps in one timetable, then what to expect of each. */
+  static String of(SharedFire shared) {
+    PlanText text = new PlanText(shared.sheets().get(0));
+    for (PlanSheet sheet : shared.sheets()) {
+      new PlanText(sheet, text.lines).title();
+    }
+    text.lines.add("");
+    text.timetable(shared);
+    shared.lines().forEach(line -> text.statement("", "  ", line));
+    for (PlanSheet sheet : shared.sheets()) {
+      text.lines.add("");
+      text.lines.add(sheet.file().name());
+      sheet.lines().stream()
+          .filter(line -> FOR_EACH.contains(line.subject()))
+          .forEach(line -> text.statement("  ", "    ", line));
+      PlanSentences.pressing(sheet).forEach(sentence -> text.wrap("  ! ", "    ", sentence));
+    }
+    text.lines.add("");
+    text.wrap("! ", "  ", PlanSentences.ALWAYS + " All that was found: plan.html, plan-2.html …");
+    return String.join("\n", text.lines) + "\n";
+  }
+
+  private void timetable(SharedFire shared) {
+    TextTable table = new TextTable(false, false, true, false, false);
+    table.add("clock", "10 to 90 %", "slack", "cut", "estimated");
+    LocalDate day = Words.minute(sheet.clock().at(sheet.carving())).toLocalDate();
+    for (SharedFire.Step one : shared.steps()) {
+      PlanClock clock = one.sheet().clock();
+      PlanStep step = one.step();
+      table.add(
+          PlanSentences.clock(clock, step.time().median(), day),
+          step.isByClock() ? "" : PlanSentences.range(clock, step.time()),
+          slack(step),
+          shortened(one.sheet().file().name()),
+          shortened(step.what()));
+    }
+    table.toString().lines().forEach(lines::add);
+    lines.add("");
+  }
 
   private PlanText(PlanSheet sheet) {
+    this(sheet, new ArrayList<>());
+  }
+
+  private PlanText(PlanSheet sheet, List<String> lines) {
     this.sheet = sheet;
+    this.lines = lines;
   }
 
   static String of(PlanSheet sheet) {
@@ -40,6 +91,11 @@ final class PlanText {
   }
 
   private void head() {
+    title();
+    lines.add("");
+  }
+
+  private void title() {
     LocalDateTime table = sheet.clock().at(sheet.carving());
     wrap(
         "",
@@ -53,7 +109,6 @@ final class PlanText {
             + (sheet.file().madeUp() ? " (numbers made up)" : ""));
     sheet.late().ifPresent(this::late);
     sheet.problems().forEach(problem -> statement("NOT MET: ", "  ", problem));
-    lines.add("");
   }
 
   private void late(Lateness late) {

@@ -25,30 +25,46 @@ public final class CalendarFile {
 
   private final PlanClock clock;
   private final String cook;
-  private final StringBuilder text = new StringBuilder();
+  private final StringBuilder text;
 
-  private CalendarFile(PlanClock clock, String cook) {
-    this.clock = clock;
-    this.cook = cook;
+  private CalendarFile(Part part, StringBuilder text) {
+    this.clock = part.clock();
+    this.cook = part.cook();
+    this.text = text;
+  }
+
+  /**
+   * Entries of one cook.
+   *
+   * @param cook its name, which with the day of the clock's zero makes the entries' ids (untrusted
+   *     text)
+   * @param clock of the entries
+   */
+  public record Part(String cook, PlanClock clock, List<CalendarEntry> entries) {
+
+    /** Copies the list. */
+    public Part {
+      entries = List.copyOf(entries);
+    }
   }
 
   /**
    * The text of a file.
    *
-   * @param cook name of the cook, which with the day of the clock's zero makes the entries' ids
-   *     (untrusted text)
    * @param made when the plan was made
    */
-  public static String text(
-      String cook, PlanClock clock, Instant made, List<CalendarEntry> entries) {
-    CalendarFile file = new CalendarFile(clock, cook);
-    file.line("BEGIN:VCALENDAR");
-    file.line("VERSION:2.0");
-    file.line("PRODID:-//Roastfield//Plan 1//EN");
-    file.line("CALSCALE:GREGORIAN");
-    entries.forEach(entry -> file.event(entry, made));
-    file.line("END:VCALENDAR");
-    return file.text.toString();
+  public static String text(List<Part> parts, Instant made) {
+    StringBuilder text = new StringBuilder();
+    line(text, "BEGIN:VCALENDAR");
+    line(text, "VERSION:2.0");
+    line(text, "PRODID:-//Roastfield//Plan 1//EN");
+    line(text, "CALSCALE:GREGORIAN");
+    for (Part part : parts) {
+      CalendarFile file = new CalendarFile(part, text);
+      part.entries().forEach(entry -> file.event(entry, made));
+    }
+    line(text, "END:VCALENDAR");
+    return text.toString();
   }
 
   private void event(CalendarEntry entry, Instant made) {
@@ -110,6 +126,10 @@ public final class CalendarFile {
 
   /** A line, folded between characters where it is longer than 75 octets. */
   private void line(String content) {
+    line(text, content);
+  }
+
+  private static void line(StringBuilder text, String content) {
     int octets = 0;
     for (int i = 0; i < content.length(); ) {
       int point = content.codePointAt(i);

@@ -17,9 +17,19 @@ public final class PlanCalendar {
    * @param made when the plan was made
    */
   public static String text(PlanSheet sheet, Instant made) {
+    return CalendarFile.text(List.of(part(sheet, sheet.steps())), made);
+  }
+
+  /** The same of all cuts on one fire. */
+  public static String text(SharedFire shared, Instant made) {
+    return CalendarFile.text(
+        shared.sheets().stream().map(sheet -> part(sheet, shared.steps(sheet))).toList(), made);
+  }
+
+  private static CalendarFile.Part part(PlanSheet sheet, List<PlanStep> steps) {
     String name = sheet.file().name();
     List<CalendarEntry> entries = new ArrayList<>();
-    for (PlanStep step : sheet.steps()) {
+    for (PlanStep step : steps) {
       if (Double.isFinite(step.time().high())) {
         entries.add(
             new CalendarEntry(
@@ -31,7 +41,7 @@ public final class PlanCalendar {
                 true));
       }
     }
-    return CalendarFile.text(name, sheet.clock(), made, entries);
+    return new CalendarFile.Part(name, sheet.clock(), entries);
   }
 
   private static String description(PlanSheet sheet, PlanStep step) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.roastfield.core.plan.WhatIf;
 import org.roastfield.lab.plan.PlanChange;
 import org.roastfield.lab.plan.PlanClock;
@@ -13,6 +14,7 @@ import org.roastfield.lab.plan.PlanLine;
 import org.roastfield.lab.plan.PlanSentences;
 import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.PlanStep;
+import org.roastfield.lab.plan.SharedFire;
 import org.roastfield.lab.plan.Words;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.ComputedCook;
@@ -33,12 +35,22 @@ public final class PlanReport {
    *     same text
    */
   public static String html(PlanSheet sheet, RunManifest manifest) {
+    return html(sheet, Optional.empty(), manifest);
+  }
+
+  /**
+   * The page of one cut among several on one fire.
+   *
+   * @param shared all of them, where the page is to show how they go together
+   */
+  public static String html(PlanSheet sheet, Optional<SharedFire> shared, RunManifest manifest) {
     Page page =
         Page.start(
             sheet.file().name(),
             "Plan of a cook",
             sheet.file().madeUp() ? List.of(MADE_UP) : List.of(),
             lead(sheet));
+    shared.ifPresent(all -> page.section("On one fire", part -> together(part, all)));
     page.section("Timetable", part -> timetable(part, sheet));
     page.section("What to expect", part -> expectations(part, sheet));
     page.section("The core over time", part -> core(part, sheet));
@@ -95,6 +107,32 @@ public final class PlanReport {
     page.paragraph(PlanSentences.ALWAYS);
     page.beside(
         List.of(part -> slips(part, sheet), part -> ReportParts.cautions(part, sheet.cautions())));
+  }
+
+  private static void together(Page page, SharedFire shared) {
+    PlanSheet first = shared.sheets().get(0);
+    LocalDate day = first.clock().at(first.carving()).toLocalDate();
+    List<List<String>> rows = new ArrayList<>();
+    for (SharedFire.Step one : shared.steps()) {
+      PlanClock clock = one.sheet().clock();
+      PlanStep step = one.step();
+      rows.add(
+          List.of(
+              PlanSentences.clock(clock, step.time().median(), day),
+              step.isByClock() ? Numbers.NONE : PlanSentences.range(clock, step.time()),
+              one.sheet().file().name(),
+              step.what()));
+    }
+    page.table(
+        Table.ofWords(
+            "All cuts in order of time; the fire is lit once",
+            List.of("clock", "10 to 90 %", "cut", "what"),
+            rows));
+    page.table(
+        Table.ofWords(
+            "How they go together",
+            List.of("what", "how"),
+            shared.lines().stream().map(line -> List.of(line.subject(), line.text())).toList()));
   }
 
   /** What to do when steps slip: one row for each advice. */

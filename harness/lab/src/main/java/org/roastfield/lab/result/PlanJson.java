@@ -20,6 +20,7 @@ import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.PlanStep;
 import org.roastfield.lab.plan.Purchase;
 import org.roastfield.lab.plan.SearTable;
+import org.roastfield.lab.plan.SharedFire;
 
 /** A plan as JSON: datasets/schema/plan.schema.json. What never comes is null. */
 public final class PlanJson {
@@ -34,6 +35,32 @@ public final class PlanJson {
 
   /** Text of plan.json. */
   public static String text(PlanSheet sheet) {
+    return Json.text(root(sheet));
+  }
+
+  /** The same of the first of several cuts on one fire, with how they go together. */
+  public static String text(SharedFire shared) {
+    ObjectNode root = root(shared.sheets().get(0));
+    ObjectNode beside = root.putObject("beside");
+    ArrayNode cooks = beside.putArray("cooks");
+    for (int i = 1; i < shared.sheets().size(); i++) {
+      PlanSheet sheet = shared.sheets().get(i);
+      cooks
+          .addObject()
+          .put("cook", sheet.file().name())
+          .put("file", sheet.file().fileName())
+          .put("plan", file(i) + ".json");
+    }
+    lines(beside.putArray("statements"), shared.lines());
+    return Json.text(root);
+  }
+
+  /** Name, without its ending, of the files of one of several plans on one fire, from 0. */
+  public static String file(int index) {
+    return index == 0 ? "plan" : "plan-" + (index + 1);
+  }
+
+  private static ObjectNode root(PlanSheet sheet) {
     Plan plan = sheet.plan();
     ObjectNode root = Json.document(SCHEMA, VERSION);
     root.put("cook", sheet.file().name())
@@ -58,7 +85,7 @@ public final class PlanJson {
     changes(root.putArray("what_if"), sheet.changes());
     root.set("core", core(plan));
     ResultJson.addCautions(root, sheet.cautions());
-    return Json.text(root);
+    return root;
   }
 
   private static ObjectNode service(PlanSheet sheet) {

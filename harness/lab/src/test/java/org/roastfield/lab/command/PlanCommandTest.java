@@ -361,6 +361,50 @@ class PlanCommandTest {
     assertEquals("thin-steel", json().at("/fire/pit").asText());
   }
 
+  /** Two cuts for one table: one fire, one timetable, one calendar, a plan of each. */
+  @Test
+  void cutBeside_sharesTheFire() throws IOException {
+    String other = write("other.yaml", hotter(published(), "Second loin"));
+    Run run = plan(cook, "--beside", other);
+    assertEquals(0, run.code(), run.err());
+    assertEquals(1, run.lines().stream().filter(line -> line.contains("light the fire")).count());
+    assertEquals(2, run.lines().stream().filter(line -> line.contains("rested enough")).count());
+    assertTrue(run.out().replaceAll("\\s+", " ").contains("one cooker has one air"), run.out());
+    assertTrue(run.out().contains("two sears: "), run.out());
+    assertEquals(List.of(), complaints());
+    assertEquals("plan-2.json", json().at("/beside/cooks/0/plan").asText());
+    assertTrue(Files.exists(Path.of(out, "plan-2.html")));
+    assertTrue(Files.readString(Path.of(out, "plan.html")).contains("the fire is lit once"));
+    ICalendar calendar = Biweekly.parse(Files.readString(Path.of(out, "plan.ics"))).first();
+    assertTrue(calendar.validate(ICalVersion.V2_0).isEmpty());
+    long ids =
+        calendar.getEvents().stream().map(event -> event.getUid().getValue()).distinct().count();
+    assertEquals(2 * json().get("steps").size() - 1, ids);
+    assertEquals(ids, calendar.getEvents().size());
+  }
+
+  /** Its own plan is the same as alone. */
+  @Test
+  void cutBeside_changesNothingOfTheFirst() throws IOException {
+    plan(cook);
+    JsonNode alone = json();
+    plan(cook, "--beside", write("other.yaml", hotter(published(), "Second loin")));
+    assertEquals(alone.get("steps"), json().get("steps"));
+    assertEquals(alone.get("chances"), json().get("chances"));
+  }
+
+  @Test
+  void twoCutsOfOneName_areRefused() {
+    Run run = plan(cook, "--beside", cook);
+    assertEquals(2, run.code());
+    assertTrue(run.err().contains("cuts on one fire must have different names"), run.err());
+  }
+
+  private static String hotter(String file, String name) {
+    return file.replace("name: Boathouse pork loin", "name: " + name)
+        .replace("air: 110 °C, walls: 114 °C", "air: 120 °C, walls: 124 °C");
+  }
+
   private static String withPit(String pit) {
     return published().replaceFirst("(?m)^plan: .*$", "plan:\n  pit: " + pit);
   }

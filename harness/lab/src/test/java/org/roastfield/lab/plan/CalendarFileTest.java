@@ -39,7 +39,7 @@ class CalendarFileTest {
   }
 
   private static String file(PlanClock clock, CalendarEntry... entries) {
-    return CalendarFile.text("Pork", clock, MADE, List.of(entries));
+    return CalendarFile.text(List.of(new CalendarFile.Part("Pork", clock, List.of(entries))), MADE);
   }
 
   private static List<VEvent> read(String text) {
@@ -92,7 +92,9 @@ class CalendarFileTest {
     assertNotEquals(id, id(file(clock("UTC"), other)));
     PlanClock tomorrow = PlanClock.of(SERVICE.plusDays(1), Optional.empty());
     assertNotEquals(id, id(file(tomorrow, PULL)));
-    String lamb = CalendarFile.text("Lamb", clock("UTC"), MADE, List.of(PULL));
+    String lamb =
+        CalendarFile.text(
+            List.of(new CalendarFile.Part("Lamb", clock("UTC"), List.of(PULL))), MADE);
     assertNotEquals(id, id(lamb));
   }
 
