@@ -1,11 +1,15 @@
 package org.roastfield.core.chamber;
 
+import org.roastfield.core.air.DryAir;
+import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.internal.Check;
+import org.roastfield.core.surface.AirLoad;
 
 /**
  * Air that is drawn through a chamber and takes up the water of the fuel, and with {@link #load}
- * that of the cut, eqs. (58) and (59). In balance at each moment: gas stays in a chamber for a
- * minute or two, water in a cut for hours.
+ * that of the cut, eqs. (58) and (59). In balance at each moment, since gas stays in a chamber for
+ * a minute or two and water in a cut for hours; {@link #airLoad} also takes the time in which a
+ * chamber fills.
  *
  * @param dryFlow dry part of the flue gas [kg/s], greater than 0
  * @param outsideHumidityRatio of the air that is drawn in [kg/kg], at least 0
@@ -82,5 +86,21 @@ public record Draught(double dryFlow, double outsideHumidityRatio, double fuelWa
    */
   public double load(double surface) {
     return Check.positive("surface", surface) / dryFlow;
+  }
+
+  /**
+   * What the cut does to the air of a chamber, eq. (94).
+   *
+   * @param surface of all that evaporates as the cut does [m²]
+   * @param volume of air in the chamber [m³]; 0 takes it to be in balance at each moment
+   * @param temperature of that air [K]
+   * @param pressure [Pa]
+   */
+  public AirLoad airLoad(double surface, double volume, double temperature, double pressure) {
+    double ratio = MoistAir.MOLAR_MASS_RATIO;
+    double dryShare = ratio / (ratio + humidityRatio());
+    double dryAir = Check.notNegative("volume", volume) * dryShare;
+    double held = dryAir == 0 ? 0 : dryAir * DryAir.density(temperature, pressure) / surface;
+    return new AirLoad(load(surface), held);
   }
 }

@@ -44,6 +44,14 @@ final class CarriedFaces {
   /** Water that evaporated while laws remembered [kg/m²]. */
   final double[] evaporated = new double[2];
 
+  /**
+   * Humidity ratio of the air around each face, as its vapour makes it [kg/kg]; 0 if it does not.
+   */
+  final double[] humidity = new double[2];
+
+  /** Its rate, of air that fills [1/s]. */
+  final double[] humidityRate = new double[2];
+
   /** Thickness of the crusts [m]. */
   final double[] crust = new double[2];
 
@@ -99,6 +107,8 @@ final class CarriedFaces {
     poured,
     dripped,
     evaporated,
+    humidity,
+    humidityRate,
     crust
   };
 }

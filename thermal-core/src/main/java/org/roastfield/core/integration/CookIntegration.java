@@ -308,6 +308,16 @@ public final class CookIntegration {
     return carried.begun[f] ? carried.water(f) : null;
   }
 
+  /**
+   * Humidity ratio of the air around a face now, as its vapour makes it [kg/kg]; 0 if its law does
+   * not say.
+   *
+   * @param upper whether it is the upper face
+   */
+  public double humidityRatio(boolean upper) {
+    return stages.state().carried.humidity[upper ? State.UPPER : State.LOWER];
+  }
+
   /** Highest cell temperature so far [K]; negative infinity before the first step. */
   public double hottest() {
     return balances.hottest();

@@ -26,6 +26,7 @@ final class FaceStages {
 
   private final @Nullable RememberingLaw[] laws = new @Nullable RememberingLaw[2];
   private final double[][] water = new double[Esdirk4.STAGES][2];
+  private final double[][] humidity = new double[Esdirk4.STAGES][2];
   private final double[][] held = new double[Esdirk4.STAGES][2];
   private final double[][] fed = new double[Esdirk4.STAGES][2];
   private final double[][] dripped = new double[Esdirk4.STAGES][2];
@@ -112,8 +113,12 @@ final class FaceStages {
           carried.water[f] = law.initialWater();
         }
         carried.pour(f);
+        if (carried.humidity[f] == 0 && law.airHeld() > 0) {
+          carried.humidity[f] = law.humidityWithout(state.time);
+        }
         memory[f].weight = 0;
         memory[f].waterBase = carried.water[f];
+        memory[f].humidityBase = carried.humidity[f];
         if (!near[f].place(law.crustThickness(carried.water[f]))) {
           return false;
         }
@@ -129,6 +134,8 @@ final class FaceStages {
     for (int f = 0; f < 2; f++) {
       boolean remembers = laws[f] != null;
       carried.waterRate[f] = remembers ? memory[f].waterRate() : 0;
+      carried.humidity[f] = remembers ? memory[f].humidity : 0;
+      carried.humidityRate[f] = remembers ? memory[f].humidityRate : 0;
       carried.sunk[f] = remembers ? kappa * memory[f].sunk : 0;
       carried.feeding[f] = remembers ? memory[f].fed : 0;
       carried.dripping[f] = remembers ? memory[f].dripped : 0;
@@ -144,6 +151,7 @@ final class FaceStages {
     CarriedFaces carried = from.carried;
     for (int f = 0; f < 2; f++) {
       water[0][f] = Esdirk4.GAMMA * step * carried.waterRate[f];
+      humidity[0][f] = Esdirk4.GAMMA * step * carried.humidityRate[f];
       held[0][f] = carried.water[f];
       fed[0][f] = carried.feeding[f];
       dripped[0][f] = carried.dripping[f];
@@ -164,13 +172,16 @@ final class FaceStages {
         continue;
       }
       double waterBase = from.carried.water[f];
+      double humidityBase = from.carried.humidity[f];
       double expected = 0;
       for (int j = 0; j < stage; j++) {
         waterBase += base[j] * water[j][f];
+        humidityBase += base[j] * humidity[j][f];
         expected += guess[j] * held[j][f];
       }
       memory[f].weight = Esdirk4.GAMMA * step;
       memory[f].waterBase = waterBase;
+      memory[f].humidityBase = humidityBase;
       if (!near[f].place(law.crustThickness(expected))) {
         return false;
       }
@@ -225,6 +236,7 @@ final class FaceStages {
       boolean remembers = laws[f] != null;
       FaceMemory m = memory[f];
       water[stage][f] = remembers ? m.weight * m.waterRate() : 0;
+      humidity[stage][f] = remembers ? m.weight * m.humidityRate : 0;
       held[stage][f] = m.waterBase + water[stage][f];
       fed[stage][f] = remembers ? m.fed : 0;
       dripped[stage][f] = remembers ? m.dripped : 0;
@@ -244,6 +256,8 @@ final class FaceStages {
         after.water[f] = held[LAST][f];
         after.crust[f] = law.crustThickness(after.water[f]);
         after.waterRate[f] = water[LAST][f] * inverse;
+        after.humidity[f] = memory[f].humidity;
+        after.humidityRate[f] = humidity[LAST][f] * inverse;
         after.sunk[f] = kappa * memory[f].sunk;
         after.lift[f] = lift[LAST][f];
         after.feeding[f] = fed[LAST][f];
@@ -263,16 +277,23 @@ final class FaceStages {
     return sum;
   }
 
-  /** Embedded error, as the mean temperature of the body that its heat is worth [K]. */
+  /**
+   * Embedded error of the faces' water, or of that in the air around, as the mean temperature of
+   * the body that its heat is worth [K].
+   */
   double error() {
     double[] w = Esdirk4.errorWeights();
     double largest = 0;
     for (int f = 0; f < near.length; f++) {
+      RememberingLaw law = laws[f];
+      double air = law == null ? 0 : law.airHeld();
       double sum = 0;
+      double inAir = 0;
       for (int s = 0; s < Esdirk4.STAGES; s++) {
         sum += w[s] * water[s][f];
+        inAir += w[s] * humidity[s][f];
       }
-      largest = Math.max(largest, Math.abs(sum));
+      largest = Math.max(largest, Math.max(Math.abs(sum), air * Math.abs(inAir)));
     }
     return MoistAir.latentHeat(WATER_AT) * largest / (Esdirk4.GAMMA * heatUnit * totalVolume);
   }

@@ -2,6 +2,7 @@ package org.roastfield.core.simulation;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.integration.CookIntegration;
@@ -200,6 +201,15 @@ public final class SimulationResult {
    */
   public double upperFaceWaterAt(double time) {
     return trajectory.water(true, Check.inRoundedRange("time", time, 0, endTime()));
+  }
+
+  /**
+   * Humidity ratio of the air around the surface, or the upper face, at {@link #endTime()} [kg/kg];
+   * empty unless the face's law computes it from its vapour.
+   */
+  public OptionalDouble humidityRatio() {
+    double humidity = integration.humidityRatio(true);
+    return humidity > 0 ? OptionalDouble.of(humidity) : OptionalDouble.empty();
   }
 
   /** Work done. */

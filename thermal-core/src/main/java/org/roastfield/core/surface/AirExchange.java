@@ -25,7 +25,7 @@ public record AirExchange(
     double waterActivity,
     Signal vapourPressure,
     double lewisNumber)
-    implements SurfaceLaw {
+    implements VapourLaw {
 
   /**
    * @throws IllegalArgumentException if an argument is outside its range
@@ -53,7 +53,7 @@ public record AirExchange(
   }
 
   @Override
-  public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
+  public void evaluateIn(double vapour, double surfaceTemperature, double time, SurfaceFlux flux) {
     double air = airTemperature.at(time);
     double h = film.at(surfaceTemperature, air);
     double hSlope = film.slope(surfaceTemperature, air);
@@ -70,7 +70,7 @@ public record AirExchange(
       return;
     }
     double share = wetness * Evaporation.vapourPerHeat(lewisNumber);
-    double drive = share * Logarithm.of((pressure - vapourPressure.at(time)) / dryShare);
+    double drive = share * Logarithm.of((pressure - vapour) / dryShare);
     double driveSlope =
         share * surfacePressure * SaturationPressure.logSlope(surfaceTemperature) / dryShare;
     double rate = h * drive;
@@ -111,6 +111,18 @@ public record AirExchange(
         waterActivity,
         vapourPressure,
         lewisNumber);
+  }
+
+  @Override
+  public double pressure() {
+    return film.pressure();
+  }
+
+  @Override
+  public double strength(double surfaceTemperature, double time) {
+    return film.at(surfaceTemperature, airTemperature.at(time))
+        * wetness
+        * Evaporation.vapourPerHeat(lewisNumber);
   }
 
   /** b = ζ/(e^ζ − 1), with its series near 0. */

@@ -10,16 +10,36 @@ package org.roastfield.core.surface;
  *
  * @param exchange of a wet face
  */
-public record AirVapour(AirExchange exchange) implements SurfaceLaw {
+public record AirVapour(AirExchange exchange) implements VapourLaw {
 
   @Override
-  public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
-    exchange.evaluate(surfaceTemperature, time, flux);
+  public void evaluateIn(double vapour, double surfaceTemperature, double time, SurfaceFlux flux) {
+    exchange.evaluateIn(vapour, surfaceTemperature, time, flux);
     double air = exchange.airTemperature().at(time);
     double h = exchange.film().at(surfaceTemperature, air);
     double slope = exchange.film().slope(surfaceTemperature, air);
     double difference = air - surfaceTemperature;
     flux.addHeat(-h * difference, h - slope * difference);
+  }
+
+  @Override
+  public Signal vapourPressure() {
+    return exchange.vapourPressure();
+  }
+
+  @Override
+  public double pressure() {
+    return exchange.pressure();
+  }
+
+  @Override
+  public double waterActivity() {
+    return exchange.waterActivity();
+  }
+
+  @Override
+  public double strength(double surfaceTemperature, double time) {
+    return exchange.strength(surfaceTemperature, time);
   }
 
   /**

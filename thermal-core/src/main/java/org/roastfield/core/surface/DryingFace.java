@@ -17,9 +17,16 @@ import org.roastfield.core.internal.Check;
  * @param water what the face holds
  * @param crust what boiling dry leaves
  * @param boilingPoint T_b [K]
+ * @param air how the vapour stays in the air around; other than {@link AirLoad#NONE} only if {@code
+ *     wet} is a {@link VapourLaw}
  */
 public record DryingFace(
-    SurfaceLaw dry, SurfaceLaw wet, SurfaceWater water, Crust crust, double boilingPoint)
+    SurfaceLaw dry,
+    SurfaceLaw wet,
+    SurfaceWater water,
+    Crust crust,
+    double boilingPoint,
+    AirLoad air)
     implements RememberingLaw {
 
   /** How far below boiling pure water's own law may still be asked for its value [K]. */
@@ -36,8 +43,8 @@ public record DryingFace(
   private static final int MOST_CORRECTIONS = 40;
 
   /**
-   * @throws IllegalArgumentException if {@code boilingPoint} is not positive, or a law carries
-   *     something along itself
+   * @throws IllegalArgumentException if {@code boilingPoint} is not positive, a law carries
+   *     something along itself, or air is loaded with vapour whose law cannot tell it
    */
   public DryingFace {
     Check.positive("boilingPoint", boilingPoint);
@@ -45,6 +52,15 @@ public record DryingFace(
       throw new IllegalArgumentException(
           "dry and wet must be laws that carry nothing along, were " + dry + " and " + wet);
     }
+    if (air.isLoaded() && !(wet instanceof VapourLaw)) {
+      throw new IllegalArgumentException("wet beside a load must be a VapourLaw, was " + wet);
+    }
+  }
+
+  /** A face in air that its vapour does not change. */
+  public DryingFace(
+      SurfaceLaw dry, SurfaceLaw wet, SurfaceWater water, Crust crust, double boilingPoint) {
+    this(dry, wet, water, crust, boilingPoint, AirLoad.NONE);
   }
 
   /**
@@ -64,6 +80,25 @@ public record DryingFace(
         SaturationPressure.boilingPoint(pressure) - BELOW_BOILING);
   }
 
+  /**
+   * The same in air that the vapour of the cut makes more humid.
+   *
+   * @throws IllegalArgumentException if the wet law is no {@link VapourLaw}
+   */
+  public DryingFace into(AirLoad load) {
+    return new DryingFace(dry, wet, water, crust, boilingPoint, load);
+  }
+
+  @Override
+  public double airHeld() {
+    return air.held();
+  }
+
+  @Override
+  public double humidityWithout(double time) {
+    return air.isLoaded() ? MoistStage.humidityWithout((VapourLaw) wet, time) : 0;
+  }
+
   @Override
   public double initialWater() {
     return water.capacity();
@@ -76,7 +111,8 @@ public record DryingFace(
 
   @Override
   public DryingFace scaled(double factor) {
-    return new DryingFace(dry.scaled(factor), wet.scaled(factor), water, crust, boilingPoint);
+    return new DryingFace(
+        dry.scaled(factor), wet.scaled(factor), water, crust, boilingPoint, air.scaled(factor));
   }
 
   @Override
@@ -91,7 +127,9 @@ public record DryingFace(
 
   @Override
   public DryingFace under(Wrap wrap) {
-    return new DryingFace(dry.under(wrap), wet.under(wrap), water, crust, boilingPoint);
+    SurfaceLaw wrapped = wet.under(wrap);
+    AirLoad load = wrapped instanceof VapourLaw ? air : AirLoad.NONE;
+    return new DryingFace(dry.under(wrap), wrapped, water, crust, boilingPoint, load);
   }
 
   @Override
@@ -100,7 +138,7 @@ public record DryingFace(
     SurfaceLaw begunWet = wet.from(time);
     return begun == dry && begunWet == wet
         ? this
-        : new DryingFace(begun, begunWet, water, crust, boilingPoint);
+        : new DryingFace(begun, begunWet, water, crust, boilingPoint, air);
   }
 
   /** The flux of a fresh face, with all the water it can hold; none above boiling. */
@@ -108,6 +146,7 @@ public record DryingFace(
   public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
     FaceMemory fresh = new FaceMemory();
     fresh.waterBase = initialWater();
+    fresh.humidityBase = humidityWithout(time);
     double beyond = surfaceTemperature > boilingPoint ? Double.NaN : surfaceTemperature;
     MoistStage.solve(this, beyond, time, 0, 0, fresh, flux);
     dry.evaluate(beyond, time, flux);

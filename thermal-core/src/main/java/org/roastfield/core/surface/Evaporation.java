@@ -29,7 +29,7 @@ public record Evaporation(
     Signal vapourPressure,
     double pressure,
     double lewisNumber)
-    implements SurfaceLaw {
+    implements VapourLaw {
 
   /** Usual Lewis number of moist air. */
   public static final double LEWIS_NUMBER = 0.87;
@@ -59,7 +59,7 @@ public record Evaporation(
   }
 
   @Override
-  public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
+  public void evaluateIn(double vapour, double surfaceTemperature, double time, SurfaceFlux flux) {
     if (wetness == 0 || heatTransferCoefficient == 0) {
       return;
     }
@@ -70,7 +70,7 @@ public record Evaporation(
       return;
     }
     double strength = massTransferStrength();
-    double rate = strength * Logarithm.of((pressure - vapourPressure.at(time)) / dryShare);
+    double rate = strength * Logarithm.of((pressure - vapour) / dryShare);
     double rateSlope =
         strength * surfacePressure * SaturationPressure.logSlope(surfaceTemperature) / dryShare;
     double latent = MoistAir.latentHeat(surfaceTemperature);
@@ -84,6 +84,11 @@ public record Evaporation(
     return wetness == 0 || heatTransferCoefficient == 0
         ? Double.POSITIVE_INFINITY
         : SaturationPressure.boilingPoint(pressure, waterActivity);
+  }
+
+  @Override
+  public double strength(double surfaceTemperature, double time) {
+    return massTransferStrength();
   }
 
   /** Vapour flux per unit of the logarithm [kg/(m²·s)]. */

@@ -12,6 +12,15 @@ public final class FaceMemory {
   /** Input: water of the face before the stage's own rate [kg/m²]. */
   public double waterBase;
 
+  /** Input: humidity ratio of air that fills with vapour, before the stage's own rate [kg/kg]. */
+  public double humidityBase;
+
+  /** Humidity ratio of the air around, as the face's vapour makes it [kg/kg]; 0 if it does not. */
+  public double humidity;
+
+  /** Change of {@link #humidity} of air that fills [1/s]. */
+  public double humidityRate;
+
   /** Water of the face: above 0 on it, below 0 missing from a crust [kg/m²]. */
   public double water;
 
@@ -32,6 +41,9 @@ public final class FaceMemory {
 
   /** Slope of {@link #sunk} with the face temperature [W/(m²·K)]. */
   public double sunkSlope;
+
+  /** Left by the stage: its a. */
+  double diagonal;
 
   final SurfaceFlux scratch = new SurfaceFlux();
 

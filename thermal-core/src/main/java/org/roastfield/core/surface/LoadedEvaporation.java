@@ -6,14 +6,15 @@ import org.roastfield.core.internal.Check;
 import org.roastfield.core.internal.Logarithm;
 
 /**
- * Evaporation into a draught that the vapour itself makes more humid, eqs. (58) and (59): the
- * humidity ratio around the cut is that of the draught without it, plus the vapour of the cut over
- * the flow of dry air. All of the cut's surface is taken to evaporate as this face does.
+ * Vapour of a face of constant wetness into a draught that it makes more humid, eqs. (58) and (59):
+ * the humidity ratio around the cut is that of the draught without it, plus the vapour of the cut
+ * over the flow of dry air, in balance at each moment. All of the cut's surface is taken to
+ * evaporate as this face does.
  *
- * @param unloaded evaporation into the draught as it would be without the cut
+ * @param unloaded vapour into the draught as it would be without the cut
  * @param load surface of the cut over the flow of dry air [m²·s/kg], at least 0
  */
-public record LoadedEvaporation(Evaporation unloaded, double load) implements SurfaceLaw {
+public record LoadedEvaporation(VapourLaw unloaded, double load) implements SurfaceLaw {
 
   private static final int MOST_ITERATIONS = 60;
   private static final double ACCURACY = 1e-15;
@@ -27,25 +28,20 @@ public record LoadedEvaporation(Evaporation unloaded, double load) implements Su
 
   @Override
   public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
-    double strength = unloaded.massTransferStrength();
-    if (strength == 0) {
-      return;
-    }
+    double strength = unloaded.strength(surfaceTemperature, time);
     double surface = unloaded.waterActivity() * SaturationPressure.orNaN(surfaceTemperature);
-    double dryShare = unloaded.pressure() - surface;
-    if (!(dryShare > 0)) {
-      flux.addHeat(Double.NaN, Double.NaN);
+    if (strength == 0 || !(surface < unloaded.pressure())) {
+      unloaded.evaluate(surfaceTemperature, time, flux);
       return;
     }
-    double rate = rate(surfaceTemperature, time);
-    double bareSlope =
-        strength * surface * SaturationPressure.logSlope(surfaceTemperature) / dryShare;
-    double moles = MoistAir.MOLAR_MASS_RATIO + humidityWithout(time) + load * rate;
-    double slope = bareSlope / (1 + strength * load / moles);
-    double latent = MoistAir.latentHeat(surfaceTemperature);
-    double latentSlope = MoistAir.latentHeat(1) - MoistAir.latentHeat(0);
-    flux.addHeat(-latent * rate, -latent * slope - latentSlope * rate);
-    flux.addEvaporation(rate, slope);
+    double humidity = humidityWithout(time) + load * rate(surfaceTemperature, time);
+    double slopeBefore = flux.evaporationSlope();
+    unloaded.evaluateIn(vapourPressure(humidity), surfaceTemperature, time, flux);
+    double perHumidity = strength / (MoistAir.MOLAR_MASS_RATIO + humidity);
+    double slope = flux.evaporationSlope() - slopeBefore;
+    double lost = slope * (load * perHumidity / (1 + load * perHumidity));
+    flux.addHeat(0, MoistAir.latentHeat(surfaceTemperature) * lost);
+    flux.addEvaporation(0, -lost);
   }
 
   /**
@@ -63,12 +59,16 @@ public record LoadedEvaporation(Evaporation unloaded, double load) implements Su
     return MoistAir.MOLAR_MASS_RATIO * vapour / (unloaded.pressure() - vapour);
   }
 
+  private double vapourPressure(double humidity) {
+    return humidity * unloaded.pressure() / (MoistAir.MOLAR_MASS_RATIO + humidity);
+  }
+
   /**
    * Root of ṁ + e ln(r + w₀ + l ṁ) − e ln(r p/(p − p_s)), which rises and is concave: after one
    * step Newton's method stays below the root and climbs to it.
    */
   private double rate(double surfaceTemperature, double time) {
-    double strength = unloaded.massTransferStrength();
+    double strength = unloaded.strength(surfaceTemperature, time);
     double surface = unloaded.waterActivity() * SaturationPressure.orNaN(surfaceTemperature);
     double ratio = MoistAir.MOLAR_MASS_RATIO;
     double base = ratio + humidityWithout(time);
@@ -91,13 +91,14 @@ public record LoadedEvaporation(Evaporation unloaded, double load) implements Su
 
   @Override
   public SurfaceLaw under(Wrap wrap) {
-    return new LoadedEvaporation(unloaded.under(wrap), load);
+    SurfaceLaw wrapped = unloaded.under(wrap);
+    return wrapped instanceof VapourLaw vapour ? new LoadedEvaporation(vapour, load) : wrapped;
   }
 
   /** The load is a surface over the flow of air. */
   @Override
   public LoadedEvaporation scaled(double factor) {
-    return new LoadedEvaporation(unloaded, factor * factor * load);
+    return new LoadedEvaporation(unloaded.scaled(factor), factor * factor * load);
   }
 
   @Override

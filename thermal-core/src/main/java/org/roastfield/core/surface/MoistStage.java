@@ -1,13 +1,20 @@
 package org.roastfield.core.surface;
 
+import org.roastfield.core.air.MoistAir;
+import org.roastfield.core.air.SaturationPressure;
+
 /**
- * Stage of the water of a face, eq. (45): a W + γ h ṁ(W) = E, in closed form.
+ * Stage of the water of a face, eq. (45): a W + γ h ṁ(W) = E, in closed form, and of the humidity
+ * of the air that its vapour makes more humid, eq. (94).
  *
  * <p>Symbols: E = B + γ h (S − b) and a = 1 + γ h S/C up to the capacity C, E = B + γ h (C/τ − b)
  * and a = 1 + γ h/τ beyond; b water that boils off; P vapour flux of a wet face, condensation if
- * negative; D = γ h P.
+ * negative; D = γ h P; w = w_B + l (ṁ + b) humidity of the air.
  */
 final class MoistStage {
+
+  private static final int MOST_ITERATIONS = 100;
+  private static final double ACCURACY = 4e-16;
 
   private MoistStage() {}
 
@@ -26,11 +33,95 @@ final class MoistStage {
       double boiledSlope,
       FaceMemory memory,
       SurfaceFlux flux) {
-    SurfaceWater water = law.water();
     SurfaceFlux vapour = memory.scratch;
+    if (law.air().isLoaded()) {
+      solveLoaded(law, temperature, time, boiled, boiledSlope, memory, flux);
+      return;
+    }
     vapour.clear();
     law.wet().evaluate(temperature, time, vapour);
-    double wet = vapour.evaporation();
+    memory.humidity = 0;
+    memory.humidityRate = 0;
+    hold(law.water(), temperature, boiled, memory, vapour.evaporation());
+    add(law.water(), temperature, boiledSlope, memory, vapour, flux);
+  }
+
+  /** Humidity ratio of the air without the face's vapour [kg/kg]. */
+  static double humidityWithout(VapourLaw wet, double time) {
+    double vapour = wet.vapourPressure().at(time);
+    return MoistAir.MOLAR_MASS_RATIO * vapour / (wet.pressure() - vapour);
+  }
+
+  /** The same where w depends on ṁ: what the balance misses falls with w, so it has one root. */
+  private static void solveLoaded(
+      DryingFace law,
+      double temperature,
+      double time,
+      double boiled,
+      double boiledSlope,
+      FaceMemory memory,
+      SurfaceFlux flux) {
+    VapourLaw wet = (VapourLaw) law.wet();
+    SurfaceWater water = law.water();
+    SurfaceFlux vapour = memory.scratch;
+    double without = humidityWithout(wet, time);
+    double weight = memory.weight;
+    double held = law.air().held();
+    double through = law.air().load();
+    double filled = held + weight / through;
+    double load = held == 0 ? through : weight / filled;
+    double base =
+        held == 0 ? without : (held * memory.humidityBase + weight * without / through) / filled;
+    double strength = wet.strength(temperature, time);
+    double low = 0;
+    double high = Math.max(base + load * boiled, saturated(wet, temperature));
+    double humidity = base;
+    double drag = 0;
+    for (int i = 0; i < MOST_ITERATIONS; i++) {
+      vapour.clear();
+      wet.evaluateIn(vapourPressure(wet, humidity), temperature, time, vapour);
+      double share = hold(water, temperature, boiled, memory, vapour.evaporation());
+      drag = share * strength / (MoistAir.MOLAR_MASS_RATIO + humidity);
+      double miss = base + load * memory.evaporated - humidity;
+      low = miss > 0 ? humidity : low;
+      high = miss < 0 ? humidity : high;
+      double next = humidity + miss / (1 + load * drag);
+      if (!(Math.abs(next - humidity) > ACCURACY * (MoistAir.MOLAR_MASS_RATIO + humidity))) {
+        break;
+      }
+      humidity = next > low && next < high ? next : 0.5 * (low + high);
+    }
+    memory.humidity = humidity;
+    memory.humidityRate =
+        held == 0 ? 0 : (memory.evaporated - (humidity - without) / through) / held;
+    double slopeBefore = flux.evaporationSlope();
+    add(water, temperature, boiledSlope, memory, vapour, flux);
+    double slope = flux.evaporationSlope() - slopeBefore;
+    double lost = slope * (load * drag / (1 + load * drag));
+    double perWater = vapour.evaporation() == 0 ? 0 : vapour.heatFlux() / vapour.evaporation();
+    flux.addHeat(0, -perWater * lost);
+    flux.addEvaporation(0, -lost);
+  }
+
+  private static double saturated(VapourLaw wet, double temperature) {
+    double surface = wet.waterActivity() * SaturationPressure.orNaN(temperature);
+    return surface < wet.pressure()
+        ? MoistAir.MOLAR_MASS_RATIO * surface / (wet.pressure() - surface)
+        : Double.NaN;
+  }
+
+  private static double vapourPressure(VapourLaw wet, double humidity) {
+    return humidity * wet.pressure() / (MoistAir.MOLAR_MASS_RATIO + humidity);
+  }
+
+  /**
+   * Leaves in the memory what the face holds, gets and gives off.
+   *
+   * @param wet vapour flux of a wet face [kg/(m²·s)]
+   * @return change of the vapour flux with that of a wet face
+   */
+  private static double hold(
+      SurfaceWater water, double temperature, double boiled, FaceMemory memory, double wet) {
     double weight = memory.weight;
     double base = memory.waterBase - weight * boiled;
     double supply = water.supplyAt(temperature);
@@ -46,9 +137,25 @@ final class MoistStage {
     memory.fed = over ? 0 : supply - refill * held;
     memory.dripped = over ? (held - capacity) / water.runOffTime() : 0;
     memory.evaporated = share * wet + boiled;
+    memory.diagonal = diagonal;
+    return share * diagonal / (diagonal + weight * bend);
+  }
+
+  /** Adds flux and slopes in air of a given humidity. */
+  private static void add(
+      SurfaceWater water,
+      double temperature,
+      double boiledSlope,
+      FaceMemory memory,
+      SurfaceFlux vapour,
+      SurfaceFlux flux) {
+    double wet = vapour.evaporation();
+    double weight = memory.weight;
+    double share = wet > 0 ? water.wetness(memory.water) : 1;
+    double bend = wet > 0 ? wet * water.wetnessSlope(memory.water) : 0;
     double gain = memory.fed * water.logSlopeAt(temperature) - boiledSlope;
     double heldSlope =
-        weight * (gain - share * vapour.evaporationSlope()) / (diagonal + weight * bend);
+        weight * (gain - share * vapour.evaporationSlope()) / (memory.diagonal + weight * bend);
     double perWater = wet == 0 ? 0 : vapour.heatFlux() / wet;
     double shareSlope = bend * heldSlope;
     flux.addHeat(share * vapour.heatFlux(), share * vapour.slope() + perWater * shareSlope);

@@ -12,6 +12,16 @@ public interface RememberingLaw extends SurfaceLaw {
   /** Water that a face holds before the first stage with memory [kg/m²]. */
   double initialWater();
 
+  /** Dry air around the cut that fills with its vapour, over its surface [kg/m²]; 0 for none. */
+  default double airHeld() {
+    return 0;
+  }
+
+  /** Humidity ratio of the air around without the cut's vapour [kg/kg], where some fills. */
+  default double humidityWithout(double time) {
+    return 0;
+  }
+
   /**
    * Thickness of the crust that has lost so much water [m].
    *

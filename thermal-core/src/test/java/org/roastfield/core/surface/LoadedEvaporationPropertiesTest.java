@@ -67,7 +67,7 @@ class LoadedEvaporationPropertiesTest {
 
   @Example
   void withoutLoad_itIsPlainEvaporation() {
-    Evaporation plain = law(0.03, 0, 0.6).unloaded();
+    VapourLaw plain = law(0.03, 0, 0.6).unloaded();
     assertEquals(flux(plain, 340).evaporation(), flux(law(0.03, 0, 0.6), 340).evaporation(), 1e-16);
     assertEquals(flux(plain, 340).slope(), flux(law(0.03, 0, 0.6), 340).slope(), 1e-9);
   }

@@ -124,7 +124,7 @@ public final class CookFileReader {
     facts.addAll(cut.facts());
     List<Probe> probes = new ProbeReader(cut.cut().shape(), facts).read(section);
     StageReader stages =
-        new StageReader(cut, pressure, new EndReader(starts, probes), new CoverReader(starts, cut));
+        new StageReader(cut, pressure, new EndReader(starts, probes), new CoverReader(starts));
     Entry stagesEntry = section.required("stages");
     if (stagesEntry.items().size() > MOST_STAGES) {
       throw stagesEntry.error("at most " + MOST_STAGES + " stages");

@@ -1,6 +1,7 @@
 package org.roastfield.lab.files;
 
 import java.util.Optional;
+import org.roastfield.core.surface.AirLoad;
 import org.roastfield.core.surface.Wrap;
 
 /**
@@ -8,11 +9,12 @@ import org.roastfield.core.surface.Wrap;
  *
  * @param wrap around the cut or over it
  * @param lid openings of the chamber
- * @param load surface of the cut over the flow of dry air, where the cut's own vapour counts
- *     [m²·s/kg]; 0 where it does not
+ * @param load what the cut's own vapour does to the air, {@link AirLoad#NONE} where it does not
+ *     count
  */
-public record CoverSetup(Optional<Wrap> wrap, Optional<LidSetup> lid, double load) {
+public record CoverSetup(Optional<Wrap> wrap, Optional<LidSetup> lid, AirLoad load) {
 
   /** A bare face in steady surroundings. */
-  public static final CoverSetup NONE = new CoverSetup(Optional.empty(), Optional.empty(), 0);
+  public static final CoverSetup NONE =
+      new CoverSetup(Optional.empty(), Optional.empty(), AirLoad.NONE);
 }

@@ -53,8 +53,9 @@ public enum Dimension {
       "an amount of water, such as 100 g/m² (g/m², kg/m²)",
       new Unit("g/m²", 1e-3),
       new Unit("kg/m²", 1)),
+  VOLUME("a volume, such as 60 L (L, m³)", new Unit("L", 1e-3), new Unit("m³", 1)),
   MASS_FLOW(
-      "a burn rate, such as 0.3 kg/h (kg/h, g/h, g/s)",
+      "a flow, such as 0.3 kg/h (kg/h, g/h, g/s)",
       new Unit("kg/h", 1.0 / 3600),
       new Unit("g/h", 1e-3 / 3600),
       new Unit("g/s", 1e-3)),
@@ -234,7 +235,7 @@ public enum Dimension {
 
   private double inWritten(double si) {
     return switch (this) {
-      case LENGTH -> si * 1000;
+      case LENGTH, VOLUME -> si * 1000;
       case TEMPERATURE -> si - 273.15;
       case MASS_FLOW -> si * 3600;
       default -> si;

@@ -7,6 +7,7 @@ import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.chamber.Draught;
 import org.roastfield.core.chamber.HoldBox;
+import org.roastfield.core.surface.AirLoad;
 import org.roastfield.core.surface.CoalBed;
 import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.Signal;
@@ -26,12 +27,14 @@ final class FaceReader {
   private final double pressure;
   private final HeatTransferReader heatTransfers;
   private final CoverReader covers;
+  private final DraughtReader draughts;
 
   FaceReader(CutSetup cut, double pressure, CoverReader covers) {
     this.cut = cut;
     this.pressure = pressure;
     this.heatTransfers = new HeatTransferReader(cut, pressure);
     this.covers = covers;
+    this.draughts = new DraughtReader(cut, pressure);
   }
 
   /** Surroundings of one side by what a stage states for all of the surface. */
@@ -101,17 +104,14 @@ final class FaceReader {
             .optional("walls")
             .map(entry -> entry.quantity(Dimension.TEMPERATURE, 233.15, 1473.15))
             .orElse(air);
-    if (drying) {
-      checkDrying(chamber);
-    }
-    Optional<Draught> draught = covers.draught(chamber);
+    Optional<Draught> draught = draughts.read(chamber);
     return new FaceSetup(
         air,
         walls,
         draught.isPresent()
             ? draughtHumidity(chamber, draught.get())
             : humidityRatio(chamber, air, wetness),
-        heatTransfer(chamber, side, air, draught.isPresent()),
+        heatTransfers.read(chamber, side, air),
         emissivity,
         wetness,
         cut.waterActivity(),
@@ -120,7 +120,11 @@ final class FaceReader {
             ? Optional.empty()
             : face.optional("coal-bed").or(() -> stage.optional("coal-bed")).map(this::bed),
         new CoverSetup(
-            covers.wrap(stage), covers.lid(stage, walls), draught.map(covers::load).orElse(0.0)),
+            covers.wrap(stage),
+            covers.lid(stage, walls),
+            draught
+                .map(flow -> draughts.load(flow, chamber, stage, drying, air))
+                .orElse(AirLoad.NONE)),
         drying ? cut.surface().drive() : 0);
   }
 
@@ -134,29 +138,6 @@ final class FaceReader {
       throw wetness.get().error("a share, such as 0.3 or 30 %, or " + DRYING);
     }
     return drying;
-  }
-
-  /** The draught's humidity is computed with a cut of constant wetness. */
-  private static void checkDrying(Section chamber) {
-    chamber
-        .optional("draught")
-        .ifPresent(
-            entry -> {
-              throw entry.error(
-                  "a humidity-ratio instead beside wetness: "
-                      + DRYING
-                      + ", since the vapour of a face that dries is not in the draught's balance");
-            });
-  }
-
-  private HeatTransfer heatTransfer(Section chamber, Side side, double air, boolean draught) {
-    HeatTransfer read = heatTransfers.read(chamber, side, air);
-    if (draught && !(read instanceof HeatTransfer.Stated)) {
-      throw chamber
-          .required("heat-transfer")
-          .error("a coefficient, such as 7 W/(m²·K), beside a draught");
-    }
-    return read;
   }
 
   private static double draughtHumidity(Section chamber, Draught draught) {

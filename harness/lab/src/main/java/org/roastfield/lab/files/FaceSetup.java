@@ -126,14 +126,16 @@ public record FaceSetup(
             waterActivity,
             contact,
             bed,
-            cover,
+            CoverSetup.NONE,
             0);
-    SurfaceLaw wet = heatTransfer.times(open).vapour(chamber, waterActivity);
-    return DryingFace.ofMeat(
-        dry.constantLaw(chamber),
-        cover.wrap().map(wet::under).orElse(wet),
-        drying() ? drive * surfaceDrive : drive,
-        chamber.pressure());
+    DryingFace bare =
+        DryingFace.ofMeat(
+                dry.constantLaw(chamber),
+                heatTransfer.times(open).vapour(chamber, waterActivity),
+                drying() ? drive * surfaceDrive : drive,
+                chamber.pressure())
+            .into(cover.load());
+    return cover.wrap().map(bare::under).orElse(bare);
   }
 
   /**
@@ -192,11 +194,10 @@ public record FaceSetup(
   }
 
   private SurfaceLaw air(Chamber chamber, double open, double seen) {
-    if (cover.load() > 0 && heatTransfer instanceof HeatTransfer.Stated stated) {
-      double convection = stated.coefficient() * open;
-      return chamber.around(convection, seen, wetness, waterActivity, cover.load());
-    }
-    return heatTransfer.times(open).around(chamber, seen, wetness, waterActivity);
+    HeatTransfer free = heatTransfer.times(open);
+    return wetness > 0 && cover.load().isLoaded()
+        ? free.around(chamber, seen, wetness, waterActivity, cover.load().load())
+        : free.around(chamber, seen, wetness, waterActivity);
   }
 
   /** How wet the face is, in words. */

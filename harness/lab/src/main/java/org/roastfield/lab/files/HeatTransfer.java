@@ -7,7 +7,10 @@ import org.roastfield.core.surface.AirExchange;
 import org.roastfield.core.surface.AirVapour;
 import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.FilmCoefficient;
+import org.roastfield.core.surface.LoadedEvaporation;
+import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.surface.VapourLaw;
 
 /** How the air of a chamber carries heat to a face: by a stated coefficient or a correlation. */
 public sealed interface HeatTransfer {
@@ -15,8 +18,16 @@ public sealed interface HeatTransfer {
   /** What the chamber does to a face, see {@link Chamber#around}. */
   SurfaceLaw around(Chamber chamber, double emissivity, double wetness, double waterActivity);
 
+  /**
+   * The same in air that the cut makes more humid.
+   *
+   * @param load surface of the cut over the flow of dry air [m²·s/kg]
+   */
+  SurfaceLaw around(
+      Chamber chamber, double emissivity, double wetness, double waterActivity, double load);
+
   /** Vapour of a wet face, with its heat, beside {@link #around} of a dry one. */
-  SurfaceLaw vapour(Chamber chamber, double waterActivity);
+  VapourLaw vapour(Chamber chamber, double waterActivity);
 
   /** The same for a share of the face. */
   HeatTransfer times(double share);
@@ -38,7 +49,13 @@ public sealed interface HeatTransfer {
     }
 
     @Override
-    public SurfaceLaw vapour(Chamber chamber, double waterActivity) {
+    public SurfaceLaw around(
+        Chamber chamber, double emissivity, double wetness, double waterActivity, double load) {
+      return chamber.around(coefficient, emissivity, wetness, waterActivity, load);
+    }
+
+    @Override
+    public VapourLaw vapour(Chamber chamber, double waterActivity) {
       return Evaporation.of(
           1, coefficient, waterActivity, chamber.vapourPressure(), chamber.pressure());
     }
@@ -68,7 +85,18 @@ public sealed interface HeatTransfer {
     }
 
     @Override
-    public SurfaceLaw vapour(Chamber chamber, double waterActivity) {
+    public SurfaceLaw around(
+        Chamber chamber, double emissivity, double wetness, double waterActivity, double load) {
+      return SurfaceLaw.sum(
+          new LoadedEvaporation(
+              AirExchange.of(
+                  film, chamber.airTemperature(), wetness, waterActivity, chamber.vapourPressure()),
+              load),
+          new Radiation(emissivity, chamber.wallTemperature()));
+    }
+
+    @Override
+    public VapourLaw vapour(Chamber chamber, double waterActivity) {
       return new AirVapour(
           AirExchange.of(
               film, chamber.airTemperature(), 1, waterActivity, chamber.vapourPressure()));

@@ -43,7 +43,7 @@ final class StageFacts {
         .or(upper::contact)
         .filter(metal -> metal.settling().isPresent())
         .ifPresent(metal -> facts.add(new Fact("contact over time", metal.words())));
-    if (upper.cover().load() > 0) {
+    if (upper.cover().load().isLoaded()) {
       facts.add(
           new Fact(
               "humidity ratio without the cut",

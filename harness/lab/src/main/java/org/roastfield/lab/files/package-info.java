@@ -25,18 +25,19 @@
  *       off-centre}, and for what they show {@code response} time, {@code stem} ({@code diameter}
  *       or {@code fin-length}, {@code excess}), {@code bias} and {@code resolution}
  *   <li>{@code stages}: a list of {@code name}, {@code chamber} ({@code air}, {@code walls}, {@code
- *       humidity-ratio} or {@code draught} with {@code fuel}, {@code burn-rate}, {@code excess-air}
- *       and {@code outside-humidity-ratio}, {@code heat-transfer} by convection: a coefficient, or
- *       without a draught {@code still air}, or {@code wind} and {@code factor}, for which a slab
- *       states its length and width), {@code wetness} (a share, or {@code drying}), {@code baste}
- *       (water put on a face that dries), {@code emissivity}, {@code contact} ({@code plate},
- *       {@code conductance}, {@code share} of the face, which on a round cut that is rolled is the
- *       share of its circumference; with {@code first-conductance}, {@code settling-time}, {@code
- *       plate-drop} or {@code cooling-time}, or without a conductance, contact that begins high and
- *       settles, at each turn anew) or {@code board} ({@code temperature}, {@code conductance},
- *       {@code share}), {@code coal-bed} below a lower face or a round cut ({@code temperature} and
- *       {@code view-factor}, or {@code diameter} and {@code distance} under a slab of stated length
- *       and width), {@code wrap} (foil, paper, tent), {@code lid} ({@code open-air}, {@code
+ *       humidity-ratio} or {@code draught} with {@code fuel}, {@code burn-rate} and {@code
+ *       excess-air} or an {@code air-flow}, {@code outside-humidity-ratio}, {@code air-volume} and
+ *       how many such {@code pieces} there are, {@code heat-transfer} by convection: a coefficient,
+ *       {@code still air}, or {@code wind} and {@code factor}, for which a slab states its length
+ *       and width), {@code wetness} (a share, or {@code drying}), {@code baste} (water put on a
+ *       face that dries), {@code emissivity}, {@code contact} ({@code plate}, {@code conductance},
+ *       {@code share} of the face, which on a round cut that is rolled is the share of its
+ *       circumference; with {@code first-conductance}, {@code settling-time}, {@code plate-drop} or
+ *       {@code cooling-time}, or without a conductance, contact that begins high and settles, at
+ *       each turn anew) or {@code board} ({@code temperature}, {@code conductance}, {@code share}),
+ *       {@code coal-bed} below a lower face or a round cut ({@code temperature} and {@code
+ *       view-factor}, or {@code diameter} and {@code distance} under a slab of stated length and
+ *       width), {@code wrap} (foil, paper, tent), {@code lid} ({@code open-air}, {@code
  *       open-walls}, {@code open-humidity-ratio}, and {@code openings} with {@code at} and {@code
  *       for}), {@code faces} ({@code upper} and {@code lower} of a slab, where they differ), and
  *       either {@code turns} ({@code count}, {@code every}, {@code sides}, or for a slab {@code at}

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.roastfield.core.cook.Cut;
+import org.roastfield.core.surface.AirLoad;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.FaceSetup;
@@ -83,6 +84,19 @@ final class Assumptions {
         face.heatTransfer().words(),
         number(face.emissivity()),
         face.drying() ? face.wetnessWords() : number(face.wetness()),
-        number(face.humidityRatio()));
+        humidity(face));
+  }
+
+  private static String humidity(FaceSetup face) {
+    AirLoad load = face.cover().load();
+    String without = number(face.humidityRatio());
+    if (!load.isLoaded()) {
+      return without;
+    }
+    return without
+        + " without the cut, by the balance of the draught with it"
+        + (load.exchangeTime() > 0
+            ? ", air exchanged in " + number(load.exchangeTime()) + " s"
+            : "");
   }
 }

@@ -36,6 +36,7 @@ class CookSchemaTest {
   private static final Set<String> READER_ALONE =
       new TreeSet<>(
           List.of(
+              "air-that-fills-from-a-constant-wetness",
               "air-that-rains",
               "composition-of-too-much",
               "core-hotter-than-its-surroundings",

@@ -12,7 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.surface.Signal;
@@ -143,10 +145,36 @@ class DryingAndContactTest {
             "19:49: found \"500 K\", expected a coefficient, such as 7 W/(m²·K)"),
         arguments(
             DRYING.replace(
-                ", humidity-ratio: 0.03",
-                ", draught: {fuel: wood, burn-rate: 1 kg/h, excess-air: 2}"),
-            "a humidity-ratio instead beside wetness: drying, since the vapour of a face that dries"
-                + " is not in the draught's balance"));
+                ", humidity-ratio: 0.03", ", draught: {air-flow: 1 g/s, air-volume: 60 kg}"),
+            "a volume, such as 60 L (L, m³)"));
+  }
+
+  /** The vapour of a face that dries counts in the draught, and slows its loss. */
+  @Test
+  void faceThatDries_makesItsDraughtMoreHumid() {
+    double free = evaporated(DRYING.replace("0.03", "0.01"));
+    String drawn =
+        DRYING.replace(
+            "humidity-ratio: 0.03", "draught: {air-flow: 0.2 g/s, outside-humidity-ratio: 0.01}");
+    double loaded = evaporated(drawn);
+    double filling = evaporated(drawn.replace("0.01}", "0.01, air-volume: 200 L}"));
+    double crowded = evaporated(drawn.replace("0.01}", "0.01, pieces: 4}"));
+    assertTrue(
+        free > 1.02 * filling && filling > 1.001 * loaded && loaded > 1.02 * crowded,
+        () -> free + ", " + filling + ", " + loaded + ", " + crowded);
+  }
+
+  private static double evaporated(String stage) {
+    Cook cook = gentle(stage).cook();
+    Cook shortened =
+        Cook.of(
+            cook.cut(),
+            new Stage(
+                "drying",
+                cook.stages().get(0).upper(),
+                cook.stages().get(0).lower(),
+                StageEnd.after(1800)));
+    return Simulator.withDefaults().run(shortened).orElseThrow().water().evaporatedUpper();
   }
 
   @ParameterizedTest

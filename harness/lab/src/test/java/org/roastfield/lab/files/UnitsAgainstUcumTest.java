@@ -44,6 +44,7 @@ class UnitsAgainstUcumTest {
       case HEAT_TRANSFER -> "W/(m2.K)";
       case SPEED -> "m/s";
       case WATER_PER_AREA -> "kg/m2";
+      case VOLUME -> "m3";
       case MASS_FLOW -> "kg/s";
       case CONDUCTIVITY -> "W/(m.K)";
       case DENSITY -> "kg/m3";
