@@ -41,7 +41,7 @@ final class CentralCook {
     return new Cook(middle.cut(), stages, middle.probes());
   }
 
-  private static Stage ending(Stage stage, StageEnd end) {
+  static Stage ending(Stage stage, StageEnd end) {
     return new Stage(
         stage.name(), stage.upper(), stage.lower(), end, stage.wetting(), stage.continued());
   }

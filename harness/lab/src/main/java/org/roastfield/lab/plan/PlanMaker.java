@@ -132,6 +132,11 @@ public final class PlanMaker {
         new ArrayList<>(
             lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt));
     fire.map(one -> one.line(fireReady)).ifPresent(statements::add);
+    List<Keeping> keepings =
+        Keeping.of(file, cook.apply(belief.middle()), roles, plan, request.service().leastRest());
+    if (keepings.size() > 1) {
+      statements.add(Keeping.line(keepings, held, ask.scale()));
+    }
     return new PlanSheet(
         file,
         times.clock().moved(moved),
@@ -146,6 +151,7 @@ public final class PlanMaker {
         fire,
         purchase,
         sears,
+        keepings,
         changes,
         central,
         central.map(r -> Cautions.of(file, r, ask.scale())).orElse(List.of()),

@@ -25,6 +25,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param fire what it needs, if the file says in what pit it burns
  * @param purchase if people are to be fed
  * @param sears against each other, if the cook has any
+ * @param keepings of the rested cut until it is carved, if it is kept for long
  * @param changes what may happen, and what it does
  * @param central the cook that the plan expects; empty if it does not come to its end
  * @param cautions about it
@@ -44,6 +45,7 @@ public record PlanSheet(
     Optional<FireForecast> fire,
     Optional<Purchase> purchase,
     Optional<SearTable> sears,
+    List<Keeping> keepings,
     List<PlanChange> changes,
     Optional<SimulationResult> central,
     List<Caution> cautions,
@@ -54,6 +56,7 @@ public record PlanSheet(
     steps = List.copyOf(steps);
     lines = List.copyOf(lines);
     problems = List.copyOf(problems);
+    keepings = List.copyOf(keepings);
     changes = List.copyOf(changes);
     cautions = List.copyOf(cautions);
   }

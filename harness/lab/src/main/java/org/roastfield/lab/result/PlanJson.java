@@ -12,6 +12,7 @@ import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.plan.FireForecast;
+import org.roastfield.lab.plan.Keeping;
 import org.roastfield.lab.plan.Lateness;
 import org.roastfield.lab.plan.PlanChange;
 import org.roastfield.lab.plan.PlanClock;
@@ -82,6 +83,8 @@ public final class PlanJson {
     sheet.fire().ifPresent(fire -> root.set("fire", fire(fire)));
     sheet.purchase().ifPresent(purchase -> root.set("purchase", purchase(purchase)));
     sheet.sears().ifPresent(sears -> sears(root.putArray("sears"), sears));
+    ArrayNode keepings = root.putArray("keeping");
+    sheet.keepings().forEach(one -> keepings.add(keeping(one)));
     changes(root.putArray("what_if"), sheet.changes());
     root.set("core", core(plan));
     ResultJson.addCautions(root, sheet.cautions());
@@ -187,6 +190,14 @@ public final class PlanJson {
             .put("later_s", Json.seconds(late.later()));
     late.chance().ifPresent(chance -> node.put("chance_all_the_same", chance));
     return node;
+  }
+
+  private static ObjectNode keeping(Keeping one) {
+    return Json.object()
+        .put("how", one.how())
+        .put("core_carved_degC", Json.celsius(one.carved()))
+        .put("core_highest_degC", Json.celsius(one.highest()))
+        .put("surface_carved_degC", Json.celsius(one.surface()));
   }
 
   private static ObjectNode fire(FireForecast fire) {

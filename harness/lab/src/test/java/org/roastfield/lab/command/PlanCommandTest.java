@@ -405,6 +405,20 @@ class PlanCommandTest {
         .replace("air: 110 °C, walls: 114 °C", "air: 120 °C, walls: 124 °C");
   }
 
+  /** In a box the cut cools less than under foil, and carryover goes on. */
+  @Test
+  void keeping_isComparedInABoxAndInWarmAir() throws IOException {
+    plan(cook);
+    JsonNode keeping = json().get("keeping");
+    assertEquals(3, keeping.size());
+    double own = keeping.at("/0/core_carved_degC").asDouble();
+    assertTrue(keeping.at("/1/core_carved_degC").asDouble() > own, keeping.toString());
+    assertTrue(keeping.at("/2/core_carved_degC").asDouble() > own, keeping.toString());
+    for (JsonNode one : keeping) {
+      assertTrue(one.get("core_highest_degC").asDouble() >= one.get("core_carved_degC").asDouble());
+    }
+  }
+
   private static String withPit(String pit) {
     return published().replaceFirst("(?m)^plan: .*$", "plan:\n  pit: " + pit);
   }

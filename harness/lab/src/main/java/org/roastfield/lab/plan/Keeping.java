@@ -1,0 +1,126 @@
+package org.roastfield.lab.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.roastfield.core.chamber.HoldBox;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.plan.Milestone;
+import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.Role;
+import org.roastfield.core.simulation.Outcome;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.core.simulation.StageResult;
+import org.roastfield.core.surface.Convection;
+import org.roastfield.core.surface.Radiation;
+import org.roastfield.core.surface.Signal;
+import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.units.Temperatures;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.StageSetup;
+import org.roastfield.lab.timeline.TemperatureScale;
+
+/**
+ * What becomes of the expected cook from its least rest to carving, kept in one way or another.
+ *
+ * @param how in words
+ * @param carved core when it is carved [K]
+ * @param highest core of the whole cook [K]
+ * @param surface when it is carved [K]
+ */
+public record Keeping(String how, double carved, double highest, double surface) {
+
+  /** Shorter waits are not worth a choice [s]. */
+  private static final double WORTH_A_CHOICE = 300;
+
+  /** Air of a warm cabinet [K]: 60 °C, above the 57 °C that hot food is held at; assumed. */
+  private static final double CABINET = Temperatures.celsius(60);
+
+  /** Convection in it [W/(m²·K)]; assumed. */
+  private static final double CABINET_CONVECTION = 6;
+
+  private static final double EMISSIVITY = 0.9;
+
+  /** The ways, first that of the file; empty if it is not kept for long, or does not get there. */
+  static List<Keeping> of(
+      CookFile file, Cook middle, List<Role> roles, Plan plan, double leastRest) {
+    double carve = plan.milestone(Milestone.Kind.CARVE).time().median();
+    if (!(plan.held().median() >= WORTH_A_CHOICE) || !Double.isFinite(carve)) {
+      return List.of();
+    }
+    Cook expected = CentralCook.of(middle, roles, plan, leastRest);
+    List<Keeping> all = new ArrayList<>();
+    ways(file)
+        .forEach(
+            (how, law) -> of(how, kept(expected, roles, law, leastRest, plan)).ifPresent(all::add));
+    return List.copyOf(all);
+  }
+
+  private static Map<String, Optional<SurfaceLaw>> ways(CookFile file) {
+    List<StageSetup> stages = file.stages();
+    double room = stages.get(stages.size() - 1).upper().air();
+    Signal cabinet = Signal.constant(CABINET);
+    Map<String, Optional<SurfaceLaw>> ways = new LinkedHashMap<>();
+    ways.put("as the file has it", Optional.empty());
+    ways.put(
+        "in an insulated box",
+        Optional.of(new HoldBox(HoldBox.LOSS_COEFFICIENT, Math.min(room, CABINET)).law()));
+    ways.put(
+        String.format(Locale.ROOT, "in dry air at %.0f °C", Temperatures.toCelsius(CABINET)),
+        Optional.of(
+            SurfaceLaw.sum(
+                new Convection(CABINET_CONVECTION, cabinet), new Radiation(EMISSIVITY, cabinet))));
+    return ways;
+  }
+
+  /** The expected cook, kept under another law after its least rest. */
+  private static Cook kept(
+      Cook expected, List<Role> roles, Optional<SurfaceLaw> law, double leastRest, Plan plan) {
+    if (law.isEmpty()) {
+      return expected;
+    }
+    int rest = roles.indexOf(Role.REST);
+    List<Stage> stages = new ArrayList<>(expected.stages().subList(0, rest));
+    Stage own = expected.stages().get(rest);
+    stages.add(CentralCook.ending(own, StageEnd.after(leastRest)));
+    double carve = plan.lead() + plan.milestone(Milestone.Kind.CARVE).time().median();
+    stages.add(Stage.allRound("kept", law.get(), StageEnd.at(carve)));
+    return new Cook(expected.cut(), stages, expected.probes());
+  }
+
+  private static Optional<Keeping> of(String how, Cook cook) {
+    if (!(Simulator.withDefaults().run(cook) instanceof Outcome.Completed completed)) {
+      return Optional.empty();
+    }
+    SimulationResult result = completed.result();
+    StageResult last = result.stages().get(result.stages().size() - 1);
+    double highest =
+        result.stages().stream()
+            .mapToDouble(stage -> result.corePeak(stage).temperature())
+            .max()
+            .orElseThrow();
+    return Optional.of(new Keeping(how, last.coreAtEnd(), highest, last.upperSurfaceAtEnd()));
+  }
+
+  /** All of them in a line. */
+  static PlanLine line(List<Keeping> all, double held, TemperatureScale scale) {
+    List<String> words = new ArrayList<>();
+    for (Keeping one : all) {
+      words.add(
+          one.how
+              + " the middle is carved at "
+              + scale.text(one.carved)
+              + " after "
+              + scale.text(one.highest)
+              + " at its hottest");
+    }
+    return new PlanLine(
+        "keeping it", Words.duration(held) + " warm: " + String.join("; ", words), "assumed");
+  }
+}
