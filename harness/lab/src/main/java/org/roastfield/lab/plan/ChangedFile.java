@@ -8,13 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.plan.Role;
 import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.CookFileException;
 import org.roastfield.lab.files.CookFileReader;
 import org.roastfield.lab.files.CookFileWriter;
 import org.roastfield.lab.files.Dimension;
 import org.roastfield.lab.files.Quantities;
 import org.roastfield.lab.files.Statement;
 
-/** A cook file in which the gentle heat is another. */
+/** A cook file in which the gentle heat, or the sear, is another. */
 final class ChangedFile {
 
   /** Air around a cut under an open lid [°C]: 20-50 K above a mild day's; assumed. */
@@ -30,19 +31,42 @@ final class ChangedFile {
 
   /** With gentle heat whose air and walls are so much hotter [K]; empty if a stage has none. */
   Optional<CookFile> hotter(double kelvin) {
-    return changed(stage -> chamber(stage).map(chamber -> heated(stage, chamber, kelvin)));
+    return changed(
+        Role.GENTLE, stage -> chamber(stage).map(chamber -> heated(stage, chamber, kelvin)));
+  }
+
+  /**
+   * With sears whose metal, or else air and walls, are so much hotter [K]; empty if there is
+   * neither, or it would be hotter than a file may say.
+   */
+  Optional<CookFile> hotterSear(double kelvin) {
+    try {
+      return changed(
+          Role.SEAR,
+          stage ->
+              keys(stage, "contact")
+                  .map(contact -> heated(stage, "contact", contact, List.of("plate"), kelvin))
+                  .or(() -> chamber(stage).map(chamber -> heated(stage, chamber, kelvin))));
+    } catch (CookFileException beyond) {
+      return Optional.empty();
+    }
   }
 
   private static Statement.Keys heated(
       Statement.Keys stage, Statement.Keys chamber, double kelvin) {
-    Statement.Keys hot = chamber;
-    for (String key : List.of("air", "walls")) {
-      if (chamber.value(key).orElse(null) instanceof Statement.Text text) {
+    return heated(stage, "chamber", chamber, List.of("air", "walls"), kelvin);
+  }
+
+  private static Statement.Keys heated(
+      Statement.Keys stage, String part, Statement.Keys keys, List<String> which, double kelvin) {
+    Statement.Keys hot = keys;
+    for (String key : which) {
+      if (keys.value(key).orElse(null) instanceof Statement.Text text) {
         double temperature = Quantities.temperature(text.text()) + kelvin;
         hot = hot.with(key, Dimension.TEMPERATURE.exactText(temperature));
       }
     }
-    return stage.with("chamber", hot);
+    return stage.with(part, hot);
   }
 
   /**
@@ -64,6 +88,7 @@ final class ChangedFile {
     Statement lid =
         Statement.keys().with("open-air", OPEN_AIR).with("openings", new Statement.Items(openings));
     return changed(
+        Role.GENTLE,
         stage ->
             chamber(stage).isPresent() && stage.value("lid").isEmpty()
                 ? Optional.of(stage.with("lid", lid))
@@ -71,8 +96,12 @@ final class ChangedFile {
   }
 
   private static Optional<Statement.Keys> chamber(Statement.Keys stage) {
+    return keys(stage, "chamber");
+  }
+
+  private static Optional<Statement.Keys> keys(Statement.Keys stage, String part) {
     return stage
-        .value("chamber")
+        .value(part)
         .filter(Statement.Keys.class::isInstance)
         .map(Statement.Keys.class::cast);
   }
@@ -82,12 +111,12 @@ final class ChangedFile {
     Optional<Statement.Keys> of(Statement.Keys stage);
   }
 
-  private Optional<CookFile> changed(StageChange change) {
+  private Optional<CookFile> changed(Role role, StageChange change) {
     Statement.Items stages = (Statement.Items) file.statements().value("stages").orElseThrow();
     List<Statement> changed = new ArrayList<>();
     for (int i = 0; i < stages.items().size(); i++) {
       Statement.Keys stage = (Statement.Keys) stages.items().get(i);
-      if (roles.get(file.stages().get(i).firstStage()) != Role.GENTLE) {
+      if (roles.get(file.stages().get(i).firstStage()) != role) {
         changed.add(stage);
         continue;
       }

@@ -80,8 +80,13 @@ final class PlanChanges {
   }
 
   private PlannedCook planned(CookFile other, List<Role> otherRoles) {
+    return planned(other, otherRoles, display);
+  }
+
+  /** The cook of another file, decided by the same display. */
+  static PlannedCook planned(CookFile other, List<Role> roles, Probe display) {
     VariedCook cook = VariedCook.planned(other, display);
-    return new PlannedCook(cook, otherRoles, cook.probe(cook.channels().get(0)));
+    return new PlannedCook(cook, roles, cook.probe(cook.channels().get(0)));
   }
 
   private Optional<PlanChange> opened(ChangedFile changed) {

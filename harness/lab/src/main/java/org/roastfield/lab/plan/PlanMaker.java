@@ -123,7 +123,8 @@ public final class PlanMaker {
             result ->
                 file.notes().plan().plates().map(plates -> Purchase.of(plates, leftAfter(result))));
     double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
-    Optional<SearTable> sears = SearTable.of(request, held, file.notes().wishes().crust());
+    Optional<SearTable> sears =
+        SearTable.of(request, held, file.notes().wishes().crust(), this::hotterSear);
     List<PlanChange> changes =
         new PlanChanges(request, plan, cook, ask.display(), simulator).list(ask.scale());
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
@@ -156,6 +157,12 @@ public final class PlanMaker {
         central,
         central.map(r -> Cautions.of(file, r, ask.scale())).orElse(List.of()),
         ask.scale());
+  }
+
+  private Optional<PlannedCook> hotterSear(double kelvin) {
+    return new ChangedFile(file, roles)
+        .hotterSear(kelvin)
+        .map(other -> PlanChanges.planned(other, roles, ask.display()));
   }
 
   private static Optional<Lateness> none() {

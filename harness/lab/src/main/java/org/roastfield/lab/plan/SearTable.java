@@ -1,10 +1,13 @@
 package org.roastfield.lab.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.roastfield.core.plan.PlanRequest;
+import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.SearOutcome;
 import org.roastfield.core.plan.SearPlanner;
 import org.roastfield.core.plan.SearSchedule;
@@ -17,13 +20,26 @@ import org.roastfield.lab.files.Wishes;
  * @param own the cook file's own sear
  * @param lengths sears like it that are shorter and longer, and itself, in order of length
  * @param others in other rounds or in another order, as long as it
+ * @param heats sears as long, and twice as long, of other heat
  * @param wished crust, if one is
  */
 public record SearTable(
     SearOutcome own,
     List<SearOutcome> lengths,
     List<SearOutcome> others,
+    List<Heated> heats,
     Optional<Wishes.Crust> wished) {
+
+  /**
+   * A sear of other heat.
+   *
+   * @param hotter than the file's, metal or else air [K]
+   * @param outcome of it
+   */
+  public record Heated(double hotter, SearOutcome outcome) {}
+
+  /** How much hotter sears are tried [K]. */
+  private static final double[] HOTTER = {-40, 40, 80};
 
   private static final double[] LENGTHS = {0.5, 0.75, 1, 1.5, 2, 3};
 
@@ -37,14 +53,20 @@ public record SearTable(
   public SearTable {
     lengths = List.copyOf(lengths);
     others = List.copyOf(others);
+    heats = List.copyOf(heats);
   }
 
   /**
    * Sears of a request; empty if its cook has none, or one that does not end by the clock.
    *
    * @param held how long it is kept after its rest [s]
+   * @param hotter the cook with a sear so much hotter [K], if there can be one
    */
-  static Optional<SearTable> of(PlanRequest request, double held, Optional<Wishes.Crust> wished) {
+  static Optional<SearTable> of(
+      PlanRequest request,
+      double held,
+      Optional<Wishes.Crust> wished,
+      DoubleFunction<Optional<PlannedCook>> hotter) {
     Optional<SearSchedule> found = request.cook().sear(SearPlanner.middle(request.prior()));
     if (found.isEmpty()) {
       return Optional.empty();
@@ -70,7 +92,26 @@ public record SearTable(
             all.get(2),
             all.subList(0, LENGTHS.length),
             all.subList(LENGTHS.length, all.size()),
+            heats(request, own, held, hotter),
             wished));
+  }
+
+  private static List<Heated> heats(
+      PlanRequest request,
+      SearSchedule own,
+      double held,
+      DoubleFunction<Optional<PlannedCook>> hotter) {
+    SearSchedule twice = new SearSchedule(2 * own.duration(), own.rounds(), own.order());
+    List<Heated> heats = new ArrayList<>();
+    for (double kelvin : HOTTER) {
+      Optional<PlannedCook> cook = hotter.apply(kelvin);
+      if (cook.isPresent()) {
+        SearTrade trade =
+            SearPlanner.withDefaults().trade(request.with(cook.get()), List.of(own, twice), held);
+        trade.outcomes().forEach(outcome -> heats.add(new Heated(kelvin, outcome)));
+      }
+    }
+    return heats;
   }
 
   /** All of them, those that differ in length first. */
@@ -111,9 +152,28 @@ public record SearTable(
           new SearTrade(all())
               .leastGrey(from)
               .map(best -> words(best.schedule()) + " gets there, " + result(best))
-              .orElse("no sear up to three times as long gets there, so hotter metal"));
+              .orElseGet(() -> "no sear up to three times as long gets there; " + byHeat(from)));
     }
     return new PlanLine("sear", text.toString(), "assumed");
+  }
+
+  /** The sear of other heat that gets there with the least grey ring. */
+  private String byHeat(double from) {
+    return heats.stream()
+        .filter(one -> one.outcome().crust().middle() >= from && one.outcome().early())
+        .min(Comparator.comparingDouble(one -> one.outcome().grey()))
+        .map(one -> words(one) + " does, " + result(one.outcome()))
+        .orElse("nor does one 80 K hotter and twice as long");
+  }
+
+  /** A sear of other heat in words. */
+  public static String words(Heated one) {
+    return String.format(
+        Locale.ROOT,
+        "%s, %.0f K %s",
+        words(one.outcome().schedule()),
+        Math.abs(one.hotter()),
+        one.hotter() > 0 ? "hotter" : "cooler");
   }
 
   private static String result(SearOutcome outcome) {

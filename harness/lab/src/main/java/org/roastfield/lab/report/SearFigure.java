@@ -87,19 +87,28 @@ final class SearFigure {
     return new Curve(name, role, points);
   }
 
+  private static List<String> row(String words, SearOutcome one) {
+    return List.of(
+        words,
+        Numbers.decimal(Temperatures.toCelsius(one.reading()), 1),
+        Numbers.decimal(one.crust().low(), 0),
+        Numbers.decimal(one.crust().middle(), 0),
+        Numbers.decimal(one.crust().high(), 0),
+        Numbers.decimal(MILLIMETRES * one.grey(), 1),
+        Numbers.decimal(100 * one.within(), 0),
+        one.early() ? "yes" : "no");
+  }
+
   private Table numbers() {
     List<List<String>> rows = new ArrayList<>();
     for (SearOutcome one : table.all()) {
       rows.add(
-          List.of(
+          row(
               SearTable.words(one.schedule()) + (one.equals(table.own()) ? " (the file's)" : ""),
-              Numbers.decimal(Temperatures.toCelsius(one.reading()), 1),
-              Numbers.decimal(one.crust().low(), 0),
-              Numbers.decimal(one.crust().middle(), 0),
-              Numbers.decimal(one.crust().high(), 0),
-              Numbers.decimal(MILLIMETRES * one.grey(), 1),
-              Numbers.decimal(100 * one.within(), 0),
-              one.early() ? "yes" : "no"));
+              one));
+    }
+    for (SearTable.Heated one : table.heats()) {
+      rows.add(row(SearTable.words(one), one.outcome()));
     }
     return Table.ofNumbers(
         "Sears last, first and both; even: share of the volume within 2.5 K of the wish",

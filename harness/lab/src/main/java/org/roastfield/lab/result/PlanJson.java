@@ -227,23 +227,26 @@ public final class PlanJson {
   }
 
   private static void sears(ArrayNode array, SearTable sears) {
-    for (SearOutcome one : sears.all()) {
-      SearSchedule schedule = one.schedule();
-      array
-          .addObject()
-          .put("order", schedule.order().name())
-          .put("length_s", Json.seconds(schedule.duration()))
-          .put("rounds", schedule.rounds())
-          .put("of_the_file", one.equals(sears.own()))
-          .put("core_at_pull_degC", Json.celsius(one.reading()))
-          .put("final_core_degC", Json.celsius(one.finalCore()))
-          .put("core_as_wished", one.early())
-          .put("browning_low", Json.millionths(one.crust().low()))
-          .put("browning", Json.millionths(one.crust().middle()))
-          .put("browning_high", Json.millionths(one.crust().high()))
-          .put("beyond_wish_m", Json.millionths(one.grey()))
-          .put("even_share", Json.millionths(one.within()));
-    }
+    sears.all().forEach(one -> array.add(sear(one, 0, one.equals(sears.own()))));
+    sears.heats().forEach(one -> array.add(sear(one.outcome(), one.hotter(), false)));
+  }
+
+  private static ObjectNode sear(SearOutcome one, double hotter, boolean own) {
+    SearSchedule schedule = one.schedule();
+    return Json.object()
+        .put("order", schedule.order().name())
+        .put("length_s", Json.seconds(schedule.duration()))
+        .put("rounds", schedule.rounds())
+        .put("hotter_K", hotter)
+        .put("of_the_file", own)
+        .put("core_at_pull_degC", Json.celsius(one.reading()))
+        .put("final_core_degC", Json.celsius(one.finalCore()))
+        .put("core_as_wished", one.early())
+        .put("browning_low", Json.millionths(one.crust().low()))
+        .put("browning", Json.millionths(one.crust().middle()))
+        .put("browning_high", Json.millionths(one.crust().high()))
+        .put("beyond_wish_m", Json.millionths(one.grey()))
+        .put("even_share", Json.millionths(one.within()));
   }
 
   private static void changes(ArrayNode array, List<PlanChange> changes) {

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -416,6 +417,32 @@ class PlanCommandTest {
     assertTrue(keeping.at("/2/core_carved_degC").asDouble() > own, keeping.toString());
     for (JsonNode one : keeping) {
       assertTrue(one.get("core_highest_degC").asDouble() >= one.get("core_carved_degC").asDouble());
+    }
+  }
+
+  /** Of two sears as long, that over hotter metal browns more and is pulled sooner. */
+  @Test
+  void sears_areTriedInOtherHeat() throws IOException {
+    plan(cook);
+    List<JsonNode> heats = new ArrayList<>();
+    double length = 0;
+    for (JsonNode sear : json().get("sears")) {
+      if (sear.get("of_the_file").asBoolean()) {
+        length = sear.get("length_s").asDouble();
+        heats.add(sear);
+      } else if (sear.get("hotter_K").asDouble() != 0
+          && sear.get("length_s").asDouble() == length) {
+        heats.add(sear);
+      }
+    }
+    assertEquals(4, heats.size());
+    heats.sort(Comparator.comparingDouble(sear -> sear.get("hotter_K").asDouble()));
+    for (int i = 1; i < heats.size(); i++) {
+      JsonNode cooler = heats.get(i - 1);
+      JsonNode hotter = heats.get(i);
+      assertTrue(hotter.get("browning").asDouble() > cooler.get("browning").asDouble());
+      assertTrue(
+          hotter.get("core_at_pull_degC").asDouble() < cooler.get("core_at_pull_degC").asDouble());
     }
   }
 
