@@ -162,7 +162,7 @@ public final class CookFileReader {
         cut.handling(),
         section
             .optional("plan")
-            .map(e -> PlanReader.read(e, serves, doneness, cut.cut().shape(), facts))
+            .map(e -> PlanReader.read(e, serves, doneness, cut.cut().shape(), taper, facts))
             .orElse(PlanWishes.none()));
   }
 

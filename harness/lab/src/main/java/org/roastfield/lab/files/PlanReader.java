@@ -23,6 +23,7 @@ final class PlanReader {
     "rest-at-most",
     "fire-ready",
     "pit",
+    "across",
     "people",
     "portion",
     "trim",
@@ -33,11 +34,13 @@ final class PlanReader {
   private final Section section;
   private final Optional<LocalDateTime> serves;
   private final Shape shape;
+  private final boolean tapers;
 
-  private PlanReader(Section section, Optional<LocalDateTime> serves, Shape shape) {
+  private PlanReader(Section section, Optional<LocalDateTime> serves, Shape shape, boolean tapers) {
     this.section = section;
     this.serves = serves;
     this.shape = shape;
+    this.tapers = tapers;
   }
 
   /**
@@ -45,14 +48,16 @@ final class PlanReader {
    *
    * @param serves when the file says that the cut is served
    * @param doneness whether doneness is wished, beside which no core is
+   * @param tapers whether the cut is a taper
    */
   static PlanWishes read(
       Entry entry,
       Optional<LocalDateTime> serves,
       boolean doneness,
       Shape shape,
+      boolean tapers,
       List<Fact> facts) {
-    PlanReader reader = new PlanReader(entry.section(KEYS), serves, shape);
+    PlanReader reader = new PlanReader(entry.section(KEYS), serves, shape, tapers);
     PlanWishes wishes = reader.wishes(doneness);
     entry.collect("plan", facts);
     return wishes;
@@ -80,6 +85,7 @@ final class PlanReader {
         most,
         time("fire-ready", 60),
         section.optional("pit").map(PlanReader::pit),
+        across(),
         plates(),
         section.optional("salt").map(this::salt));
   }
@@ -142,6 +148,14 @@ final class PlanReader {
     return new PlanWishes.Minimum(
         temperature(section.required("core")),
         section.quantity("chance", Dimension.SHARE, 0.5, 0.99));
+  }
+
+  private OptionalDouble across() {
+    OptionalDouble kelvin = number("across", Dimension.TEMPERATURE_DIFFERENCE, 1, 60);
+    if (kelvin.isPresent() && !tapers) {
+      throw section.required("across").error("it beside a taper, which can lie two ways");
+    }
+    return kelvin;
   }
 
   private static PlanWishes.Pit pit(Entry entry) {

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param restAtMost longest such time [s]
  * @param fireReady time from lighting until the chamber is steady [s]
  * @param pit whose fire it is, which says how long that takes if {@code fireReady} does not
+ * @param across how much hotter one side of the chamber is than the other [K]
  * @param plates how much to buy for
  * @param salt to be put on ahead
  */
@@ -34,6 +35,7 @@ public record PlanWishes(
     OptionalDouble restAtMost,
     OptionalDouble fireReady,
     Optional<Pit> pit,
+    OptionalDouble across,
     Optional<Plates> plates,
     Optional<Salt> salt) {
 
@@ -50,6 +52,7 @@ public record PlanWishes(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
+          OptionalDouble.empty(),
           Optional.empty(),
           Optional.empty());
 

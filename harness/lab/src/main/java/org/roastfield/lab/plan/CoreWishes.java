@@ -1,6 +1,8 @@
 package org.roastfield.lab.plan;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.roastfield.core.outcome.DonenessScale;
 import org.roastfield.core.plan.CoreWish;
 import org.roastfield.core.shape.Taper;
@@ -32,32 +34,33 @@ record CoreWishes(CoreWish wish, String words) {
           "no wish for the final core: say plan: {core: 57 °C}, or wishes: {scale: trade, doneness:"
               + " medium}");
     }
-    DonenessScale scale = wishes.scale().get();
-    String degree = wishes.doneness().get(thickest(file));
+    int third =
+        wishes.doneness().size() == 1 || file.taper().isEmpty() ? 0 : thickest(file.taper().get());
+    return named(wishes, third);
+  }
+
+  private static CoreWishes named(Wishes wishes, int third) {
+    DonenessScale scale = wishes.scale().orElseThrow();
+    String degree = wishes.doneness().get(third);
     List<String> bands = scale.bands().stream().map(DonenessScale.Band::name).toList();
     return new CoreWishes(
         CoreWish.of(scale, bands.indexOf(degree)), degree + ", " + scale.name() + " scale");
   }
 
-  /**
-   * A taper's cook is that of its thickest station, so the wish is that of the third it lies in.
-   */
-  private static int thickest(CookFile file) {
-    if (file.notes().wishes().doneness().size() == 1 || file.taper().isEmpty()) {
-      return 0;
-    }
-    double most = 0;
-    int index = 0;
+  /** The wishes of the thirds of a taper, alike where the file has one for all. */
+  static List<CoreWishes> ofThirds(CookFile file) {
+    Wishes wishes = file.notes().wishes();
+    boolean each = file.notes().plan().core().isEmpty() && wishes.doneness().size() > 1;
+    CoreWishes all = of(file);
+    return IntStream.range(0, Taper.THIRDS)
+        .mapToObj(third -> each ? named(wishes, third) : all)
+        .toList();
+  }
+
+  /** Third in which the thickest station of a taper lies, whose cook its file's cook is. */
+  static int thickest(Taper taper) {
     List<Double> across =
-        file.taper().get().stations(Taper.THIRDS).stream()
-            .map(s -> s.crossSection().thickness())
-            .toList();
-    for (int i = 0; i < across.size(); i++) {
-      if (across.get(i) > most) {
-        most = across.get(i);
-        index = i;
-      }
-    }
-    return index;
+        taper.stations(Taper.THIRDS).stream().map(s -> s.crossSection().thickness()).toList();
+    return across.indexOf(Collections.max(across));
   }
 }

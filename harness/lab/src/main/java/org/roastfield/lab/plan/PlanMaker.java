@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
+import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.outcome.CookedCut;
 import org.roastfield.core.outcome.Juice;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Minimum;
 import org.roastfield.core.plan.Plan;
@@ -49,6 +51,7 @@ public final class PlanMaker {
   private final CoreWishes wish;
   private final ServiceTimes times;
   private final Optional<SaltPlan> salt;
+  private final Optional<TaperStations> taper;
   private final Optional<FireForecast> lighting;
   private final double fireReady;
 
@@ -64,6 +67,7 @@ public final class PlanMaker {
     this.wish = CoreWishes.of(file);
     this.times = ServiceTimes.of(file, ask.service(), ask.zone());
     this.salt = salt(file);
+    this.taper = file.taper().map(any -> TaperStations.of(file));
     this.lighting = fire(0);
     this.fireReady =
         file.notes()
@@ -126,12 +130,15 @@ public final class PlanMaker {
     Optional<SearTable> sears =
         SearTable.of(request, held, file.notes().wishes().crust(), this::hotterSear);
     List<PlanChange> changes =
-        new PlanChanges(request, plan, cook, ask.display(), simulator).list(ask.scale());
+        new PlanChanges(request.withStations(List.of()), plan, cook, ask.display(), simulator)
+            .list(ask.scale());
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
     Optional<FireForecast> fire = fire(plan);
     List<PlanLine> statements =
         new ArrayList<>(
             lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt));
+    taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
+    taper.flatMap(thirds -> lie(thirds, request)).ifPresent(statements::add);
     fire.map(one -> one.line(fireReady)).ifPresent(statements::add);
     List<Keeping> keepings =
         Keeping.of(file, cook.apply(belief.middle()), roles, plan, request.service().leastRest());
@@ -180,8 +187,45 @@ public final class PlanMaker {
     return PlanRequest.of(new PlannedCook(cook, roles, probe), belief.prior(), wish.wish())
         .with(times.service(file, Double.NEGATIVE_INFINITY))
         .withMinima(minima)
+        .withStations(taper.map(thirds -> thirds.others(this::hotter, 0)).orElse(List.of()))
         .withPreparations(preparations())
         .withDraws(ask.members(), ask.seed());
+  }
+
+  /** Cooks in gentle heat that is so much hotter than stated [K]. */
+  private Function<ParameterPoint, Cook> hotter(double kelvin) {
+    return kelvin == 0
+        ? cook
+        : PlanChanges.planned(
+                new ChangedFile(file, roles)
+                    .hotter(kelvin)
+                    .orElseThrow(
+                        () ->
+                            new UnplannableException(
+                                "plan.across: gentle heat must be that of a chamber with an air")),
+                roles,
+                ask.display())
+            .cooks();
+  }
+
+  /** Both ways in which a taper may lie in a chamber with a hotter side, from fewer draws. */
+  private Optional<PlanLine> lie(TaperStations thirds, PlanRequest request) {
+    OptionalDouble across = file.notes().plan().across();
+    return across.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            thirds.lie(
+                lying(thirds, request, across.getAsDouble()),
+                lying(thirds, request, -across.getAsDouble()),
+                ask.scale()));
+  }
+
+  private Plan lying(TaperStations thirds, PlanRequest request, double across) {
+    return planner.plan(
+        request
+            .with(request.cook().with(hotter(thirds.hotterAtPlanned(across))))
+            .withStations(thirds.others(this::hotter, across))
+            .withDraws(few(), ask.seed()));
   }
 
   private List<Preparation> preparations() {

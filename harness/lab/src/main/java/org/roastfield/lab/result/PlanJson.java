@@ -10,6 +10,7 @@ import org.roastfield.core.plan.SearOutcome;
 import org.roastfield.core.plan.SearSchedule;
 import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Spread;
+import org.roastfield.core.plan.Station;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.plan.FireForecast;
 import org.roastfield.lab.plan.Keeping;
@@ -73,6 +74,8 @@ public final class PlanJson {
     root.set("service", service(sheet));
     root.set("pull", pull(sheet));
     root.set("final_core_degC", celsius(plan.finalCore()));
+    ArrayNode stations = root.putArray("stations");
+    plan.stations().forEach(one -> stations.add(station(one)));
     root.set("chances", chances(plan));
     root.set("kept_warm_s", seconds(plan.held()));
     root.set("core_after_sear", searCheck(plan.searCheck()));
@@ -190,6 +193,16 @@ public final class PlanJson {
             .put("later_s", Json.seconds(late.later()));
     late.chance().ifPresent(chance -> node.put("chance_all_the_same", chance));
     return node;
+  }
+
+  private static ObjectNode station(Station.Result one) {
+    ObjectNode node =
+        Json.object()
+            .put("name", one.name())
+            .put("wish_low_degC", Json.celsius(one.wish().low()))
+            .put("wish_high_degC", Json.celsius(one.wish().high()));
+    node.set("final_core_degC", celsius(one.finalCore()));
+    return node.put("final_core_under", one.chanceUnder()).put("final_core_over", one.chanceOver());
   }
 
   private static ObjectNode keeping(Keeping one) {

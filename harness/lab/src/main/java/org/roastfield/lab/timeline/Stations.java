@@ -46,7 +46,8 @@ public final class Stations {
         .orElseThrow();
   }
 
-  private static String name(int index, List<Taper.Station> places) {
+  /** Name of one of the thirds, such as "thin end". */
+  public static String name(int index, List<Taper.Station> places) {
     if (index == 1) {
       return "middle";
     }

@@ -446,6 +446,47 @@ class PlanCommandTest {
     }
   }
 
+  private static String lamb() throws IOException {
+    return Files.readString(Path.of("../../datasets/cooks/boathouse-lamb-leg/cook.yaml"));
+  }
+
+  /** A taper is planned by its thick end; its thinner thirds get hotter, each with its own wish. */
+  @Test
+  void taper_isPlannedByItsThirds() throws IOException {
+    Run run = plan(write("lamb.yaml", lamb()));
+    assertEquals(0, run.code(), run.err());
+    assertEquals(List.of(), complaints());
+    JsonNode middle = json().at("/stations/0");
+    JsonNode thin = json().at("/stations/1");
+    assertEquals("middle", middle.get("name").asText());
+    assertEquals("thin end", thin.get("name").asText());
+    double thick = json().at("/final_core_degC/q50").asDouble();
+    double halfway = middle.at("/final_core_degC/q50").asDouble();
+    assertTrue(thick < halfway, json().toString());
+    assertTrue(halfway < thin.at("/final_core_degC/q50").asDouble(), json().toString());
+    assertTrue(middle.get("wish_high_degC").asDouble() <= thin.get("wish_low_degC").asDouble());
+    assertTrue(run.out().contains("the display is read in the thick end"), run.out());
+  }
+
+  /** Its thin end is to be well done: towards the heat with it. */
+  @Test
+  void taper_liesAsItsWishesNeed() throws IOException {
+    plan(write("lamb.yaml", lamb() + "\nplan: {across: 20 K}\n"));
+    assertTrue(statement("how it lies").startsWith("with its thin end towards the heat"));
+    String pale = lamb().replaceFirst("doneness: \\{.*", "doneness: medium-rare");
+    plan(write("even.yaml", pale + "\nplan: {across: 20 K}\n"));
+    assertTrue(statement("how it lies").startsWith("with its thick end towards the heat"));
+  }
+
+  private String statement(String subject) throws IOException {
+    for (JsonNode one : json().get("statements")) {
+      if (one.get("subject").asText().equals(subject)) {
+        return one.get("text").asText();
+      }
+    }
+    throw new AssertionError("no statement of " + subject);
+  }
+
   private static String withPit(String pit) {
     return published().replaceFirst("(?m)^plan: .*$", "plan:\n  pit: " + pit);
   }

@@ -49,6 +49,7 @@ class CookSchemaTest {
               "humidity-missing",
               "negative-thickness",
               "no-such-day",
+              "plan-across-of-no-taper",
               "plan-certain-minimum",
               "plan-core-beside-doneness",
               "plan-earliest-of-another-day",
