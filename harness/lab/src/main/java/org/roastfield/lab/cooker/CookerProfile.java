@@ -87,7 +87,11 @@ public record CookerProfile(
    * @param tailShape of importance draws; NaN if there were none
    */
   public record Diagnosis(
-      String status, int starts, double agreement, double objective, int cooks, double tailShape) {}
+      String status, int starts, double agreement, double objective, int cooks, double tailShape) {
+
+    /** What a status may be. */
+    static final List<String> STATUSES = List.of("as-stated", "in-doubt", "misfit", "unchecked");
+  }
 
   /**
    * A log that a profile was made from.

@@ -1,11 +1,7 @@
 package org.roastfield.lab.cooker;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.roastfield.core.inference.ErrorModel;
@@ -18,14 +14,23 @@ import org.roastfield.core.parameter.Scale;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.CookFileException;
 import org.roastfield.lab.files.CookerProfileFile;
+import org.roastfield.lab.files.JsonFields;
 import org.roastfield.lab.result.Json;
 
 /** Cooker profiles as JSON, {@code cooker/1}. */
 public final class CookerProfileJson {
 
-  private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String IDENTIFIED = "identified";
   private static final String BY_PRIOR = "prior-dominated";
+  private static final String COORDINATES = "coordinates on each scale";
+
+  /** Parts of a unit that values for people are rounded to. */
+  private static final double VALUES = 1e6;
+
+  private static final double SHARES = 1e4;
+
+  /** Of a covariance computed twice, relative. */
+  private static final double ROUND_OFF = 1e-9;
 
   private CookerProfileJson() {}
 
@@ -43,9 +48,9 @@ public final class CookerProfileJson {
     for (int p = 0; p < profile.parameters().size(); p++) {
       parameters.add(parameter(profile, p));
     }
-    ArrayNode mean =
-        root.putObject("posterior").put("of", "coordinates on each scale").putArray("mean");
-    ArrayNode rows = ((ObjectNode) root.get("posterior")).putArray("covariance");
+    ObjectNode posterior = root.putObject("posterior").put("of", COORDINATES);
+    ArrayNode mean = posterior.putArray("mean");
+    ArrayNode rows = posterior.putArray("covariance");
     for (int a = 0; a < profile.parameters().size(); a++) {
       mean.add(profile.belief().mean()[a]);
       ArrayNode row = rows.addArray();
@@ -81,17 +86,25 @@ public final class CookerProfileJson {
         Json.object()
             .put("id", parameter.id())
             .put("unit", parameter.unit())
-            .put("scale", parameter.scale().name().toLowerCase(Locale.ROOT));
+            .put("scale", word(parameter.scale()));
     node.putObject("prior")
         .put("median", parameter.median())
         .put("spread", parameter.spread())
         .put("low", parameter.low())
         .put("high", parameter.high())
         .put("source", parameter.source());
-    return node.put("median", Json.rounded(profile.value(p), 1e6))
-        .put("contraction", Json.rounded(profile.contraction(p), 1e4))
+    return node.put("median", Json.rounded(profile.value(p), VALUES))
+        .put("contraction", Json.rounded(profile.contraction(p), SHARES))
         .put("status", profile.isIdentified(p) ? IDENTIFIED : BY_PRIOR)
-        .put("between_cooks_spread", CookParameters.betweenCooks(parameter.id()));
+        .put("between_cooks_spread", between(profile, p));
+  }
+
+  private static double between(CookerProfile profile, int p) {
+    return CookParameters.betweenCooks(profile.parameters().get(p).id());
+  }
+
+  private static String word(Scale scale) {
+    return scale.name().toLowerCase(Locale.ROOT);
   }
 
   private static ObjectNode diagnosis(CookerProfile.Diagnosis found) {
@@ -120,91 +133,39 @@ public final class CookerProfileJson {
    * @throws CookFileException if it is of another model, or not what the schema says
    */
   public static CookerProfile read(CookerProfileFile file) {
-    Fields root = new Fields(file.path().getFileName() + "", "", tree(file));
+    JsonFields root = file.fields();
+    model(root);
+    root.text("roastfield_version");
+    List<JsonFields> stated = root.list("parameters");
+    ParameterSet parameters = ParameterSet.empty();
+    for (JsonFields each : stated) {
+      parameters = with(parameters, each);
+    }
+    CookerProfile profile =
+        new CookerProfile(
+            file.id(),
+            root.flag("made_up"),
+            root.flag("complete"),
+            parameters,
+            belief(root, parameters),
+            validity(root.inner("validity")),
+            errors(root),
+            diagnosis(root.inner("diagnosis")),
+            root.list("logs").stream().map(CookerProfileJson::log).toList());
+    for (int p = 0; p < stated.size(); p++) {
+      checkDerived(stated.get(p), profile, p);
+    }
+    return profile;
+  }
+
+  private static void model(JsonFields root) {
     String model = root.text("model_version");
     if (!major(model).equals(major(CookerProfile.MODEL))) {
       throw root.error(
-          "a profile of model " + model,
-          "one of model "
+          "model_version",
+          "a profile of model "
               + major(CookerProfile.MODEL)
               + ".x, since numbers of another model mean other things: calibrate the logs again");
-    }
-    ParameterSet parameters = ParameterSet.empty();
-    for (Fields each : root.list("parameters")) {
-      parameters = parameters.with(parameter(each));
-    }
-    Fields posterior = root.inner("posterior");
-    Fields errors = root.inner("errors_of_cores");
-    Fields validity = root.inner("validity");
-    Fields found = root.inner("diagnosis");
-    List<CookerProfile.Log> logs = new ArrayList<>();
-    for (Fields log : root.list("logs")) {
-      logs.add(
-          new CookerProfile.Log(
-              log.text("name"),
-              log.text("sha256"),
-              (int) log.number("readings"),
-              log.number("rms_K")));
-    }
-    try {
-      return new CookerProfile(
-          file.id(),
-          root.flag("made_up"),
-          root.flag("complete"),
-          parameters,
-          Prior.of(parameters, posterior.numbers("mean"), posterior.rows("covariance")),
-          new CookerProfile.Validity(
-              Temperatures.celsius(validity.number("coolest_air_degC")),
-              Temperatures.celsius(validity.number("hottest_air_degC")),
-              validity.number("thinnest_mm") / 1000,
-              validity.number("thickest_mm") / 1000),
-          new ErrorModel(
-              errors.number("drift_spread_K"),
-              errors.number("drift_time_s"),
-              errors.number("noise_K"),
-              0),
-          new CookerProfile.Diagnosis(
-              found.text("status"),
-              (int) found.number("starts"),
-              found.numberOrNone("agreement"),
-              found.number("objective_nat"),
-              (int) found.number("cooks"),
-              found.numberOrNone("tail_shape")),
-          logs);
-    } catch (IllegalArgumentException e) {
-      throw root.error("numbers that do not fit", String.valueOf(e.getMessage()));
-    }
-  }
-
-  private static Parameter parameter(Fields each) {
-    String id = each.text("id");
-    Parameter known;
-    try {
-      known = CookParameters.named(id);
-    } catch (IllegalArgumentException e) {
-      throw each.error("\"" + id + "\"", "a parameter of a cooker of this model");
-    }
-    if (known.owner() != Owner.COOKER) {
-      throw each.error("\"" + id + "\"", "a parameter of a cooker, not of a cut or probe");
-    }
-    Scale scale = known.scale();
-    if (!each.text("scale").equals(scale.name().toLowerCase(Locale.ROOT))) {
-      throw each.error("another scale", scale.name().toLowerCase(Locale.ROOT));
-    }
-    Fields prior = each.inner("prior");
-    try {
-      return new Parameter(
-          id,
-          each.text("unit"),
-          Owner.COOKER,
-          scale,
-          prior.number("median"),
-          prior.number("spread"),
-          prior.number("low"),
-          prior.number("high"),
-          prior.text("source"));
-    } catch (IllegalArgumentException e) {
-      throw each.error("a prior that does not hold", String.valueOf(e.getMessage()));
     }
   }
 
@@ -212,83 +173,116 @@ public final class CookerProfileJson {
     return version.replaceFirst("\\..*$", "");
   }
 
-  private static JsonNode tree(CookerProfileFile file) {
-    try {
-      return MAPPER.readTree(file.json());
-    } catch (IOException e) {
-      throw new CookFileException(file.path() + "", 1, 1, "no JSON", "a cooker profile");
-    }
+  private static ParameterSet with(ParameterSet parameters, JsonFields each) {
+    String id = each.word("id", ids(), "");
+    Parameter known = CookParameters.named(id);
+    each.word("unit", List.of(known.unit()), "");
+    each.word("scale", List.of(word(known.scale())), "");
+    JsonFields prior = each.inner("prior");
+    Parameter parameter =
+        each.guard(
+            "prior",
+            () ->
+                new Parameter(
+                    id,
+                    known.unit(),
+                    Owner.COOKER,
+                    known.scale(),
+                    any(prior, "median"),
+                    any(prior, "spread"),
+                    any(prior, "low"),
+                    any(prior, "high"),
+                    prior.text("source")));
+    return each.guard("id", () -> parameters.with(parameter));
   }
 
-  /** Fields of an object, each of which must be there. */
-  private record Fields(String file, String path, JsonNode node) {
+  private static List<String> ids() {
+    return CookParameters.all().of(Owner.COOKER).list().stream().map(Parameter::id).toList();
+  }
 
-    CookFileException error(String found, String expected) {
-      return new CookFileException(
-          file, 1, 1, (path.isEmpty() ? "" : path + ": ") + found, expected);
-    }
+  private static double any(JsonFields fields, String key) {
+    return fields.number(key, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
 
-    private JsonNode field(String key, boolean fits, String what) {
-      if (!fits) {
-        throw error(
-            node.has(key) ? "\"" + key + "\" of another kind" : "no key \"" + key + "\"",
-            "\"" + key + "\": " + what);
+  private static double least(JsonFields fields, String key, double low) {
+    return fields.number(key, low, Double.POSITIVE_INFINITY);
+  }
+
+  private static Prior belief(JsonFields root, ParameterSet parameters) {
+    JsonFields posterior = root.inner("posterior");
+    posterior.word("of", List.of(COORDINATES), "");
+    int n = parameters.size();
+    double[] mean = posterior.numbers("mean", n);
+    double[][] covariance = posterior.rows("covariance", n);
+    for (int a = 0; a < n; a++) {
+      Parameter parameter = parameters.get(a);
+      if (!(mean[a] >= parameter.lowest() && mean[a] <= parameter.highest())) {
+        throw posterior.error("mean", "that of " + parameter.id() + " within its bounds");
       }
-      return node.get(key);
-    }
-
-    String text(String key) {
-      return field(key, node.path(key).isTextual(), "a text").textValue();
-    }
-
-    boolean flag(String key) {
-      return field(key, node.path(key).isBoolean(), "true or false").booleanValue();
-    }
-
-    double number(String key) {
-      return field(key, node.path(key).isNumber(), "a number").doubleValue();
-    }
-
-    double numberOrNone(String key) {
-      return node.path(key).isNull() ? Double.NaN : number(key);
-    }
-
-    Fields inner(String key) {
-      return new Fields(file, key, field(key, node.path(key).isObject(), "an object"));
-    }
-
-    List<Fields> list(String key) {
-      List<Fields> list = new ArrayList<>();
-      for (JsonNode each : field(key, node.path(key).isArray(), "a list")) {
-        if (!each.isObject()) {
-          throw error("an entry of \"" + key + "\" that is no object", "objects");
+      for (int b = 0; b < a; b++) {
+        double scale = Math.sqrt(Math.abs(covariance[a][a] * covariance[b][b]));
+        if (!(Math.abs(covariance[a][b] - covariance[b][a]) <= ROUND_OFF * scale)) {
+          throw posterior.error("covariance", "the same above and below the diagonal");
         }
-        list.add(new Fields(file, key, each));
       }
-      return list;
     }
+    return posterior.guard("covariance", () -> Prior.of(parameters, mean, covariance));
+  }
 
-    double[] numbers(String key) {
-      return doubles(key, field(key, node.path(key).isArray(), "a list of numbers"));
+  private static CookerProfile.Validity validity(JsonFields stated) {
+    double coolest = least(stated, "coolest_air_degC", -Temperatures.celsius(0));
+    double thinnest = least(stated, "thinnest_mm", 0);
+    return new CookerProfile.Validity(
+        Temperatures.celsius(coolest),
+        Temperatures.celsius(least(stated, "hottest_air_degC", coolest)),
+        thinnest / 1000,
+        least(stated, "thickest_mm", thinnest) / 1000);
+  }
+
+  private static ErrorModel errors(JsonFields root) {
+    JsonFields stated = root.inner("errors_of_cores");
+    return root.guard(
+        "errors_of_cores",
+        () ->
+            new ErrorModel(
+                any(stated, "drift_spread_K"),
+                any(stated, "drift_time_s"),
+                any(stated, "noise_K"),
+                0));
+  }
+
+  private static CookerProfile.Diagnosis diagnosis(JsonFields stated) {
+    return new CookerProfile.Diagnosis(
+        stated.word("status", CookerProfile.Diagnosis.STATUSES, ""),
+        stated.whole("starts", 1),
+        stated.numberOrNone("agreement", 0, 1),
+        any(stated, "objective_nat"),
+        stated.whole("cooks", 0),
+        stated.numberOrNone("tail_shape", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+  }
+
+  private static CookerProfile.Log log(JsonFields stated) {
+    String sha256 = stated.text("sha256");
+    if (!sha256.matches("[0-9a-f]{64}")) {
+      throw stated.error("sha256", "64 digits 0-9a-f");
     }
+    return new CookerProfile.Log(
+        stated.text("name"), sha256, stated.whole("readings", 0), least(stated, "rms_K", 0));
+  }
 
-    double[][] rows(String key) {
-      List<double[]> rows = new ArrayList<>();
-      for (JsonNode row : field(key, node.path(key).isArray(), "a list of rows")) {
-        rows.add(doubles(key, row));
-      }
-      return rows.toArray(new double[0][]);
-    }
+  /** What follows from the posterior is there for people: a change of it by hand is a mistake. */
+  private static void checkDerived(JsonFields stated, CookerProfile profile, int p) {
+    check(stated, "median", profile.value(p), VALUES);
+    check(stated, "contraction", profile.contraction(p), SHARES);
+    check(stated, "between_cooks_spread", between(profile, p), SHARES);
+    String status = profile.isIdentified(p) ? IDENTIFIED : BY_PRIOR;
+    stated.word("status", List.of(status), ", as the posterior says");
+  }
 
-    private double[] doubles(String key, JsonNode list) {
-      double[] numbers = new double[list.size()];
-      for (int i = 0; i < numbers.length; i++) {
-        if (!list.path(i).isNumber()) {
-          throw error("an entry of \"" + key + "\" that is no number", "numbers");
-        }
-        numbers[i] = list.get(i).doubleValue();
-      }
-      return numbers;
+  private static void check(JsonFields stated, String key, double value, double scale) {
+    double found = any(stated, key);
+    if (!(Math.abs(found - value) <= 1 / scale)) {
+      throw stated.error(key, Json.rounded(value, scale) + ", as the posterior says");
     }
   }
 }

@@ -1,8 +1,8 @@
 package org.roastfield.lab.files;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * A cooker profile as it stands in its file: a JSON object whose {@code schema} is {@value #SCHEMA}
@@ -31,24 +31,24 @@ public record CookerProfileFile(Path path, String id, String json) {
     return parse(path, SourceText.bytes(path, LARGEST));
   }
 
-  static CookerProfileFile parse(Path path, byte[] bytes) {
+  /**
+   * The same from its content.
+   *
+   * @param path whose file name is the id and {@code .json}
+   * @throws CookFileException if it is no profile
+   */
+  public static CookerProfileFile parse(Path path, byte[] bytes) {
     String fileName = SourceText.name(path);
     SourceText source = SourceText.decode(fileName, bytes);
-    JsonNode content = JsonText.object(source);
+    JsonFields content = JsonFields.of(source);
     String id = fileName.replaceFirst("\\.json$", "");
-    require(source, content, "schema", SCHEMA);
-    require(source, content, "id", id);
+    content.word("schema", List.of(SCHEMA), ", which this Roastfield reads");
+    content.word("id", List.of(id), ", the name of the file");
     return new CookerProfileFile(path, id, source.text());
   }
 
-  private static void require(SourceText source, JsonNode content, String key, String value) {
-    JsonNode stated = content.path(key);
-    if (!stated.isTextual() || !stated.textValue().equals(value)) {
-      String found =
-          stated.isMissingNode()
-              ? "no key \"" + key + "\""
-              : SourceText.quoted(stated.isTextual() ? stated.textValue() : stated.toString());
-      throw source.error(0, found, "\"" + key + "\": \"" + value + "\"");
-    }
+  /** What it says, with the places of its values. */
+  public JsonFields fields() {
+    return JsonFields.of(new SourceText(SourceText.name(path), json));
   }
 }

@@ -1,5 +1,6 @@
 package org.roastfield.lab.files;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,8 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 record Entry(String file, Node node) {
 
   private static final int LONGEST_NAME = 120;
+
+  private static final String JSON_NUMBER = "-?(0|[1-9]\\d*)(\\.\\d+)?([eE][+-]?\\d+)?";
 
   /** Plain words of YAML for no value. */
   private static final Set<String> NOTHING = Set.of("null", "Null", "NULL", "~");
@@ -91,6 +94,51 @@ record Entry(String file, Node node) {
       case "false" -> false;
       default -> throw error("true or false");
     };
+  }
+
+  /** Text in quotes, as JSON writes it. */
+  String quoted() {
+    if (node instanceof ScalarNode scalar && isQuoted()) {
+      return scalar.getValue();
+    }
+    throw error("a text in quotes");
+  }
+
+  /** Whether a single value stands in quotes. */
+  boolean isQuoted() {
+    return node instanceof ScalarNode scalar && scalar.getScalarStyle() != ScalarStyle.PLAIN;
+  }
+
+  /** Whether null stands here. */
+  boolean isNull() {
+    return node instanceof ScalarNode scalar && !isQuoted() && NOTHING.contains(scalar.getValue());
+  }
+
+  /** Number as JSON writes it, in [{@code low}, {@code high}], either of which may be infinite. */
+  double number(double low, double high) {
+    if (node instanceof ScalarNode scalar && scalar.getValue().matches(JSON_NUMBER)) {
+      double value = Double.parseDouble(scalar.getValue());
+      if (isQuoted()) {
+        throw error("a number without quotes");
+      }
+      if (Double.isFinite(value) && value >= low && value <= high) {
+        return value;
+      }
+    }
+    throw error("a number" + range(low, high));
+  }
+
+  private static String range(double low, double high) {
+    if (Double.isInfinite(low)) {
+      return "";
+    }
+    return Double.isInfinite(high)
+        ? " of at least " + plain(low)
+        : " from " + plain(low) + " to " + plain(high);
+  }
+
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   /** Whole number in [{@code low}, {@code high}]. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import org.roastfield.lab.cooker.CookerProfileJson;
 
 /** All readers of files that other people write, by the folder of their corpus. */
 final class Readers {
@@ -16,6 +17,9 @@ final class Readers {
               "cook", CookFileReader::parse,
               "log", CookLogReader::parse,
               "json", (name, bytes) -> CookerProfileFile.parse(Path.of(name), bytes),
+              "cooker",
+                  (name, bytes) ->
+                      CookerProfileJson.read(CookerProfileFile.parse(Path.of(name), bytes)),
               "descriptor", Descriptor::parse,
               "events", PeopleTables.EVENTS::read,
               "spots", PeopleTables.SPOTS::read,
