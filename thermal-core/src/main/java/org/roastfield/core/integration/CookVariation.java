@@ -5,7 +5,9 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.cook.Wetting;
 import org.roastfield.core.shape.Shape;
+import org.roastfield.core.surface.RememberingLaw;
 import org.roastfield.core.surface.SurfaceLaw;
 
 /**
@@ -25,11 +27,14 @@ public final class CookVariation {
   private final boolean properties;
   private final boolean[][] laws;
 
+  private final double shareAbove;
+
   private CookVariation(Cook cook, Cook above, Cook below, double width) {
     this.above = above;
     this.below = below;
     this.twoSided = !cook.isSymmetric();
     this.perWidth = 1 / width;
+    this.shareAbove = above.equals(cook) ? 0 : below.equals(cook) ? 1 : 0.5;
     this.materialAbove = new ScaledMaterial(above.cut().material());
     this.materialBelow = new ScaledMaterial(below.cut().material());
     this.properties =
@@ -102,6 +107,49 @@ public final class CookVariation {
     return material.diffusivity() / (length * length);
   }
 
+  /** d ln ℓ/dp. */
+  double logLength() {
+    double a = lengthAbove();
+    double b = lengthBelow();
+    return 2 * (a - b) / (a + b) * perWidth;
+  }
+
+  /** What ξ = 1 stands for in the cook above [m]. */
+  double lengthAbove() {
+    return CookIntegration.length(above);
+  }
+
+  /** What ξ = 1 stands for in the cook below [m]. */
+  double lengthBelow() {
+    return CookIntegration.length(below);
+  }
+
+  /** Change with p of the water that is put on a face when a stage begins [kg/m²]. */
+  double poured(int stage, int face) {
+    return (poured(above, stage, face) - poured(below, stage, face)) * perWidth;
+  }
+
+  private static double poured(Cook cook, int stage, int face) {
+    Wetting wetting = cook.stages().get(stage).wetting();
+    return face == State.UPPER ? wetting.upper() : wetting.lower();
+  }
+
+  /** Change with p of the water that a face holds before a stage, its first with memory [kg/m²]. */
+  double initialWater(int stage, int face) {
+    return (remembering(lawAbove(stage, face)).initialWater()
+            - remembering(lawBelow(stage, face)).initialWater())
+        * perWidth;
+  }
+
+  /** A law of a face that remembers at the point, near which it does too. */
+  static RememberingLaw remembering(SurfaceLaw law) {
+    if (law instanceof RememberingLaw remembering) {
+      return remembering;
+    }
+    throw new IllegalArgumentException(
+        "laws near the point must carry water along as that of the point does, was " + law);
+  }
+
   /** d ln(ℓ/k₀)/dp. */
   double logFaceResistance() {
     double a = CookIntegration.length(above) / materialAbove.conductivity();
@@ -169,6 +217,16 @@ public final class CookVariation {
   private static SurfaceLaw law(Cook cook, int stage, int face) {
     Stage s = cook.stages().get(stage);
     return face == State.UPPER ? s.upper() : s.lower();
+  }
+
+  /** How far above the point the higher of the two cooks is, as p. */
+  double riseAbove() {
+    return shareAbove / perWidth;
+  }
+
+  /** How far below the point the lower of the two cooks is, as p. */
+  double fallBelow() {
+    return (1 - shareAbove) / perWidth;
   }
 
   /** 1 over the difference of p between the two cooks. */

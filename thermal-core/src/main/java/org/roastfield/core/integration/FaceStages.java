@@ -18,8 +18,11 @@ final class FaceStages {
   /** Temperature at which an error of a face's water is worth heat [K]. */
   private static final double WATER_AT = 350;
 
-  /** How far a front may be from where a stage had it [m]. */
+  /** Largest distance of a front from where a stage had it [m]. */
   private static final double FRONT_ACCURACY = 2e-7;
+
+  /** The same for each kelvin of accuracy [m/K]; the former at 0.01 K. */
+  private static final double FRONT_ACCURACY_SHARE = 2e-5;
 
   /** Memory of each face. */
   final FaceMemory[] memory = {new FaceMemory(), new FaceMemory()};
@@ -36,6 +39,7 @@ final class FaceStages {
 
   private final NearFace[] near;
   private final double totalVolume;
+  private final double frontAccuracy;
   private double heatUnit = 1;
   private double kappa = 1;
   private boolean active;
@@ -44,16 +48,18 @@ final class FaceStages {
   FaceStages() {
     near = new NearFace[0];
     totalVolume = 1;
+    frontAccuracy = FRONT_ACCURACY;
   }
 
   /** For the faces of a grid. */
-  FaceStages(Grid grid, ScaledMaterial material) {
+  FaceStages(Grid grid, ScaledMaterial material, double accuracy) {
     NearFace upper = new NearFace(grid, true, material);
     near =
         grid.isTwoSided()
             ? new NearFace[] {upper, new NearFace(grid, false, material)}
             : new NearFace[] {upper};
     totalVolume = grid.totalVolume();
+    frontAccuracy = Math.min(FRONT_ACCURACY, FRONT_ACCURACY_SHARE * accuracy);
   }
 
   /** Takes the body: ξ = 1 stands for {@code length} [m]. */
@@ -218,7 +224,7 @@ final class FaceStages {
       if (law != null) {
         double thickness = law.crustThickness(memory[f].water);
         boolean bare = thickness == 0 && near[f].isInside();
-        if (bare || Math.abs(thickness - near[f].thickness()) > FRONT_ACCURACY) {
+        if (bare || Math.abs(thickness - near[f].thickness()) > frontAccuracy) {
           settled = false;
           near[f].place(thickness);
         }
@@ -267,6 +273,16 @@ final class FaceStages {
         after.evaporated[f] = before.evaporated[f] + (to.evaporated[f] - from.evaporated[f]);
       }
     }
+  }
+
+  /** Water of a face in a stage of the last attempt [kg/m²]. */
+  double held(int stage, int face) {
+    return held[stage][face];
+  }
+
+  /** γ h dW/dt of a face in a stage of the last attempt [kg/m²]. */
+  double increment(int stage, int face) {
+    return water[stage][face];
   }
 
   private static double mean(double[][] rates, int face) {

@@ -55,8 +55,13 @@ final class NearFace implements Beneath {
 
   /** Takes the body: ξ = 1 stands for {@code length} [m]. */
   void body(double length) {
+    body(length, material);
+  }
+
+  /** Takes the body of another cook. */
+  void body(double length, ScaledMaterial of) {
     this.length = length;
-    conductivity = material.conductivity() * material.kirchhoffSlope(BOILING);
+    conductivity = of.conductivity() * of.kirchhoffSlope(BOILING);
   }
 
   /**
@@ -96,6 +101,14 @@ final class NearFace implements Beneath {
     }
   }
 
+  /** Adds the change of {@link #addShares} with the front's ξ. */
+  void addShareSlopes(double amount, double[] target) {
+    if (outer >= 0) {
+      target[start + step * outer] -= amount / gap;
+      target[start + step * (outer + 1)] += amount / gap;
+    }
+  }
+
   /** Finds the response to boiling in a stage of weight λ. */
   void respond(double lambda, ConductionMatrix matrix) {
     java.util.Arrays.fill(sink, 0);
@@ -127,7 +140,13 @@ final class NearFace implements Beneath {
     cooling = kink() - inside() * length / material.conductivity() * read(sink);
   }
 
-  private double read(double[] values) {
+  /** Makes the cells at the front warmer than they are [K]. */
+  void warm(double by) {
+    known += by;
+  }
+
+  /** Share of the front's temperature that comes from the cells' {@code values}. */
+  double read(double[] values) {
     double inner = share * values[start + step * (outer + 1)];
     return outer < 0 ? inner : inner + (1 - share) * values[start + step * outer];
   }

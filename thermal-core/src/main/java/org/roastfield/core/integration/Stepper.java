@@ -56,7 +56,7 @@ final class Stepper {
     this.constant = material.isConstant();
     this.matrix = new ConductionMatrix(grid);
     this.counters = counters;
-    this.carried = new FaceStages(grid, material);
+    this.carried = new FaceStages(grid, material, accuracy);
     FaceLaws laws = new FaceLaws(carried, counters);
     this.balance =
         new FaceBalance(

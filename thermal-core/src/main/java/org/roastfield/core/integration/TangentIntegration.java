@@ -6,7 +6,6 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.grid.Reading;
-import org.roastfield.core.surface.RememberingLaw;
 import org.roastfield.core.surface.SurfaceLaw;
 
 /**
@@ -25,7 +24,9 @@ public final class TangentIntegration {
   private final Counters counters = new Counters();
   private final Tangents tangents;
   private final Tangents byLength;
-  private final FaceSlopes[] slopes = new FaceSlopes[Esdirk4.STAGES];
+  private final FaceSlopes slopes;
+
+  private final TangentFronts fronts;
 
   /** Of the laws in the stages of the step whose length is changed. */
   private final FaceSlopes trends = new FaceSlopes(1, counters);
@@ -54,14 +55,6 @@ public final class TangentIntegration {
       Stepper stepper,
       HeatProblem problem,
       Trajectory plain) {
-    for (Stage stage : cook.stages()) {
-      if (stage.upper() instanceof RememberingLaw || stage.lower() instanceof RememberingLaw) {
-        throw new IllegalArgumentException(
-            "laws must not carry water along for sensitivities, but those of stage \""
-                + stage.name()
-                + "\" do: difference whole runs instead");
-      }
-    }
     int n = problem.grid().cells();
     this.cook = cook;
     this.variations = List.copyOf(variations);
@@ -70,19 +63,23 @@ public final class TangentIntegration {
     int size = variations.size();
     double kappa = problem.length() / stepper.material().conductivity();
     boolean constant = problem.material().isConstant();
+    tangents = new Tangents(size, n, constant);
+    fronts = new TangentFronts(cook, variations, stepper, problem, tangents, counters);
     stages =
         constant
-            ? new TangentStepper(problem.grid(), stepper, kappa, size)
-            : new VaryingTangentStepper(problem.grid(), stepper, kappa, variations);
+            ? new TangentStepper(problem.grid(), stepper, kappa, size, fronts.faces())
+            : new VaryingTangentStepper(problem.grid(), stepper, kappa, variations, fronts.faces());
     lengthStages =
-        constant ? stages : new VaryingTangentStepper(problem.grid(), stepper, kappa, List.of());
+        constant
+            ? stages
+            : new VaryingTangentStepper(problem.grid(), stepper, kappa, List.of(), fronts.faces());
     shifts = new double[size];
     begunChange = new double[size];
-    tangents = new Tangents(size, n, constant);
     for (int p = 0; p < size; p++) {
       CookVariation variation = variations.get(p);
       tangents.logTimeScale[p] = variation.logTimeScale();
       tangents.logResistance[p] = variation.logFaceResistance();
+      tangents.logLength[p] = variation.logLength();
       tangents.logLambda[p] = tangents.logTimeScale[p];
       tangents.fill(p, variation.start());
       stages.fill(p, cook.cut().startTemperature(), tangents);
@@ -92,9 +89,7 @@ public final class TangentIntegration {
     }
     byLength = new Tangents(1, n, constant);
     byLength.move(0);
-    for (int s = 0; s < slopes.length; s++) {
-      slopes[s] = new FaceSlopes(size, counters);
-    }
+    slopes = new FaceSlopes(size, counters);
     trajectory = new TangentTrajectory(plain);
   }
 
@@ -181,11 +176,17 @@ public final class TangentIntegration {
       }
     }
     begin(cook.stages().get(stage), state.time);
+    boolean moving = anyTimeMoves();
     for (int f = 0; f < faces; f++) {
-      believed[f] = slopes[0].believes(laws[f], state.face[f], state.time);
+      if (fronts.isPresent(f)) {
+        fronts.restarted(f, stage, state);
+        fronts.differentiate(f, stage, begun, moving ? begunChange : null);
+      } else {
+        believed[f] = slopes.believes(laws[f], state.face[f], state.time);
+        differentiate(f, state.face[f], state.time, moving);
+      }
     }
-    differentiate(slopes[0], state.face, state.time, anyTimeMoves());
-    stages.restart(state, slopes[0], tangents);
+    stages.restart(state, slopes, tangents);
     counters.solves += tangents.moving();
     trajectory.restarted(tangents);
   }
@@ -197,6 +198,7 @@ public final class TangentIntegration {
     }
     laws[State.UPPER] = now.upper().from(begun);
     laws[State.LOWER] = now.lower().from(begun);
+    fronts.laws(laws);
   }
 
   private boolean anyTimeMoves() {
@@ -208,25 +210,23 @@ public final class TangentIntegration {
     return false;
   }
 
-  private void differentiate(FaceSlopes at, double[] face, double time, boolean moving) {
-    for (int f = 0; f < faces; f++) {
-      if (moving) {
-        at.byTemperatureAndTime(f, laws[f], believed[f], face[f], time);
+  private void differentiate(int f, double face, double time, boolean moving) {
+    if (moving) {
+      slopes.byTemperatureAndTime(f, laws[f], believed[f], face, time);
+    } else {
+      slopes.byTemperature(f, laws[f], believed[f], face, time);
+    }
+    for (int p = 0; p < tangents.size(); p++) {
+      CookVariation variation = variations.get(p);
+      if (variation.changesLaw(stage, f)) {
+        slopes.byParameter(f, p, variation, stage, begun, face, time);
       } else {
-        at.byTemperature(f, laws[f], believed[f], face[f], time);
+        slopes.change[f][p] = 0;
+        slopes.evaporationChange[f][p] = 0;
       }
-      for (int p = 0; p < tangents.size(); p++) {
-        CookVariation variation = variations.get(p);
-        if (variation.changesLaw(stage, f)) {
-          at.byParameter(f, p, variation, stage, begun, face[f], time);
-        } else {
-          at.change[f][p] = 0;
-          at.evaporationChange[f][p] = 0;
-        }
-      }
-      if (moving && laws[f].remembers()) {
-        at.byBeginning(f, laws[f], begun, begunChange, face[f], time);
-      }
+    }
+    if (moving && laws[f].remembers()) {
+      slopes.byBeginning(f, laws[f], begun, begunChange, face, time);
     }
   }
 
@@ -238,8 +238,16 @@ public final class TangentIntegration {
     TangentStages.begin(faces, tangents);
     for (int s = 1; s < Esdirk4.STAGES; s++) {
       double share = Esdirk4.c(s);
-      differentiate(slopes[s], stepper.stageFaces.temperature[s], step.start() + share * h, moving);
-      stages.stage(s, h, slopes[s], share, tangents);
+      for (int f = 0; f < faces; f++) {
+        if (fronts.isPresent(f)) {
+          fronts.inStep(f, s, step);
+          fronts.differentiate(f, stage, begun, moving ? begunChange : null);
+        } else {
+          double face = stepper.stageFaces.temperature[s][f];
+          differentiate(f, face, step.start() + share * h, moving);
+        }
+      }
+      stages.stage(s, h, slopes, share, tangents);
     }
     counters.solves += (long) (Esdirk4.STAGES - 1) * tangents.moving();
     trajectory.accepted(tangents);
@@ -287,7 +295,7 @@ public final class TangentIntegration {
     differentiateByLength(step);
     State to = step.to();
     Reading reading = threshold.reading();
-    double byPlace = slope.of(to.temperature, to.face[State.UPPER], to.face[State.LOWER]);
+    double byPlace = slope.of(to.temperature, to.surface(State.UPPER), to.surface(State.LOWER));
     double perSecond = now(byLength, 0, reading);
     for (int p = 0; p < shifts.length; p++) {
       CookVariation variation = variations.get(p);
@@ -314,13 +322,20 @@ public final class TangentIntegration {
     for (int f = 0; f < faces; f++) {
       t.evaporation[f][0] = 0;
       t.evaporated[f][0] = 0;
+      t.water[f][0] = 0;
+      t.waterRate[f][0] = step.from().carried.waterRate[f] / h;
     }
     TangentStages.begin(faces, t);
     for (int s = 1; s < Esdirk4.STAGES; s++) {
       double[] face = stepper.stageFaces.temperature[s];
       double time = step.start() + Esdirk4.c(s) * h;
       for (int f = 0; f < faces; f++) {
-        trends.byTemperatureAndTime(f, laws[f], believed[f], face[f], time);
+        if (fronts.isPresent(f)) {
+          fronts.inStep(f, s, step);
+          fronts.byTime(f);
+        } else {
+          trends.byTemperatureAndTime(f, laws[f], believed[f], face[f], time);
+        }
       }
       lengthStages.stage(s, h, trends, Esdirk4.c(s), t);
       counters.solves++;

@@ -22,6 +22,7 @@ final class TangentStepper implements TangentStages {
   private final FaceClosure[] closures;
   private final double timeScale;
   private final TangentFaces balance;
+  private final TangentFront[] fronts;
 
   /** Flow that the cells of each parameter drive through each face [2][parameters]. */
   private final double[][] flows;
@@ -31,8 +32,10 @@ final class TangentStepper implements TangentStages {
 
   /**
    * @param most largest number of parameters
+   * @param fronts one a face if a face ever carries water along, or else none
    */
-  TangentStepper(Grid grid, Stepper stepper, double kappa, int most) {
+  TangentStepper(Grid grid, Stepper stepper, double kappa, int most, TangentFront[] fronts) {
+    this.fronts = fronts;
     this.stepper = stepper;
     this.matrix = stepper.matrix();
     this.n = grid.cells();
@@ -42,7 +45,7 @@ final class TangentStepper implements TangentStages {
             ? new FaceClosure[] {grid.upper(), grid.lower()}
             : new FaceClosure[] {grid.upper()};
     this.timeScale = stepper.timeScale();
-    this.balance = new TangentFaces(faces, kappa, stepper.faceGain());
+    this.balance = new TangentFaces(faces, kappa, stepper.faceGain(), fronts);
     this.flows = new double[2][Math.max(1, most)];
     this.excesses = new double[2][Math.max(1, most)];
   }
@@ -50,6 +53,10 @@ final class TangentStepper implements TangentStages {
   @Override
   public void restart(State state, FaceSlopes slopes, Tangents tangents) {
     double[][] gain = stepper.faceGain();
+    for (TangentFront front : fronts) {
+      front.fixed();
+    }
+    linkFronts();
     balance.invert(slopes);
     for (int i = 0; i < tangents.moving(); i++) {
       int p = tangents.moving(i);
@@ -59,6 +66,12 @@ final class TangentStepper implements TangentStages {
         balance.side[f] = linkedFlow(closures[f], u);
         balance.origin[f] = u[closures[f].cell()];
       }
+      for (int f = 0; f < fronts.length; f++) {
+        if (fronts[f].isPresent()) {
+          double read = fronts[f].read(u);
+          fronts[f].drive(0, 0, p, tangents.time[p], read, -balance.origin[f], tangents);
+        }
+      }
       double linked0 = balance.side[0];
       double linked1 = balance.side[1];
       balance.balance(slopes, p, tangents.time[p], tangents.logResistance[p], state.flow);
@@ -66,6 +79,12 @@ final class TangentStepper implements TangentStages {
       rate[n - 1] += timeScale * (linked0 + gain[0][0] * balance.excess[0]);
       if (faces == 2) {
         rate[0] += timeScale * (linked1 + gain[1][1] * balance.excess[1]);
+      }
+      for (TangentFront front : fronts) {
+        if (front.isPresent()) {
+          front.addSunk(timeScale, rate);
+          front.keepRate(p, tangents);
+        }
       }
       matrix.solve(rate);
       Rows.add(rate.length, tangents.logTimeScale[p], state.enthalpyRate, rate);
@@ -83,9 +102,15 @@ final class TangentStepper implements TangentStages {
       }
     }
     solve(stage, step, tangents);
+    for (TangentFront front : fronts) {
+      if (front.isPresent()) {
+        front.respond(Esdirk4.GAMMA * step * timeScale, matrix);
+      }
+    }
+    linkFronts();
     balance.invert(slopes);
     for (int i = 0; i < tangents.moving(); i++) {
-      balanceStage(stage, slopes, share, tangents.moving(i), tangents);
+      balanceStage(stage, step, slopes, share, tangents.moving(i), tangents);
     }
     for (int i = 0; i < tangents.moving(); i++) {
       int p = tangents.moving(i);
@@ -159,7 +184,17 @@ final class TangentStepper implements TangentStages {
     }
   }
 
-  private void balanceStage(int stage, FaceSlopes slopes, double share, int p, Tangents t) {
+  private void linkFronts() {
+    for (int b = 0; b < fronts.length; b++) {
+      for (int a = 0; a < faces && fronts[b].isPresent(); a++) {
+        balance.sunkGain[a][b] = response(closures[a], fronts[b].sink());
+        balance.placeGain[a][b] = response(closures[a], fronts[b].moved());
+      }
+    }
+  }
+
+  private void balanceStage(
+      int stage, double step, FaceSlopes slopes, double share, int p, Tangents t) {
     double[] x = t.increments[p][stage];
     double time = t.time[p] + share * t.length[p];
     double[] base = t.base[p];
@@ -169,10 +204,22 @@ final class TangentStepper implements TangentStages {
       balance.side[1] = flows[1][p] + response(closures[1], x);
       balance.origin[1] = base[0];
     }
+    for (int f = 0; f < fronts.length; f++) {
+      if (fronts[f].isPresent()) {
+        double read = fronts[f].read(base) + fronts[f].read(x);
+        fronts[f].drive(stage, step, p, time, read, -balance.origin[f], t);
+      }
+    }
     balance.balance(slopes, p, time, t.logResistance[p], stepper.stageFaces.flow[stage]);
     balance.keep(slopes, p, time, t.stageFace[stage], t.stageEvaporation[stage]);
     excesses[0][p] = balance.excess[0];
     excesses[1][p] = balance.excess[1];
+    for (TangentFront front : fronts) {
+      if (front.isPresent()) {
+        front.addResponse(x);
+        front.keep(stage, step, p, t);
+      }
+    }
   }
 
   /** Adds the cells' response to the faces and μ Z. */

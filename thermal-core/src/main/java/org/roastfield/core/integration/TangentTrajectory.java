@@ -157,16 +157,21 @@ public final class TangentTrajectory {
             reading.ofCells(step.start.rate[parameter], 0),
             reading.ofCells(step.end.temperature[parameter], 0),
             reading.ofCells(step.end.rate[parameter], 0));
-    if (reading.upperWeight() != 0 && !plain.isHeld(index, State.UPPER, theta)) {
-      value += reading.upperWeight() * face(step.numbers, own, theta);
+    if (reading.upperWeight() != 0) {
+      value += reading.upperWeight() * face(index, State.UPPER, step.numbers, own, theta);
     }
-    if (reading.lowerWeight() != 0 && !plain.isHeld(index, State.LOWER, theta)) {
-      value += reading.lowerWeight() * face(step.numbers, own + FACE_VALUES, theta);
+    if (reading.lowerWeight() != 0) {
+      int lower = own + FACE_VALUES;
+      value += reading.lowerWeight() * face(index, State.LOWER, step.numbers, lower, theta);
     }
     return value;
   }
 
-  private static double face(double[] y, int at, double theta) {
+  private double face(int index, int face, double[] y, int at, double theta) {
+    if (plain.isHeld(index, face, theta)) {
+      int held = plain.heldAt(index, face);
+      return held < 0 ? 0 : y[at + held];
+    }
     return Cubic.throughStages(theta, y[at], y[at + 1], y[at + 2], y[at + 3]);
   }
 }

@@ -37,7 +37,7 @@ final class Tangents {
   /** Time [parameters] [s]. */
   final double[] time;
 
-  /** Face temperatures [2][parameters]. */
+  /** Temperatures of the surfaces: of the faces, or of the crusts over them [2][parameters]. */
   final double[][] face;
 
   /** Evaporation at each face [2][parameters]. */
@@ -46,7 +46,7 @@ final class Tangents {
   /** Water evaporated from each face [2][parameters]. */
   final double[][] evaporated;
 
-  /** Face temperatures of each stage [stages][2][parameters]. */
+  /** Temperatures of the surfaces in each stage [stages][2][parameters]. */
   final double[][][] stageFace;
 
   /** Evaporation of each stage [stages][2][parameters]. */
@@ -60,6 +60,18 @@ final class Tangents {
 
   /** d ln(α₀/ℓ²) [parameters]. */
   final double[] logTimeScale;
+
+  /** d ln ℓ [parameters]. */
+  final double[] logLength;
+
+  /** Water that the faces carry along [2][parameters]. */
+  final double[][] water;
+
+  /** Its rate [2][parameters]. */
+  final double[][] waterRate;
+
+  /** Its increment in each stage [stages][2][parameters]. */
+  final double[][][] waterIncrement;
 
   /** Change of the length of the step at hand [parameters] [s]. */
   final double[] length;
@@ -83,6 +95,10 @@ final class Tangents {
     logLambda = new double[size];
     logResistance = new double[size];
     logTimeScale = new double[size];
+    logLength = new double[size];
+    water = new double[2][size];
+    waterRate = new double[2][size];
+    waterIncrement = new double[Esdirk4.STAGES][2][size];
     length = new double[size];
   }
 
@@ -156,6 +172,8 @@ final class Tangents {
       face[f][parameter] += factor * other.face[f][0];
       evaporation[f][parameter] += factor * other.evaporation[f][0];
       evaporated[f][parameter] += factor * other.evaporated[f][0];
+      water[f][parameter] += factor * other.water[f][0];
+      waterRate[f][parameter] += factor * other.waterRate[f][0];
       for (int s = 1; s < Esdirk4.STAGES; s++) {
         stageFace[s][f][parameter] += factor * other.stageFace[s][f][0];
       }

@@ -272,6 +272,16 @@ public final class Trajectory implements StepListener {
         && !isDry(step, face, theta);
   }
 
+  /**
+   * Which of a face's four values is the highest temperature that its law allows, boiling a little
+   * superheated, or −1 if none is.
+   */
+  int heldAt(int step, int face) {
+    int at = faceAt(step, face);
+    double highest = data[step * block + HIGHEST + face];
+    return data[at] == highest ? 0 : data[at + FACE_VALUES - 1] == highest ? FACE_VALUES - 1 : -1;
+  }
+
   /** Whether a face whose law remembers holds no water. */
   private boolean isDry(int step, int face, double theta) {
     return data[step * block + REMEMBERS + face] != 0 && water(step, face, theta) < 0;

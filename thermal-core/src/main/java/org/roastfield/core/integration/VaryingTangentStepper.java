@@ -31,6 +31,7 @@ final class VaryingTangentStepper implements TangentStages {
   private final double timeScale;
   private final double[][] gain = new double[2][2];
   private final TangentFaces balance;
+  private final TangentFront[] fronts;
   private final double[] capacity;
   private final double[] conductivity;
   private final double[] capacitySlope;
@@ -43,8 +44,15 @@ final class VaryingTangentStepper implements TangentStages {
 
   /**
    * @param variations of the parameters, in order; those that are missing change no property
+   * @param fronts one a face if a face ever carries water along, or else none
    */
-  VaryingTangentStepper(Grid grid, Stepper stepper, double kappa, List<CookVariation> variations) {
+  VaryingTangentStepper(
+      Grid grid,
+      Stepper stepper,
+      double kappa,
+      List<CookVariation> variations,
+      TangentFront[] fronts) {
+    this.fronts = fronts;
     this.stepper = stepper;
     material = stepper.material();
     changes = variations.stream().map(MaterialChange::new).toList();
@@ -56,7 +64,7 @@ final class VaryingTangentStepper implements TangentStages {
             ? new FaceClosure[] {grid.upper(), grid.lower()}
             : new FaceClosure[] {grid.upper()};
     timeScale = stepper.timeScale();
-    balance = new TangentFaces(faces, kappa, gain);
+    balance = new TangentFaces(faces, kappa, gain, fronts);
     capacity = new double[n];
     conductivity = new double[n];
     capacitySlope = new double[n];
@@ -86,6 +94,10 @@ final class VaryingTangentStepper implements TangentStages {
       gain[f][1 - f] = 0;
       balance.phiSlope[f] = material.kirchhoffSlope(state.face[f]);
     }
+    for (TangentFront front : fronts) {
+      front.fixed();
+    }
+    linkFronts();
     balance.invert(slopes);
     for (int i = 0; i < t.moving(); i++) {
       restart(state, slopes, t.moving(i), t);
@@ -101,6 +113,7 @@ final class VaryingTangentStepper implements TangentStages {
       balance.origin[f] = phi[closures[f].cell()];
       balance.phiChange[f] = kirchhoffChange(p, state.face[f]);
     }
+    drive(0, 0, p, t.time[p], t.temperature[p], t);
     double linked0 = balance.side[0];
     double linked1 = balance.side[1];
     balance.balance(slopes, p, t.time[p], t.logResistance[p], state.flow);
@@ -110,6 +123,12 @@ final class VaryingTangentStepper implements TangentStages {
     rate[n - 1] += timeScale * (linked0 + gain[0][0] * balance.excess[0]);
     if (faces == 2) {
       rate[0] += timeScale * (linked1 + gain[1][1] * balance.excess[1]);
+    }
+    for (TangentFront front : fronts) {
+      if (front.isPresent()) {
+        front.addSunk(timeScale, rate);
+        front.keepRate(p, t);
+      }
     }
     matrix.solve(rate);
     Rows.add(n, t.logTimeScale[p], state.enthalpyRate, rate);
@@ -131,9 +150,34 @@ final class VaryingTangentStepper implements TangentStages {
       }
       balance.phiSlope[f] = material.kirchhoffSlope(stepper.stageFaces.temperature[stage][f]);
     }
+    for (TangentFront front : fronts) {
+      if (front.isPresent()) {
+        front.respond(lambda, matrix);
+      }
+    }
+    linkFronts();
     balance.invert(slopes);
     for (int i = 0; i < t.moving(); i++) {
       stage(stage, step, lambda, slopes, share, t.moving(i), t);
+    }
+  }
+
+  private void linkFronts() {
+    for (int b = 0; b < fronts.length; b++) {
+      for (int a = 0; a < faces && fronts[b].isPresent(); a++) {
+        balance.sunkGain[a][b] = response(a, fronts[b].sink());
+        balance.placeGain[a][b] = response(a, fronts[b].moved());
+      }
+    }
+  }
+
+  /** Drives the fronts by a change of the cells. */
+  private void drive(int stage, double step, int p, double time, double[] cells, Tangents t) {
+    for (int f = 0; f < fronts.length; f++) {
+      if (fronts[f].isPresent()) {
+        double above = balance.phiChange[f] - balance.origin[f];
+        fronts[f].drive(stage, step, p, time, fronts[f].read(cells), above, t);
+      }
     }
   }
 
@@ -156,11 +200,18 @@ final class VaryingTangentStepper implements TangentStages {
       balance.origin[f] = phiChange[closures[f].cell()];
       balance.phiChange[f] = kirchhoffChange(p, stepper.stageFaces.temperature[stage][f]);
     }
+    drive(stage, step, p, time, x, t);
     balance.balance(slopes, p, time, t.logResistance[p], stepper.stageFaces.flow[stage]);
     balance.keep(slopes, p, time, t.stageFace[stage], t.stageEvaporation[stage]);
     Rows.add(n, balance.excess[0], matrix.upperResponse, x);
     if (faces == 2) {
       Rows.add(n, balance.excess[1], matrix.lowerResponse, x);
+    }
+    for (TangentFront front : fronts) {
+      if (front.isPresent()) {
+        front.addResponse(x);
+        front.keep(stage, step, p, t);
+      }
     }
     if (stage == LAST) {
       System.arraycopy(x, 0, t.newTemperature(p), 0, n);

@@ -67,8 +67,7 @@ public final class Simulator {
    * @param point the parameters
    * @param cooks builds the cook at a point; the same stages, kinds of end rules and faces
    *     everywhere near {@code point}
-   * @throws IllegalArgumentException if cooks near the point differ in more than numbers, or a face
-   *     carries water along
+   * @throws IllegalArgumentException if cooks near the point differ in more than numbers
    */
   public Sensitivities sensitivities(ParameterPoint point, Function<ParameterPoint, Cook> cooks) {
     Cook cook = cooks.apply(point);

@@ -189,8 +189,10 @@ public record DryingFace(
       double miss = face + resistance * outside.heatFlux() - outer;
       double correction = miss / (1 - resistance * outside.slope());
       if (!(Math.abs(correction) > OUTER_ACCURACY)) {
-        memory.outerTemperature = outer;
-        flux.addHeat(outside.heatFlux(), outside.slope() / (1 - resistance * outside.slope()));
+        memory.outerTemperature = outer + correction;
+        flux.addHeat(
+            outside.heatFlux() + correction * outside.slope(),
+            outside.slope() / (1 - resistance * outside.slope()));
         return;
       }
       outer += correction;

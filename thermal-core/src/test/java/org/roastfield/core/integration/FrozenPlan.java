@@ -96,6 +96,8 @@ public final class FrozenPlan {
         begun = state.time;
       }
       stepper.laws(stage.upper().from(begun), stage.lower().from(begun));
+      state.carried.pouring[State.UPPER] = stage.wetting().upper();
+      state.carried.pouring[State.LOWER] = stage.wetting().lower();
       require(stepper.restart(state));
       double start = state.time;
       double[] steps = lengths.get(i);
@@ -163,7 +165,7 @@ public final class FrozenPlan {
     }
 
     private static double now(Reading reading, State at) {
-      return reading.of(at.temperature, at.face[State.UPPER], at.face[State.LOWER]);
+      return reading.of(at.temperature, at.surface(State.UPPER), at.surface(State.LOWER));
     }
 
     private static void require(boolean solved) {

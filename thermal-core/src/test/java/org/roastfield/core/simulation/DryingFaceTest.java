@@ -23,7 +23,6 @@ import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.integration.Trajectory;
-import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
@@ -251,17 +250,6 @@ class DryingFaceTest {
     SurfaceLaw face = face(100, 8, SurfaceLaw.insulated(), 1);
     assertThrows(IllegalArgumentException.class, () -> SurfaceLaw.sum(face, face));
     assertThrows(IllegalArgumentException.class, () -> DryingFace.ofMeat(face, face, 1, PRESSURE));
-  }
-
-  @Test
-  void sensitivities_areRefused() {
-    Cook cook = roast(Cylinder.ofRadius(0.03), 150, 12, 600);
-    ParameterPoint point = ParameterPoint.empty().with("scale", 1);
-    IllegalArgumentException e =
-        assertThrows(
-            IllegalArgumentException.class,
-            () -> Simulator.withDefaults().sensitivities(point, at -> cook));
-    assertTrue(String.valueOf(e.getMessage()).contains("\"roast\""));
   }
 
   private static double water(Cook cook, double accuracy) {

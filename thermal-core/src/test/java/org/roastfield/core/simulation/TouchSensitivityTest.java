@@ -1,8 +1,6 @@
 package org.roastfield.core.simulation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.function.Function;
@@ -17,7 +15,6 @@ import org.roastfield.core.material.Material;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Slab;
-import org.roastfield.core.support.SampleCooks;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -113,21 +110,5 @@ class TouchSensitivityTest {
         assertEquals(0, end, EVENT_ALLOWED, what + ", stage " + stage);
       }
     }
-  }
-
-  @Test
-  void waterCarriedAlong_isRefused() {
-    Function<ParameterPoint, Cook> cooks =
-        at ->
-            Cook.of(
-                new Cut(Cylinder.ofRadius(0.04), lean(), Bodies.START),
-                Stage.allRound("dries", SampleCooks.drying(), StageEnd.after(600)));
-    IllegalArgumentException refused =
-        assertThrows(
-            IllegalArgumentException.class,
-            () ->
-                Simulator.withDefaults()
-                    .sensitivities(ParameterPoint.empty().with("h", 10), cooks));
-    assertTrue(refused.toString().contains("carry water along"), refused.toString());
   }
 }
