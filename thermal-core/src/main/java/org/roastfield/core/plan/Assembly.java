@@ -32,7 +32,7 @@ final class Assembly {
   }
 
   private double needed() {
-    return Pace.leadOf(run.ready, service);
+    return Pace.leastLead(run.ready, service);
   }
 
   Plan plan() {

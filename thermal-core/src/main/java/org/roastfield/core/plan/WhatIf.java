@@ -1,6 +1,7 @@
 package org.roastfield.core.plan;
 
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.ensemble.EnsembleSensitivities;
 import org.roastfield.core.ensemble.EnsembleSimulator;
@@ -73,22 +74,20 @@ public final class WhatIf {
     if (!(Math.abs(amount) > 0)) {
       throw new IllegalArgumentException("amount must not be 0, was " + amount);
     }
-    ParameterPoint point = SearPlanner.middle(request.prior()).with(AMOUNT, 0, Math.abs(amount));
+    ParameterPoint middle = SearPlanner.middle(request.prior());
+    ParameterPoint none = ParameterPoint.empty().with(AMOUNT, 0, Math.abs(amount));
     Course course = new Course(request.cook().roles());
-    Cook template = cook(course, request, plan, change, point);
-    EnsembleSensitivities by =
-        simulator.sensitivities(
-            template, 1, member -> point, at -> cook(course, request, plan, change, at));
+    Function<ParameterPoint, Cook> cook =
+        at -> cook(course, request, plan, change.apply(at.value(AMOUNT)), middle);
+    EnsembleSensitivities by = simulator.sensitivities(cook.apply(none), 1, member -> none, cook);
     if (by.result().status(0) != MemberStatus.COMPLETED) {
       return draws(request.withDraws(FEW, request.seed()), plan, change.apply(amount), true);
     }
-    int last = point.size() - 1;
-    double sear = amount * by.stageEnd(0, course.sear, last);
     return new Effect(
-        amount * by.stageEnd(0, course.near, last),
-        amount * by.stageEnd(0, course.pull, last),
-        sear,
-        amount * by.corePeak(0, hottest(by, course), last),
+        amount * by.stageEnd(0, course.near, 0),
+        amount * by.stageEnd(0, course.pull, 0),
+        amount * by.stageEnd(0, course.sear, 0),
+        amount * by.corePeak(0, hottest(by, course), 0),
         Double.NaN,
         Method.SENSITIVITY);
   }
@@ -133,12 +132,7 @@ public final class WhatIf {
   }
 
   private static Cook cook(
-      Course course,
-      PlanRequest request,
-      Plan plan,
-      DoubleFunction<PlannedCook> change,
-      ParameterPoint point) {
-    PlannedCook changed = change.apply(point.value(AMOUNT));
+      Course course, PlanRequest request, Plan plan, PlannedCook changed, ParameterPoint point) {
     Cook cook = changed.at(point);
     Member member = Member.of(cook, changed.probeOf(cook));
     double tip = member.atTip(plan.reading(), 0, 0);

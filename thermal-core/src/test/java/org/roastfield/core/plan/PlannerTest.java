@@ -25,7 +25,20 @@ class PlannerTest {
     Plan plan = Planner.withDefaults().plan(loin());
     assertEquals(MEDIUM.middle(), plan.finalCore().median(), 1.5);
     assertTrue(plan.reading() < plan.finalCore().low() - 2);
-    assertEquals(0.9, plan.chanceReady(), 0.02);
+    assertTrue(plan.chanceReady() >= 0.9 - 1e-9);
+  }
+
+  /** With room between the latest carving and too long a hold, nine in ten is not the best. */
+  @Test
+  void roomyWindow_isHit_notJustItsDemandedChance() {
+    PlanRequest roomy = loin().with(Service.usual().withLatest(900).withRest(900, 6 * 3600));
+    Plan plan = Planner.withDefaults().plan(roomy);
+    assertTrue(plan.chanceReady() > 0.95, "ready in " + plan.chanceReady());
+    assertTrue(plan.chanceHeldTooLong() < 0.05);
+    PlanRequest narrow = loin().with(Service.usual().withLatest(900).withRest(900, 60));
+    Plan late = Planner.withDefaults().plan(narrow);
+    assertTrue(late.lead() <= plan.lead());
+    assertTrue(late.chanceReady() >= 0.9 - 1e-9);
   }
 
   /** Carryover grows with the rate at which the core rises, which a fixed reading ignores. */

@@ -1,12 +1,15 @@
 package org.roastfield.lab.command;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.List;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import org.roastfield.core.ensemble.EnsembleSimulator;
-import org.roastfield.core.plan.Planner;
+import org.roastfield.lab.result.AtomicFile;
+import org.roastfield.lab.result.Json;
 import org.roastfield.lab.trial.PlanTrial;
 import org.roastfield.lab.trial.TrialTable;
 import picocli.CommandLine.Command;
@@ -25,6 +28,7 @@ import picocli.CommandLine.Spec;
 final class TryPlanCommand implements Callable<Integer> {
 
   private static final int FEWEST = 40;
+  private static final int FEWEST_COOKERS = 4;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -36,30 +40,62 @@ final class TryPlanCommand implements Callable<Integer> {
   private int cooks;
 
   @Option(
+      names = "--cookers",
+      paramLabel = "N",
+      defaultValue = "100",
+      description =
+          "How many cookers are planned for after four logs each, five cooks on each, at least 4;"
+              + " default ${DEFAULT-VALUE}; 0 for none.")
+  private int cookers;
+
+  @Option(
       names = "--seed",
       paramLabel = "SEED",
       defaultValue = "1",
       description = "Seed of everything drawn; default ${DEFAULT-VALUE}.")
   private long seed;
 
+  @Option(names = "--out", paramLabel = "FILE.json", description = "Where to write the tables.")
+  private Optional<Path> out = Optional.empty();
+
   TryPlanCommand() {}
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     if (cooks < FEWEST) {
       throw new BadInputException("--cooks must be at least " + FEWEST + ", was " + cooks);
     }
-    int workers = Runtime.getRuntime().availableProcessors();
-    ExecutorService executor = Executors.newFixedThreadPool(workers);
+    if (cookers != 0 && cookers < FEWEST_COOKERS) {
+      throw new BadInputException(
+          "--cookers must be 0 or at least " + FEWEST_COOKERS + ", was " + cookers);
+    }
+    ExecutorService executor =
+        Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try {
-      EnsembleSimulator simulator = EnsembleSimulator.with(Planner.PLANNING).on(executor, workers);
-      List<PlanTrial.Tried> tried = new PlanTrial(simulator, seed).run(cooks, done -> {});
-      PrintWriter screen = spec.commandLine().getOut();
-      new TrialTable(tried).lines().forEach(screen::println);
-      screen.flush();
+      ObjectNode root = Json.document("roastfield-plan-trial", 1);
+      root.put("command", command());
+      PlanTrial trial = new PlanTrial(executor, seed);
+      print(trial.withoutLogs(cooks), root);
+      if (cookers > 0) {
+        print(trial.afterLogs(cookers), root);
+      }
+      if (out.isPresent()) {
+        AtomicFile.write(out.get(), Json.text(root));
+      }
       return 0;
     } finally {
       executor.shutdownNow();
     }
+  }
+
+  private String command() {
+    return "roastfield try-plan --cooks " + cooks + " --cookers " + cookers + " --seed " + seed;
+  }
+
+  private void print(TrialTable table, ObjectNode root) {
+    PrintWriter screen = spec.commandLine().getOut();
+    table.lines().forEach(screen::println);
+    screen.flush();
+    table.addTo(root);
   }
 }

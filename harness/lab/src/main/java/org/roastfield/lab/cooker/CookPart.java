@@ -1,6 +1,7 @@
 package org.roastfield.lab.cooker;
 
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.cook.Wetting;
@@ -31,13 +32,28 @@ record CookPart(
     Wetting wetting,
     boolean continued) {
 
-  Stage at(Numbers numbers, double pressure) {
-    SurfaceLaw above = law(upper, numbers, pressure);
-    SurfaceLaw below = lower.equals(upper) ? above : law(lower, numbers, pressure);
+  /** Whether its air strays in a cook to come: on the cooker, away from metal and coals. */
+  boolean strays() {
+    return !rest && gentle(upper) && gentle(lower);
+  }
+
+  private static boolean gentle(FaceSetup face) {
+    return face.contact().isEmpty() && face.bed().isEmpty();
+  }
+
+  /**
+   * Its stage.
+   *
+   * @param straying air of a setting [K], if it strays
+   */
+  Stage at(Numbers numbers, double pressure, Optional<DoubleFunction<Signal>> straying) {
+    SurfaceLaw above = law(upper, numbers, pressure, straying);
+    SurfaceLaw below = lower.equals(upper) ? above : law(lower, numbers, pressure, straying);
     return new Stage(name, above, below, end, wetting, continued);
   }
 
-  private SurfaceLaw law(FaceSetup face, Numbers numbers, double pressure) {
+  private SurfaceLaw law(
+      FaceSetup face, Numbers numbers, double pressure, Optional<DoubleFunction<Signal>> straying) {
     double drive = numbers.get(CookParameters.WETNESS);
     FaceSetup varied =
         rest
@@ -50,11 +66,13 @@ record CookPart(
                 numbers.get(CookParameters.CONTACT),
                 drive);
     double size = numbers.get(CookParameters.SIZE);
-    SurfaceLaw law =
-        loggedAir
-            .map(
-                air -> varied.law(air.plus(-numbers.get(CookParameters.AIR_BIAS)), pressure, drive))
-            .orElseGet(() -> varied.law(pressure, drive));
-    return law.scaled(size);
+    double bias = numbers.get(CookParameters.AIR_BIAS);
+    if (loggedAir.isPresent()) {
+      return varied.law(loggedAir.get().plus(-bias), pressure, drive).scaled(size);
+    }
+    return straying
+        .map(air -> varied.strayingLaw(air.apply(face.air() - bias), pressure, drive))
+        .orElseGet(() -> varied.law(pressure, drive))
+        .scaled(size);
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
@@ -44,25 +45,43 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
   private final CookFile file;
   private final CookParts parts;
   private final Map<String, VariedProbe> probes;
-  private final boolean logged;
+  private final Straying straying;
 
   private VariedCook(
-      CookFile file, CookParts parts, Map<String, VariedProbe> probes, boolean logged) {
+      CookFile file, CookParts parts, Map<String, VariedProbe> probes, Straying straying) {
     this.file = file;
     this.parts = parts;
     this.probes = probes;
-    this.logged = logged;
+    this.straying = straying;
+  }
+
+  /** What the air of gentle stages does beside what is stated or logged. */
+  private enum Straying {
+    NOT,
+    SMOOTH,
+    SHARP
   }
 
   /** A cook as its file plans it, without a log. */
   public static VariedCook planned(CookFile file) {
-    return new VariedCook(file, CookParts.planned(file), Map.of(), false);
+    return new VariedCook(file, CookParts.planned(file), Map.of(), Straying.NOT);
   }
 
-  /** The same with one probe for the core, whose place and bias are unknown. */
+  /**
+   * A cook to come, with one probe for the core, whose place and bias are unknown. Its gentle heat
+   * is kept at the stated air as the chamber's probe shows it, and strays ({@link StrayingAir}).
+   */
   public static VariedCook planned(CookFile file, Probe probe) {
     VariedProbe display = VariedProbe.of(CookLog.CORE, probe, file.cook().cut().shape());
-    return new VariedCook(file, CookParts.planned(file), Map.of(CookLog.CORE, display), true);
+    return new VariedCook(
+        file, CookParts.planned(file), Map.of(CookLog.CORE, display), Straying.SMOOTH);
+  }
+
+  /**
+   * The same cook with openings of the lid as they are, not spread over time: finer, and slower.
+   */
+  public VariedCook withSharpOpenings() {
+    return new VariedCook(file, parts, probes, Straying.SHARP);
   }
 
   /**
@@ -83,7 +102,7 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
                 found -> probes.put(channel.name(), VariedProbe.of(channel.name(), found, shape)));
       }
     }
-    return new VariedCook(file, CookParts.logged(file, log, events), probes, true);
+    return new VariedCook(file, CookParts.logged(file, log, events), probes, Straying.NOT);
   }
 
   private static Optional<Probe> stated(CookFile file, String channel, Optional<String> core) {
@@ -128,6 +147,14 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
     return first.loggedAir().orElseGet(() -> Signal.constant(first.upper().air()));
   }
 
+  /** True air of the first stage at a point [K]. */
+  public Signal airAt(ParameterPoint point) {
+    double bias = new Numbers(point).get(CookParameters.AIR_BIAS);
+    return straying(parts.parts().get(0), point)
+        .map(air -> air.apply(parts.parts().get(0).upper().air() - bias))
+        .orElseGet(() -> air().plus(-bias));
+  }
+
   /** End of the first part that the log times [s]; of a plan, the most that it may last. */
   double firstEnd() {
     return parts.parts().get(0).end().longest(0);
@@ -152,13 +179,22 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
         set = set.with(parameter);
       }
     }
+    if (strays()) {
+      for (Parameter parameter : StrayingAir.parameters().list()) {
+        set = set.with(parameter);
+      }
+    }
     return set;
+  }
+
+  private boolean strays() {
+    return straying != Straying.NOT && any(CookPart::strays);
   }
 
   private Optional<Parameter> own(Parameter parameter) {
     return switch (parameter.id()) {
       case "probe-offset", "probe-bias" -> Optional.empty();
-      case "air-bias" -> when(parameter, any(part -> part.loggedAir().isPresent()));
+      case "air-bias" -> when(parameter, strays() || any(part -> part.loggedAir().isPresent()));
       case "contact" ->
           when(
               parameter,
@@ -230,13 +266,24 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
             stated.startTemperature() + numbers.get(CookParameters.START));
     List<Stage> stages = new ArrayList<>();
     for (CookPart part : parts.parts()) {
-      stages.add(part.at(numbers, file.pressure()));
+      stages.add(part.at(numbers, file.pressure(), straying(part, point)));
     }
     List<Probe> placed = new ArrayList<>();
     for (VariedProbe probe : probes.values()) {
       placed.add(probe.at(numbers, shape));
     }
-    return new Cook(cut, stages, logged ? placed : file.cook().probes());
+    return new Cook(cut, stages, probes.isEmpty() ? file.cook().probes() : placed);
+  }
+
+  private Optional<DoubleFunction<Signal>> straying(CookPart part, ParameterPoint point) {
+    if (straying == Straying.NOT || !part.strays()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        setting ->
+            straying == Straying.SHARP
+                ? StrayingAir.sharp(setting, point)
+                : StrayingAir.smooth(setting, point));
   }
 
   private static Material material(Material stated, double diffusivity) {

@@ -57,7 +57,17 @@ public record FaceSetup(
    *     wetness has none
    */
   public SurfaceLaw law(double pressure, double drive) {
-    Chamber closed = chamber(Signal.constant(air), pressure);
+    return strayingLaw(Signal.constant(air), pressure, drive);
+  }
+
+  /**
+   * The same with air that strays from the stated one; openings of the lid come on top of that.
+   *
+   * @param airTemperature [K]
+   * @param drive as in {@link #law(double, double)}
+   */
+  public SurfaceLaw strayingLaw(Signal airTemperature, double pressure, double drive) {
+    Chamber closed = chamber(airTemperature, pressure);
     return law(cover.lid().map(lid -> lid.over(closed)).orElse(closed), drive);
   }
 

@@ -11,7 +11,7 @@ import org.roastfield.lab.files.FaceSetup;
 import org.roastfield.lab.files.StageSetup;
 
 /** What the stages of a cook file are for. */
-final class StageRoles {
+public final class StageRoles {
 
   /** Air below which a stage after the heat is a rest [K]: 50 °C, below any hot cooking. */
   private static final double REST = 323.15;
@@ -33,7 +33,7 @@ final class StageRoles {
    *
    * @throws UnplannableException if they cannot be planned, with what to change
    */
-  static List<Role> of(CookFile file) {
+  public static List<Role> of(CookFile file) {
     return new StageRoles(file).roles();
   }
 

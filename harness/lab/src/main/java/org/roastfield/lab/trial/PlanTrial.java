@@ -1,30 +1,48 @@
 package org.roastfield.lab.trial;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.function.IntConsumer;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
+import org.roastfield.core.cook.Cook;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.plan.CoreWish;
 import org.roastfield.core.plan.FollowedCook;
+import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.Planner;
 import org.roastfield.core.plan.PullRule;
 import org.roastfield.core.plan.SearPlanner;
 import org.roastfield.core.plan.Service;
-import org.roastfield.core.units.Temperatures;
+import org.roastfield.core.surface.Signal;
+import org.roastfield.lab.cooker.CookerProfile;
+import org.roastfield.lab.plan.CookerBelief;
 
-/** Runs cooks that follow plans, rules of thumb, and an oracle. */
+/** Runs cooks that follow plans, rules of thumb, and an oracle. The same seed gives the same. */
 public final class PlanTrial {
 
   /** Promise: carved up to a quarter of an hour late, kept for an hour at most. */
   static final Service SERVICE = Service.usual().withLatest(900);
 
-  /** Different cooks; each is planned once. */
-  private static final int KINDS = 20;
+  /** Cooks that are logged on a cooker before it is planned for. */
+  static final int LOGS = 4;
+
+  /** Cooks that follow plans on a cooker whose logs are known. */
+  static final int COOKS_AFTER_LOGS = 5;
+
+  /** Draws of a plan. */
+  private static final int DRAWS = 600;
+
+  private static final int DRAWS_AFTER_LOGS = 400;
 
   /** Baseline: fixed carryover [K]. */
   private static final double CARRYOVER = 5;
@@ -34,174 +52,192 @@ public final class PlanTrial {
 
   private static final double AHEAD = 1200;
 
-  private static final Prior PRIOR = Prior.of(TrialCook.PARAMETERS);
+  /** Cooks that never get to the end of their gentle heat are no logs; so many are tried. */
+  private static final int MOST_LOGGED = 20;
 
-  private final EnsembleSimulator simulator;
+  private static final EnsembleSimulator SIMULATOR = EnsembleSimulator.with(Planner.PLANNING);
+
+  private final ExecutorService executor;
   private final long seed;
+  private final List<TrialKind> kinds = new ArrayList<>();
+  private final List<Plans> plans;
+  private final double pace;
 
   /**
-   * @param simulator of the plans
+   * Plans of a cook.
+   *
+   * @param usual pulls at a reading, as the plan command does
+   * @param paced pulls by the pace of the display
    */
-  public PlanTrial(EnsembleSimulator simulator, long seed) {
-    this.simulator = simulator;
+  private record Plans(Plan usual, Plan paced) {}
+
+  /**
+   * Plans every kind of cook on a cooker without logs.
+   *
+   * @param executor that cooks are computed on
+   */
+  public PlanTrial(ExecutorService executor, long seed) {
+    this.executor = executor;
     this.seed = seed;
+    List<Callable<Plans>> planning = new ArrayList<>();
+    for (int number = 0; number < TrialKind.COUNT; number++) {
+      TrialKind kind = TrialKind.of(number);
+      kinds.add(kind);
+      planning.add(() -> plans(kind, CookerBelief.population(kind.planned()).prior(), DRAWS));
+    }
+    this.plans = all(planning);
+    double sum = 0;
+    for (int number = 0; number < kinds.size(); number++) {
+      Plan plan = plans.get(number).usual();
+      double ready = plan.lead() + plan.milestone(Milestone.Kind.READY).time().median();
+      sum += ready / kinds.get(number).weight() / kinds.size();
+    }
+    this.pace = sum;
   }
 
   /**
-   * One cook by all rules.
-   *
-   * @param other whether its truth is another model than that of the plan
-   * @param wish [K]
-   * @param plan that was followed
-   * @param byPlan what came of it
-   * @param byOracle of someone who knows the numbers of the cook, but not its weather
-   * @param byWeight of minutes for a weight
-   * @param byCarryover of a pull 5 K before the wish
-   * @param byLine of a straight line through the readings
-   */
-  public record Tried(
-      boolean other,
-      double wish,
-      Plan plan,
-      Result byPlan,
-      Result byOracle,
-      Result byWeight,
-      Result byCarryover,
-      Result byLine) {}
-
-  /**
-   * What came of a rule.
-   *
-   * @param cook that followed it
-   * @param lead how long before the wanted carving it went on [s]
-   */
-  public record Result(FollowedCook cook, double lead) {
-
-    /** Distance of the final core from the wish [K]. */
-    double miss(double wish) {
-      return Math.abs(cook.finalCore() - wish);
-    }
-
-    /** How far outside the promised window it was ready [s]; a day if never. */
-    double outside() {
-      double late = cook.ready() - lead - SERVICE.latest();
-      double early = lead - SERVICE.longestHold() - cook.ready();
-      return Math.min(86_400, Math.max(0, Math.max(late, early)));
-    }
-  }
-
-  /**
-   * Tries cooks.
+   * Cooks without logs, each on a cooker of its own.
    *
    * @param count how many; every second truth is of another model
-   * @param done is told how many are done
    */
-  public List<Tried> run(int count, IntConsumer done) {
+  public TrialTable withoutLogs(int count) {
+    List<Callable<List<Tried>>> cooks = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int number = i;
+      cooks.add(
+          () -> {
+            SplittableRandom random = random(number);
+            int kind = number % kinds.size();
+            TrialTruth truth = truth(number / kinds.size());
+            ParameterPoint point = draw(kinds.get(kind), random);
+            return List.of(tried(number, kind, plans.get(kind), truth, point, random.nextLong()));
+          });
+    }
+    return new TrialTable("without logs", flat(all(cooks)));
+  }
+
+  /**
+   * Cooks after four logs of their cooker.
+   *
+   * @param count cookers; the logs and cooks of every second one are of another model
+   */
+  public TrialTable afterLogs(int count) {
+    List<Callable<List<Tried>>> cookers = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int number = i;
+      cookers.add(() -> onCooker(number, random(-1L - number)));
+    }
+    return new TrialTable("after four logs", flat(all(cookers)));
+  }
+
+  private List<Tried> onCooker(int cooker, SplittableRandom random) {
+    TrialTruth truth = truth(cooker);
+    ParameterPoint own = draw(kinds.get(0), random);
+    TrialLogs logs = new TrialLogs();
+    for (int i = 0; i < MOST_LOGGED && logs.size() < LOGS; i++) {
+      TrialKind kind = kinds.get(random.nextInt(kinds.size()));
+      logs.add(kind, truth, onSameCooker(own, draw(kind, random)), random.nextLong());
+    }
+    CookerProfile profile = logs.profile(seed);
     List<Tried> tried = new ArrayList<>();
-    double pace = minutesPerWeight();
-    for (int kind = 0; kind < Math.min(KINDS, count); kind++) {
-      TrialCook cook = kind(kind);
-      Plan plan = plan(cook);
-      for (int i = kind; i < count; i += KINDS) {
-        tried.add(tried(cook, plan, i, pace));
-        done.accept(tried.size());
-      }
+    for (int i = 0; i < COOKS_AFTER_LOGS; i++) {
+      int number = random.nextInt(kinds.size());
+      TrialKind kind = kinds.get(number);
+      Prior belief = CookerBelief.of(profile, kind.planned()).prior();
+      Plans plan = plans(kind, belief, DRAWS_AFTER_LOGS);
+      ParameterPoint point = onSameCooker(own, draw(kind, random));
+      tried.add(tried(cooker, number, plan, truth, point, random.nextLong()));
     }
     return tried;
   }
 
-  /** Kinds of cooks: 70 to 106 mm, 105 to 125 °C, 57 to 65 °C. */
-  private static TrialCook kind(int number) {
-    return new TrialCook(
-        0.07 + 0.004 * (number % 10),
-        Temperatures.celsius(105 + 5 * (number % 5)),
-        Temperatures.celsius(57 + 2 * (number * 7 % 5)));
+  private SplittableRandom random(long number) {
+    return new SplittableRandom(seed * 1_000_003 + number);
   }
 
-  private Plan plan(TrialCook cook) {
-    return Planner.with(simulator)
-        .byPace()
-        .plan(
-            PlanRequest.of(cook.planned(), PRIOR, CoreWish.of(cook.wish()))
-                .with(SERVICE)
-                .withDraws(1000, seed));
+  /** Truths in turn, each other one of the plan's model. */
+  private static TrialTruth truth(int number) {
+    return number % 2 == 0
+        ? TrialTruth.AS_PLANNED
+        : TrialTruth.OTHERS.get(number / 2 % TrialTruth.OTHERS.size());
   }
 
-  private Tried tried(TrialCook cook, Plan plan, int number, double pace) {
-    SplittableRandom random = new SplittableRandom(seed * 7_919 + number + 1);
-    PlanRequest drawn = PlanRequest.of(cook.planned(), PRIOR, CoreWish.of(cook.wish()));
-    ParameterPoint point = SearPlanner.at(drawn.prior(), PRIOR.draw(random));
-    boolean other = number / KINDS % 2 == 1;
-    TrialTruth model =
-        other
-            ? TrialTruth.OTHERS.get(number / KINDS / 2 % TrialTruth.OTHERS.size())
-            : TrialTruth.AS_PLANNED;
-    FollowedCook.Truth truth = model.truth(cook, point, new ReadingNoise(number));
-    double lead = pace * cook.weight();
-    double wish = cook.wish();
-    return new Tried(
-        other,
-        wish,
-        plan,
-        result(PullRule.of(plan.pull()), truth, plan.lead()),
-        oracle(cook, model, point, truth),
-        result(PullRule.atTime(lead - 200 - TrialCook.REST), truth, lead),
-        result(PullRule.atReading(wish - CARRYOVER), truth, lead),
-        result(PullRule.byStraightLine(wish, AHEAD, WINDOW), truth, lead));
+  /** A cook on a new cooker. */
+  private static ParameterPoint draw(TrialKind kind, SplittableRandom random) {
+    Prior prior = CookerBelief.population(kind.planned()).prior();
+    return SearPlanner.at(prior, prior.draw(random));
   }
 
-  private static Result result(PullRule rule, FollowedCook.Truth truth, double lead) {
-    return new Result(FollowedCook.by(rule, truth, TrialCook.REST, lead), lead);
-  }
-
-  /** Knows the numbers, in calm weather: its pull and lead are exact there. */
-  private static Result oracle(
-      TrialCook cook, TrialTruth model, ParameterPoint point, FollowedCook.Truth truth) {
-    ParameterPoint calm = point;
-    for (int p = 0; p < calm.size(); p++) {
-      String name = calm.coordinate(p).name();
-      boolean weather = name.startsWith("drift-") || name.startsWith("opening");
-      calm = weather ? calm.moved(p, name.equals("openings") ? -1 : 0) : calm;
+  /** A cook with the cooker of another. */
+  private ParameterPoint onSameCooker(ParameterPoint cooker, ParameterPoint cook) {
+    ParameterPoint point = cook;
+    for (var parameter : kinds.get(0).planned().parameters().of(Owner.COOKER).list()) {
+      String id = parameter.id();
+      point = point.moved(point.index(id), cooker.value(id));
     }
-    FollowedCook.Truth known = model.truth(cook, calm, new ReadingNoise(0)).withoutNoise();
-    double low = Temperatures.celsius(25);
-    double high = cook.wish() + 3;
-    double margin = 0.5 * (SERVICE.longestHold() - SERVICE.latest());
-    double lead = 0;
-    for (int i = 0; i < 14; i++) {
-      double reading = 0.5 * (low + high);
-      FollowedCook tried =
-          FollowedCook.by(PullRule.atReading(reading), known, TrialCook.REST, lead);
-      lead = tried.ready() + margin;
-      if (!(tried.ready() < 1e6)) {
-        lead = 36_000;
-        high = reading;
-      } else if (tried.finalCore() > cook.wish()) {
-        high = reading;
-      } else {
-        low = reading;
+    return point;
+  }
+
+  private Plans plans(TrialKind kind, Prior belief, int draws) {
+    PlanRequest request =
+        PlanRequest.of(kind.forPlanner(), belief, CoreWish.of(kind.wish()))
+            .with(SERVICE)
+            .withDraws(draws, seed);
+    Planner planner = Planner.with(SIMULATOR);
+    return new Plans(planner.plan(request), planner.byPace().plan(request));
+  }
+
+  private Tried tried(
+      int cooker, int number, Plans plans, TrialTruth model, ParameterPoint point, long noise) {
+    TrialKind kind = kinds.get(number);
+    Cook cook = model.cook(kind, point, noise);
+    FollowedCook.Truth truth =
+        new FollowedCook.Truth(
+            cook,
+            kind.roles(),
+            cook.probes().get(0),
+            Signal.constant(290),
+            new ReadingNoise(noise)::at,
+            Planner.PLANNING);
+    double lead = pace * kind.weight();
+    double wish = kind.wish();
+    Plan known = Oracle.plan(kind, model, point, noise, SIMULATOR);
+    Map<Tried.Rule, Tried.Result> results = new EnumMap<>(Tried.Rule.class);
+    results.put(Tried.Rule.PLAN, result(plans.usual(), truth));
+    results.put(Tried.Rule.PACED, result(plans.paced(), truth));
+    results.put(Tried.Rule.ORACLE, result(known, truth));
+    results.put(
+        Tried.Rule.WEIGHT,
+        result(PullRule.atTime(lead - TrialKind.SEAR - TrialKind.REST), truth, lead));
+    results.put(Tried.Rule.CARRYOVER, result(PullRule.atReading(wish - CARRYOVER), truth, lead));
+    results.put(Tried.Rule.LINE, result(PullRule.byStraightLine(wish, AHEAD, WINDOW), truth, lead));
+    return new Tried(cooker, model != TrialTruth.AS_PLANNED, wish, plans.usual(), results);
+  }
+
+  private static Tried.Result result(Plan plan, FollowedCook.Truth truth) {
+    return result(PullRule.of(plan.pull()), truth, plan.lead());
+  }
+
+  private static Tried.Result result(PullRule rule, FollowedCook.Truth truth, double lead) {
+    return new Tried.Result(FollowedCook.by(rule, truth, TrialKind.REST, lead), lead);
+  }
+
+  private <T> List<T> all(List<Callable<T>> tasks) {
+    List<T> results = new ArrayList<>();
+    try {
+      for (Future<T> one : executor.invokeAll(tasks)) {
+        results.add(one.get());
       }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("the trial was interrupted", e);
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("a cook of the trial could not be computed", e.getCause());
     }
-    return result(PullRule.atReading(0.5 * (low + high)), truth, lead);
+    return results;
   }
 
-  /**
-   * Time for a weight [s/kg] that the middle of the beliefs needs over all kinds: the best that a
-   * table of minutes could say here.
-   */
-  private double minutesPerWeight() {
-    double sum = 0;
-    for (int kind = 0; kind < KINDS; kind++) {
-      TrialCook cook = kind(kind);
-      Plan plan =
-          Planner.with(simulator)
-              .byPace()
-              .plan(
-                  PlanRequest.of(cook.planned(), PRIOR, CoreWish.of(cook.wish()))
-                      .with(SERVICE.withChance(0.5).withLatest(0))
-                      .withDraws(100, seed));
-      sum += plan.lead() / cook.weight();
-    }
-    return sum / KINDS;
+  private static List<Tried> flat(List<List<Tried>> lists) {
+    return lists.stream().flatMap(List::stream).toList();
   }
 }

@@ -1,125 +1,193 @@
 package org.roastfield.lab.trial;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.SplittableRandom;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import org.roastfield.core.plan.Milestone;
+import org.roastfield.core.plan.Spread;
+import org.roastfield.lab.result.Json;
 
-/** The table of a trial, as lines of text. */
+/** The table of a trial: as lines of text, and as JSON. */
 public final class TrialTable {
 
-  private static final int RESAMPLES = 2000;
-
-  private final List<PlanTrial.Tried> tried;
+  private final String name;
+  private final List<Tried> tried;
+  private final Resampling resampling;
 
   /**
+   * @param name what plans knew
    * @param tried at least two cooks
    */
-  public TrialTable(List<PlanTrial.Tried> tried) {
+  TrialTable(String name, List<Tried> tried) {
+    this.name = name;
     this.tried = List.copyOf(tried);
+    this.resampling = new Resampling(tried);
   }
+
+  /** A measure of a rule on a cook: 1 if it went well, else 0, or a size where less is better. */
+  private record Measure(String name, boolean share, Of of) {
+
+    interface Of {
+      double value(Tried one, Tried.Rule rule);
+    }
+
+    static Measure share(String name, Predicated of) {
+      return new Measure(name, true, (one, rule) -> of.test(one, rule) ? 1 : 0);
+    }
+
+    interface Predicated {
+      boolean test(Tried one, Tried.Rule rule);
+    }
+  }
+
+  private static final List<Measure> MEASURES =
+      List.of(
+          Measure.share("core", Tried::near),
+          Measure.share("window", Tried::inWindow),
+          Measure.share("both", (one, rule) -> one.near(rule) && one.inWindow(rule)),
+          Measure.share("in time", Tried::inTime),
+          new Measure("miss K", false, Tried::miss));
 
   /** All lines. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
-    lines.add("cooks " + tried.size() + ", every second truth of another model than the plan's");
     lines.add(
         String.format(
             Locale.ROOT,
-            "%-22s %9s %9s %9s %9s   %s",
-            "rule",
-            "±2 K",
-            "mean K",
-            "window",
-            "mean min",
-            "plan less rule, 95 %: K, min outside"));
-    row(lines, "plan", PlanTrial.Tried::byPlan);
-    row(lines, "oracle", PlanTrial.Tried::byOracle);
-    row(lines, "minutes for a weight", PlanTrial.Tried::byWeight);
-    row(lines, "carryover of 5 K", PlanTrial.Tried::byCarryover);
-    row(lines, "straight line", PlanTrial.Tried::byLine);
-    stated(lines, "plan's model", tried.stream().filter(one -> !one.other()).toList());
-    stated(lines, "other models", tried.stream().filter(PlanTrial.Tried::other).toList());
+            "%s: %d cooks on %d cookers, every second truth of another model than the plan's",
+            name,
+            tried.size(),
+            resampling.cookers()));
+    lines.add(
+        "core: final core within 2 K of the wish; window: rested from 60 min before the wanted"
+            + " carving to 15 min after; less the rule: plan's share less the rule's, 95 %");
+    StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%-21s", "rule"));
+    MEASURES.forEach(measure -> head.append(String.format(" %8s", measure.name())));
+    lines.add(head + "   plan less the rule: core, window, both");
+    for (Tried.Rule rule : Tried.Rule.values()) {
+      lines.add(row(rule));
+    }
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "of the oracle's: core %.1f %%, window %.1f %%",
+            100 * ofOracle(MEASURES.get(0)),
+            100 * ofOracle(MEASURES.get(1))));
+    lines.addAll(stated("plan's model", one -> !one.other()));
+    lines.addAll(stated("other models", Tried::other));
     return lines;
   }
 
-  private void row(
-      List<String> lines, String name, Function<PlanTrial.Tried, PlanTrial.Result> rule) {
-    ToDoubleFunction<PlanTrial.Tried> miss = one -> rule.apply(one).miss(one.wish());
-    ToDoubleFunction<PlanTrial.Tried> outside = one -> rule.apply(one).outside() / 60;
-    lines.add(
-        String.format(
-            Locale.ROOT,
-            "%-22s %8.1f%% %9.2f %8.1f%% %9.1f   %s, %s",
-            name,
-            100 * mean(one -> miss.applyAsDouble(one) <= 2 ? 1 : 0),
-            mean(miss),
-            100 * mean(one -> outside.applyAsDouble(one) == 0 ? 1 : 0),
-            mean(outside),
-            difference(one -> one.byPlan().miss(one.wish()) - miss.applyAsDouble(one)),
-            difference(one -> one.byPlan().outside() / 60 - outside.applyAsDouble(one))));
+  private String row(Tried.Rule rule) {
+    StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%-21s", rule.words()));
+    for (Measure measure : MEASURES) {
+      double mean = mean(one -> measure.of().value(one, rule));
+      row.append(
+          String.format(
+              Locale.ROOT,
+              measure.share() ? " %7.1f%%" : " %8.2f",
+              measure.share() ? 100 * mean : mean));
+    }
+    row.append("  ");
+    for (Measure measure : MEASURES.subList(0, 3)) {
+      double[] interval = less(measure, rule);
+      row.append(String.format(Locale.ROOT, " %+.1f…%+.1f", 100 * interval[0], 100 * interval[1]));
+    }
+    return row.toString();
   }
 
-  private double mean(ToDoubleFunction<PlanTrial.Tried> number) {
+  private double[] less(Measure measure, Tried.Rule rule) {
+    return resampling.interval(
+        one -> measure.of().value(one, Tried.Rule.PLAN) - measure.of().value(one, rule));
+  }
+
+  private double mean(ToDoubleFunction<Tried> number) {
     return tried.stream().mapToDouble(number).average().orElseThrow();
   }
 
-  /** Interval of a mean over cooks drawn with replacement. */
-  private String difference(ToDoubleFunction<PlanTrial.Tried> number) {
-    double[] values = tried.stream().mapToDouble(number).toArray();
-    SplittableRandom random = new SplittableRandom(1);
-    double[] means = new double[RESAMPLES];
-    for (int r = 0; r < RESAMPLES; r++) {
-      for (int i = 0; i < values.length; i++) {
-        means[r] += values[random.nextInt(values.length)] / values.length;
-      }
-    }
-    Arrays.sort(means);
-    return String.format(
-        Locale.ROOT, "%+.2f…%+.2f", means[RESAMPLES / 40], means[RESAMPLES - RESAMPLES / 40]);
+  private double ofOracle(Measure measure) {
+    return mean(one -> measure.of().value(one, Tried.Rule.PLAN))
+        / mean(one -> measure.of().value(one, Tried.Rule.ORACLE));
   }
 
-  /** Stated chances against shares of the cooks. */
-  private static void stated(List<String> lines, String name, List<PlanTrial.Tried> cooks) {
-    double n = cooks.size();
-    double core =
-        cooks.stream()
-            .filter(
-                one ->
-                    one.byPlan().cook().finalCore() >= one.plan().finalCore().low()
-                        && one.byPlan().cook().finalCore() <= one.plan().finalCore().high())
-            .count();
-    double below =
-        cooks.stream()
-            .filter(one -> one.byPlan().cook().finalCore() < one.plan().finalCore().median())
-            .count();
-    double ready =
-        cooks.stream()
-            .filter(
-                one ->
-                    one.byPlan().cook().ready() <= one.plan().lead() + PlanTrial.SERVICE.latest())
-            .count();
-    double stated =
-        cooks.stream().mapToDouble(one -> one.plan().chanceReady()).average().orElseThrow();
-    double width =
-        cooks.stream()
-            .mapToDouble(one -> one.plan().finalCore().high() - one.plan().finalCore().low())
-            .average()
-            .orElseThrow();
+  private List<String> stated(String which, Predicate<Tried> of) {
+    List<Tried> some = tried.stream().filter(of).toList();
+    Reliability reliability = Reliability.of(some);
+    List<String> lines = new ArrayList<>();
     lines.add(
         String.format(
             Locale.ROOT,
-            "%s: core within its 80 %% %.1f%%, below its median %.1f%%, ready in time %.1f%%"
-                + " (stated %.1f%%), width %.1f K, n %d",
-            name,
-            100 * core / n,
-            100 * below / n,
-            100 * ready / n,
-            100 * stated,
-            width,
-            cooks.size()));
+            "stated chances, %s, n %d: pooled error %.1f points, %s the band; 10 to 90 %% of the core"
+                + " %.1f K, of the pull %.0f min",
+            which,
+            some.size(),
+            100 * reliability.pooled(),
+            reliability.holds() ? "all bins inside" : "a bin OUTSIDE",
+            width(some, one -> one.plan().finalCore()),
+            width(some, TrialTable::pull) / 60));
+    for (Reliability.Bin bin : reliability.bins()) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "  stated %5.1f %%  happened %5.1f %%  band ± %4.1f  n %5d%s",
+              100 * bin.stated(),
+              100 * bin.happened(),
+              100 * bin.band(),
+              bin.statements(),
+              bin.holds() ? "" : "  outside"));
+    }
+    return lines;
+  }
+
+  private static Spread pull(Tried one) {
+    return one.plan().milestone(Milestone.Kind.PULL).time();
+  }
+
+  private static double width(List<Tried> some, java.util.function.Function<Tried, Spread> of) {
+    return some.stream()
+        .map(of)
+        .mapToDouble(spread -> spread.high() - spread.low())
+        .average()
+        .orElseThrow();
+  }
+
+  /** Adds the table to a document. */
+  public void addTo(ObjectNode root) {
+    ObjectNode table = root.putObject(name.replace(' ', '_'));
+    table.put("cooks", tried.size()).put("cookers", resampling.cookers());
+    ArrayNode rules = table.putArray("rules");
+    for (Tried.Rule rule : Tried.Rule.values()) {
+      ObjectNode one = rules.addObject().put("rule", rule.words());
+      for (Measure measure : MEASURES) {
+        String key = measure.name().replace(' ', '_');
+        one.put(key, Json.rounded(mean(each -> measure.of().value(each, rule)), 1e4));
+        double[] interval = less(measure, rule);
+        one.putArray("plan_less_rule_" + key)
+            .add(Json.rounded(interval[0], 1e4))
+            .add(Json.rounded(interval[1], 1e4));
+      }
+    }
+    stated(table.putObject("stated_chances_plans_model"), one -> !one.other());
+    stated(table.putObject("stated_chances_other_models"), Tried::other);
+  }
+
+  private void stated(ObjectNode node, Predicate<Tried> of) {
+    List<Tried> some = tried.stream().filter(of).toList();
+    Reliability reliability = Reliability.of(some);
+    node.put("cooks", some.size()).put("pooled_error", Json.rounded(reliability.pooled(), 1e4));
+    node.put("width_core_K", Json.rounded(width(some, one -> one.plan().finalCore()), 1e2));
+    node.put("width_pull_s", Json.rounded(width(some, TrialTable::pull), 1));
+    ArrayNode bins = node.putArray("bins");
+    for (Reliability.Bin bin : reliability.bins()) {
+      bins.addObject()
+          .put("stated", Json.rounded(bin.stated(), 1e4))
+          .put("happened", Json.rounded(bin.happened(), 1e4))
+          .put("band", Json.rounded(bin.band(), 1e4))
+          .put("statements", bin.statements());
+    }
   }
 }

@@ -1,70 +1,88 @@
 package org.roastfield.lab.trial;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.ParameterPoint;
+import org.roastfield.core.plan.CoreWish;
+import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.Planner;
 import org.roastfield.core.plan.SearPlanner;
-import org.roastfield.core.surface.Signal;
+import org.roastfield.core.simulation.Simulator;
+import org.roastfield.lab.cooker.CookerProfile;
+import org.roastfield.lab.plan.CookerBelief;
 
 class PlanTrialTest {
 
-  private static final List<PlanTrial.Tried> TRIED =
-      new PlanTrial(EnsembleSimulator.with(Planner.PLANNING), 3).run(3, done -> {});
+  private static final TrialKind KIND = TrialKind.of(4);
+  private static final Prior PRIOR = CookerBelief.population(KIND.planned()).prior();
+  private static final ParameterPoint MIDDLE = SearPlanner.middle(PRIOR);
 
   @Test
-  void oracle_isNearerToTheWish_onTheModelItKnows() {
-    for (PlanTrial.Tried one : TRIED) {
-      assertFalse(one.other());
-      assertTrue(one.byOracle().miss(one.wish()) < 3, one.byOracle().toString());
+  void everyTruth_canBeCooked_andOtherModelsDiffer() {
+    double planned = pulled(TrialTruth.AS_PLANNED);
+    for (TrialTruth other : TrialTruth.OTHERS) {
+      assertNotEquals(planned, pulled(other), 1, other.name());
     }
   }
 
-  @Test
-  void rules_differ_inWhatTheyDo() {
-    for (PlanTrial.Tried one : TRIED) {
-      assertTrue(one.byCarryover().cook().pull() > one.byPlan().cook().pull());
-      assertEquals(one.byWeight().lead(), one.byLine().lead(), 0);
-      double clock = one.byWeight().lead() - 200 - TrialCook.REST;
-      assertEquals(clock, one.byWeight().cook().pull(), 30);
-    }
+  private static double pulled(TrialTruth truth) {
+    return Simulator.with(Planner.PLANNING)
+        .run(truth.cook(KIND, MIDDLE, 1))
+        .orElseThrow()
+        .stages()
+        .get(0)
+        .end();
   }
 
+  /** Its own loss has no side: the median is the wish. */
   @Test
-  void openings_takeTheSameHeat_smoothOrSharp() {
-    Prior prior = Prior.of(TrialCook.PARAMETERS);
-    ParameterPoint point = SearPlanner.middle(prior);
-    point = point.moved(point.index("openings"), 1);
-    Signal smooth = TrialWeather.smooth(383, point);
-    Signal sharp = TrialWeather.sharp(383, point);
-    double lost = 0;
-    for (double time = 0.5; time < 18_000; time++) {
-      lost += sharp.at(time) - smooth.at(time);
-    }
-    double both = 2 * (383 - 320) * 2 * 90;
-    assertEquals(0, lost / both, 0.1);
-  }
-
-  @Test
-  void everyTruth_isBuilt_andOtherModelsDiffer() {
-    TrialCook cook = new TrialCook(0.09, 383, 333);
-    ParameterPoint point = SearPlanner.middle(Prior.of(TrialCook.PARAMETERS));
-    Signal air = Signal.constant(383);
+  void oracle_expectsTheWish_ofEveryTruth() {
     for (TrialTruth truth : TrialTruth.values()) {
-      boolean same = truth == TrialTruth.AS_PLANNED;
-      assertEquals(
-          same,
-          truth
-              .cook(cook, point, air)
-              .toString()
-              .equals(TrialTruth.AS_PLANNED.cook(cook, point, air).toString()),
-          truth.name());
+      Plan plan = Oracle.plan(KIND, truth, MIDDLE, 1, EnsembleSimulator.with(Planner.PLANNING));
+      assertEquals(KIND.wish(), plan.finalCore().median(), 1, truth.name());
     }
+  }
+
+  @Test
+  void profileOfLogs_isNearerToTheTruth_thanItsPrior() {
+    SplittableRandom random = new SplittableRandom(2);
+    ParameterPoint point = MIDDLE;
+    point = point.moved(point.index("air-bias"), 4).moved(point.index("convection"), 1.3);
+    TrialLogs logs = new TrialLogs();
+    assertTrue(logs.add(KIND, TrialTruth.AS_PLANNED, point, random.nextLong()));
+    assertTrue(logs.add(KIND, TrialTruth.AS_PLANNED, point, random.nextLong()));
+    CookerProfile profile = logs.profile(1);
+    int bias = profile.parameters().index("convection");
+    assertTrue(profile.contraction(bias) > 0.1, "contraction " + profile.contraction(bias));
+    double error = profile.value(bias) - 1.3;
+    assertTrue(Math.abs(error) < 0.3, "convection off by " + error);
+  }
+
+  /** Of statements that hold as often as they say, every bin is inside its band, and not if not. */
+  @Test
+  void reliability_tellsRightChancesFromWrongOnes() {
+    assertTrue(Reliability.of(tried(0)).holds());
+    assertTrue(Reliability.of(tried(0)).pooled() < 0.03);
+    assertTrue(!Reliability.of(tried(1.5)).holds());
+    assertTrue(Reliability.of(tried(1.5)).pooled() > 0.1);
+  }
+
+  /** Cooks whose outcome is that of draws of one plan, off by some of its spreads. */
+  private static List<Tried> tried(double off) {
+    Plan plan =
+        Planner.withDefaults()
+            .plan(
+                PlanRequest.of(KIND.forPlanner(), PRIOR, CoreWish.of(KIND.wish()))
+                    .with(PlanTrial.SERVICE)
+                    .withDraws(100, 1));
+    return TrialFixtures.cooks(plan, KIND.wish(), off);
   }
 }

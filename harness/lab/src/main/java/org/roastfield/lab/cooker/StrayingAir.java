@@ -1,0 +1,135 @@
+package org.roastfield.lab.cooker;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.roastfield.core.chamber.Drift;
+import org.roastfield.core.chamber.Lid;
+import org.roastfield.core.parameter.Owner;
+import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterPoint;
+import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.core.parameter.Scale;
+import org.roastfield.core.surface.SampledSignal;
+import org.roastfield.core.surface.Signal;
+
+/**
+ * What the air of a gentle heat does by itself in a cook to come: a drift about its setting, known
+ * at knots one correlation time apart and straight between them, and up to two openings of the lid.
+ * All of it follows from coordinates of a point, so that plans draw it like everything else. After
+ * the last knot, some six hours on, the air stays as it is.
+ */
+public final class StrayingAir {
+
+  private static final Drift DRIFT = Drift.BY_HAND;
+
+  private static final int KNOTS = 12;
+
+  /** How long the lid is open [s]; assumed. */
+  private static final double OPEN = 90;
+
+  /** Openings fall from here on [s], each in its half of a span [s]; assumed. */
+  private static final double FROM = 600;
+
+  private static final double SPAN = 8000;
+
+  /** Openings where a standard normal number is above these: 0, 1 or 2, alike probable. */
+  private static final double ONE = -0.4307;
+
+  private static final double TWO = 0.4307;
+
+  /** Air at the cut while the lid is open [K]: 30 K above the outside of 290 K; assumed. */
+  private static final double OPEN_AIR = 320;
+
+  /** Logistic curve of this slope is nearest to the normal distribution. */
+  private static final double NORMAL_SLOPE = 1.702;
+
+  private static final double KEPT = StrictMath.exp(-1);
+  private static final String OPENINGS = "openings";
+
+  private static final ParameterSet PARAMETERS = parametersOf();
+
+  private StrayingAir() {}
+
+  /** Standard normal numbers that it follows from. */
+  public static ParameterSet parameters() {
+    return PARAMETERS;
+  }
+
+  private static ParameterSet parametersOf() {
+    List<Parameter> list = new ArrayList<>();
+    for (int k = 0; k < KNOTS; k++) {
+      list.add(normal("drift-" + k, "assumed: vents moved by hand, 6-10 K over 20-60 min"));
+    }
+    String source = "assumed: the lid is opened up to twice for a minute and a half";
+    list.add(normal(OPENINGS, source));
+    list.add(normal("opening-0", source));
+    list.add(normal("opening-1", source));
+    return ParameterSet.of(list.toArray(new Parameter[0]));
+  }
+
+  private static Parameter normal(String id, String source) {
+    return new Parameter(id, "1", Owner.CUT, Scale.PLAIN, 0, 1, -4, 4, source);
+  }
+
+  /** Air of a setting [K], what an opening costs spread over the time between two knots. */
+  static Signal smooth(double setting, ParameterPoint point) {
+    double knot = DRIFT.correlationTime();
+    double[] values = knots(setting, point);
+    for (Lid.Opening one : openings(point)) {
+      double lost = (setting - open(setting)) * (1 + Lid.RECOVERY) * one.duration() / knot;
+      int before = (int) (one.opens() / knot);
+      double share = one.opens() / knot - before;
+      values[before] -= (1 - share) * lost;
+      values[before + 1] -= share * lost;
+    }
+    return signal(values);
+  }
+
+  /** The same with the lid's openings as they are. */
+  static Signal sharp(double setting, ParameterPoint point) {
+    Signal air = signal(knots(setting, point));
+    List<Lid.Opening> openings = openings(point);
+    return openings.isEmpty() ? air : new Lid(openings).over(air, open(setting));
+  }
+
+  private static Signal signal(double[] values) {
+    double[] times = new double[KNOTS];
+    for (int k = 0; k < KNOTS; k++) {
+      times[k] = k * DRIFT.correlationTime();
+    }
+    return SampledSignal.of(times, values, 4 * DRIFT.correlationTime());
+  }
+
+  private static double open(double setting) {
+    return Math.min(setting, OPEN_AIR);
+  }
+
+  private static double[] knots(double setting, ParameterPoint point) {
+    double[] values = new double[KNOTS];
+    double drift = 0;
+    for (int k = 0; k < KNOTS; k++) {
+      double fresh = point.value("drift-" + k);
+      drift = k == 0 ? fresh : KEPT * drift + Math.sqrt(1 - KEPT * KEPT) * fresh;
+      values[k] = setting + DRIFT.deviation() * drift;
+    }
+    return values;
+  }
+
+  private static List<Lid.Opening> openings(ParameterPoint point) {
+    double number = point.value(OPENINGS);
+    List<Lid.Opening> openings = new ArrayList<>();
+    if (number > ONE) {
+      openings.add(new Lid.Opening(when(point, 0), OPEN));
+    }
+    if (number > TWO) {
+      openings.add(new Lid.Opening(when(point, 1), OPEN));
+    }
+    return openings;
+  }
+
+  /** In the first or second half of the span. */
+  private static double when(ParameterPoint point, int half) {
+    double share = 1 / (1 + StrictMath.exp(-NORMAL_SLOPE * point.value("opening-" + half)));
+    return FROM + SPAN * (half + 0.9 * share) / 2;
+  }
+}
