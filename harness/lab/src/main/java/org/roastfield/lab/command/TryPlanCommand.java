@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
     name = "try-plan",
     mixinStandardHelpOptions = true,
     description = {
-      "Tries plans on made-up cooks whose truth they do not know, beside rules of thumb and someone",
+      "Tries plans on made-up cooks whose truth they do not know, beside rules of thumb and"
+          + " someone",
       "who knows the numbers of each cook, and prints one table. The same seed prints the same."
     })
 final class TryPlanCommand implements Callable<Integer> {

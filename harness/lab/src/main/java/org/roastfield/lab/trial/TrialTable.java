@@ -121,8 +121,8 @@ public final class TrialTable {
     lines.add(
         String.format(
             Locale.ROOT,
-            "stated chances, %s, n %d: pooled error %.1f points, %s the band; 10 to 90 %% of the core"
-                + " %.1f K, of the pull %.0f min",
+            "stated chances, %s, n %d: pooled error %.1f points, %s the band; 10 to 90 %% of the"
+                + " core %.1f K, of the pull %.0f min",
             which,
             some.size(),
             100 * reliability.pooled(),
