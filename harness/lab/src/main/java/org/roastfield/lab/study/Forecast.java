@@ -42,17 +42,17 @@ record Forecast(List<Predictive> core, Predictive timeToTarget) {
   static Forecast withDrift(Prior from, StudyLog cook, RandomGenerator random, Noise noise) {
     double[][] core = new double[TIMES.size()][DRAWS];
     double[] times = new double[DRAWS];
-    int count = (int) (StudyCook.HORIZON / StudyLog.INTERVAL) + 1;
+    int count = (int) (StudyCook.HORIZON / StudyCook.INTERVAL) + 1;
     for (int d = 0; d < DRAWS; d++) {
       SimulationResult result = cook.at(from.draw(random));
       ErrorModel errors = StudyLog.drawnErrors(noise);
       double[] path =
-          noise.correlated(count, StudyLog.INTERVAL, errors.driftSpread(), errors.driftTime());
+          noise.correlated(count, StudyCook.INTERVAL, errors.driftSpread(), errors.driftTime());
       for (int k = 0; k < count; k++) {
-        path[k] += result.core().at(k * StudyLog.INTERVAL);
+        path[k] += result.core().at(k * StudyCook.INTERVAL);
       }
       for (int k = 0; k < core.length; k++) {
-        core[k][d] = path[(int) Math.round(TIMES.get(k) / StudyLog.INTERVAL)];
+        core[k][d] = path[(int) Math.round(TIMES.get(k) / StudyCook.INTERVAL)];
       }
       times[d] = crossing(path);
     }
@@ -64,7 +64,7 @@ record Forecast(List<Predictive> core, Predictive timeToTarget) {
     for (int k = 1; k < path.length; k++) {
       if (path[k] >= StudyCook.TARGET) {
         double share = (StudyCook.TARGET - path[k - 1]) / (path[k] - path[k - 1]);
-        return (k - 1 + Math.max(0, share)) * StudyLog.INTERVAL;
+        return (k - 1 + Math.max(0, share)) * StudyCook.INTERVAL;
       }
     }
     return StudyCook.HORIZON;

@@ -1,8 +1,13 @@
 package org.roastfield.lab.study;
 
+import java.util.List;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Cut;
+import org.roastfield.core.cook.Stage;
+import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.shape.Compact;
+import org.roastfield.core.shape.Shape;
 import org.roastfield.core.simulation.Settings;
 import org.roastfield.core.surface.DryingFace;
 import org.roastfield.core.surface.SampledSignal;
@@ -16,57 +21,57 @@ enum OtherTruth {
   /** The heat transfer coefficient, and with it that of vapour, wanders: 12 % over 45 min. */
   WANDERING_HEAT_TRANSFER {
     @Override
-    Cook cook(StudyCook cook, ParameterPoint point, Noise noise) {
+    Cook cook(Cook fitted, Signal air, ParameterPoint point, Noise noise) {
       Signal factor = wandering(noise);
-      double h = StudyCook.coefficient(point);
-      SurfaceLaw law =
+      Surroundings around = new Surroundings(air, point);
+      return with(
+          fitted,
+          fitted.cut().shape(),
           SurfaceLaw.sum(
-              new TimedLaw(cook.convection(point, h), factor),
-              cook.radiation(point, 0),
-              new TimedLaw(wet(point, h), factor));
-      return StudyCook.of(StudyCook.shape(point), law, point);
+              new TimedLaw(around.convection(0), factor),
+              around.radiation(0),
+              new TimedLaw(around.vapour(1), factor)));
     }
   },
   /** One half of the surface sees a chamber that is 5 to 15 K cooler than its probe says. */
   CHAMBER_GRADIENT {
     @Override
-    Cook cook(StudyCook cook, ParameterPoint point, Noise noise) {
-      double h = StudyCook.coefficient(point);
-      SurfaceLaw dry =
-          SurfaceLaw.shared(0.5, cook.dry(point, h, 0), cook.dry(point, h, noise.uniform(5, 15)));
-      return StudyCook.of(StudyCook.shape(point), SurfaceLaw.sum(dry, wet(point, h)), point);
+    Cook cook(Cook fitted, Signal air, ParameterPoint point, Noise noise) {
+      Surroundings around = new Surroundings(air, point);
+      SurfaceLaw dry = SurfaceLaw.shared(0.5, around.dry(0), around.dry(noise.uniform(5, 15)));
+      return with(fitted, fitted.cut().shape(), SurfaceLaw.sum(dry, around.vapour(1)));
     }
   },
   /** Heat enters at the ends too: the cut is 3 to 5 times as long as thick. */
   FINITE_LENGTH {
     @Override
-    Cook cook(StudyCook cook, ParameterPoint point, Noise noise) {
-      double h = StudyCook.coefficient(point);
-      double diameter = 2 * StudyCook.RADIUS * point.value("size");
+    Cook cook(Cook fitted, Signal air, ParameterPoint point, Noise noise) {
+      double diameter = 2 * fitted.cut().shape().halfThickness();
       Compact shape = Compact.ofCylinder(diameter, noise.uniform(3, 5) * diameter);
-      return StudyCook.of(shape, SurfaceLaw.sum(cook.dry(point, h, 0), wet(point, h)), point);
+      Surroundings around = new Surroundings(air, point);
+      return with(fitted, shape, SurfaceLaw.sum(around.dry(0), around.vapour(1)));
     }
   },
   /** The face dries as its water goes, and is fed from within. */
   DRYING_FACE {
     @Override
-    Cook cook(StudyCook cook, ParameterPoint point, Noise noise) {
-      double h = StudyCook.coefficient(point);
-      double most = StudyCook.STATED_WETNESS * point.value("wetness");
-      SurfaceLaw law =
+    Cook cook(Cook fitted, Signal air, ParameterPoint point, Noise noise) {
+      Surroundings around = new Surroundings(air, point);
+      return with(
+          fitted,
+          fitted.cut().shape(),
           DryingFace.ofMeat(
-              cook.dry(point, h, 0),
-              StudyCook.evaporation(h, Math.min(1, 2 * most)),
-              point.value("wetness"),
-              StudyCook.PRESSURE);
-      return StudyCook.of(StudyCook.shape(point), law, point);
+              around.dry(0),
+              around.vapour(2),
+              point.value(CookParameters.WETNESS.id()),
+              StudyCook.FILE.pressure()));
     }
   },
   /** The model that is fitted, on four times as many cells with a hundredth of the error. */
   FINER_GRID {
     @Override
-    Cook cook(StudyCook cook, ParameterPoint point, Noise noise) {
-      return cook.at(point);
+    Cook cook(Cook fitted, Signal air, ParameterPoint point, Noise noise) {
+      return fitted;
     }
 
     @Override
@@ -79,16 +84,26 @@ enum OtherTruth {
   private static final double WANDER_TIME = 2700;
   private static final double STEP = 300;
 
-  /** The truth at values of the numbers that it shares with the fitted model. */
-  abstract Cook cook(StudyCook cook, ParameterPoint point, Noise noise);
+  /**
+   * The truth at values of the numbers that it shares with the fitted model.
+   *
+   * @param fitted the cook of the fitted model there
+   * @param air as the chamber's probe shows it [K]
+   */
+  abstract Cook cook(Cook fitted, Signal air, ParameterPoint point, Noise noise);
 
   /** How finely it is computed. */
   Settings settings() {
     return Settings.withDefaults();
   }
 
-  private static SurfaceLaw wet(ParameterPoint point, double h) {
-    return StudyCook.evaporation(h, StudyCook.STATED_WETNESS * point.value("wetness"));
+  private static Cook with(Cook fitted, Shape shape, SurfaceLaw law) {
+    Cut cut = fitted.cut();
+    Stage stage = fitted.stages().get(0);
+    return new Cook(
+        new Cut(shape, cut.material(), cut.startTemperature()),
+        List.of(Stage.allRound(stage.name(), law, stage.end())),
+        fitted.probes());
   }
 
   private static Signal wandering(Noise noise) {

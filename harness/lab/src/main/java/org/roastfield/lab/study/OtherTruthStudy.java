@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.function.IntConsumer;
 import java.util.random.RandomGenerator;
 import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.lab.synthetic.Noise;
 
 /** Whether intervals hold on logs that other models made. */
@@ -67,7 +68,7 @@ final class OtherTruthStudy implements Study {
   private static boolean[] known(OtherTruth kind) {
     boolean[] known = Recovered.all();
     if (kind == OtherTruth.DRYING_FACE) {
-      known[StudyCook.PARAMETERS.index(StudyCook.WETNESS.id())] = false;
+      known[StudyCook.index(CookParameters.WETNESS)] = false;
     }
     return known;
   }

@@ -77,10 +77,10 @@ final class Recovered {
     List<Bar> bars = new ArrayList<>();
     for (int p = 0; p < bias.length; p++) {
       Parameter parameter = StudyCook.PARAMETERS.get(p);
-      bars.add(Bar.of(parameter.id() + ": mean error / prior sd", bias[p].mean(), -0.1, 0.1));
+      bars.add(Bar.of(StudyCook.IDS.get(p) + ": mean error / prior sd", bias[p].mean(), -0.1, 0.1));
       bars.add(
           new Bar(
-              parameter.id() + ": sd of error / stated sd",
+              StudyCook.IDS.get(p) + ": sd of error / stated sd",
               standardised[p].spread(),
               0.9,
               1.1,
@@ -106,9 +106,10 @@ final class Recovered {
     StringBuilder learned = new StringBuilder("mean contraction:");
     for (int p = 0; p < contraction.length; p++) {
       Parameter parameter = StudyCook.PARAMETERS.get(p);
-      learned.append(String.format(Locale.ROOT, " %s %.2f", parameter.id(), contraction[p].mean()));
+      learned.append(
+          String.format(Locale.ROOT, " %s %.2f", StudyCook.IDS.get(p), contraction[p].mean()));
       if (!isNormal(parameter)) {
-        bounded.add(parameter.id());
+        bounded.add(StudyCook.IDS.get(p));
       }
     }
     remarks.add(learned.toString());

@@ -1,91 +1,59 @@
 package org.roastfield.lab.study;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.roastfield.core.air.MoistAir;
-import org.roastfield.core.cook.Cook;
-import org.roastfield.core.cook.Cut;
-import org.roastfield.core.cook.Probe;
-import org.roastfield.core.cook.Stage;
-import org.roastfield.core.cook.StageEnd;
-import org.roastfield.core.material.Material;
-import org.roastfield.core.material.Materials;
+import java.util.Optional;
+import java.util.Set;
+import org.roastfield.core.inference.CookModel;
+import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
-import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.parameter.ParameterSet;
-import org.roastfield.core.parameter.Scale;
-import org.roastfield.core.shape.Cylinder;
-import org.roastfield.core.shape.Shape;
-import org.roastfield.core.surface.Convection;
-import org.roastfield.core.surface.Evaporation;
-import org.roastfield.core.surface.Radiation;
-import org.roastfield.core.surface.Signal;
-import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.units.Temperatures;
+import org.roastfield.lab.cooker.CookerLogs;
+import org.roastfield.lab.cooker.LogSpan;
+import org.roastfield.lab.cooker.LoggedCase;
+import org.roastfield.lab.files.ChannelFormat;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.CookFileReader;
+import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.LogChannel;
+import org.roastfield.lab.files.LogFacts;
+import org.roastfield.lab.files.LogPackage;
+import org.roastfield.lab.files.LogUnit;
 
 /**
- * The cook that studies calibrate: a loin of 80 mm under a cap of fat, slowly over gentle heat, in
- * a chamber that was logged. Its numbers are made up, but for those of the literature.
- *
- * @param logged air as the chamber's probe showed it [K]
+ * The cook that studies calibrate, by the same path as every log: a loin of 80 mm under a cap of
+ * fat, slowly over gentle heat, in a chamber that was logged. Its numbers are made up, but for
+ * those of the literature.
  */
-record StudyCook(Signal logged) {
+final class StudyCook {
 
-  private static final String SOURCE = "assumed: the prior of made-up cooks and their truths";
-
-  /** Heat transfer by convection on one cooker, over the stated one. */
-  static final Parameter CONVECTION =
-      Parameter.multiplier("convection", Owner.COOKER, 0.3, 0.4, 3, SOURCE);
-
-  /** What its walls are warmer than its air [K]. */
-  static final Parameter WALLS = Parameter.offset("walls", "K", Owner.COOKER, 8, -25, 25, SOURCE);
-
-  /** What its chamber's probe shows too much [K]. */
-  static final Parameter AIR_BIAS =
-      Parameter.offset("air-bias", "K", Owner.COOKER, 4, -15, 15, SOURCE);
-
-  /** Convection of one cook over that of its cooker. */
-  static final Parameter CONVECTION_OF_COOK =
-      Parameter.multiplier("convection-of-cook", Owner.CUT, 0.15, 0.5, 2, SOURCE);
-
-  /** Every length of the cut over the stated one. */
-  static final Parameter SIZE = Parameter.multiplier("size", Owner.CUT, 0.07, 0.75, 1.25, SOURCE);
-
-  /** Thermal diffusivity over that of the material. */
-  static final Parameter DIFFUSIVITY =
-      Parameter.multiplier("diffusivity", Owner.CUT, 0.07, 0.75, 1.25, SOURCE);
-
-  /** Wetness of the face over the stated one. */
-  static final Parameter WETNESS = Parameter.multiplier("wetness", Owner.CUT, 0.4, 0.1, 3, SOURCE);
-
-  /** How far the probe's tip misses the middle [m]. */
-  static final Parameter PROBE_OFFSET =
-      new Parameter("probe-offset", "m", Owner.PROBE, Scale.PLAIN, 0.004, 0.003, 0, 0.015, SOURCE);
-
-  /** What the probe shows too much [K]. */
-  static final Parameter PROBE_BIAS =
-      new Parameter("probe-bias", "K", Owner.PROBE, Scale.PLAIN, 0.3, 0.5, -2.5, 3, SOURCE);
-
-  /** What is free in a study: of the cooker the first three. */
-  static final ParameterSet PARAMETERS =
-      ParameterSet.of(
-          CONVECTION,
-          WALLS,
-          AIR_BIAS,
-          CONVECTION_OF_COOK,
-          SIZE,
-          DIFFUSIVITY,
-          WETNESS,
-          PROBE_OFFSET,
-          PROBE_BIAS);
-
-  /** How many of them, from the first on, are the cooker's. */
-  static final int OF_COOKER = 3;
-
-  static final List<String> IDS = PARAMETERS.list().stream().map(Parameter::id).toList();
-
-  /** Name of its probe. */
-  static final String PROBE = "stem";
+  /** Its cook file. */
+  static final CookFile FILE =
+      CookFileReader.parse(
+          "study.yaml",
+          """
+          roastfield: cook/1
+          name: Loin of the studies
+          made-up: true
+          starts: 2026-06-13T12:00
+          cut:
+            food: pork
+            shape: cylinder
+            diameter: 80 mm
+            start-temperature: 5 °C
+            material: pork loin
+            emissivity: 0.92
+            water-activity: 0.98
+          stages:
+            - name: gentle heat
+              chamber: {air: 100 °C, humidity-ratio: 0.035, heat-transfer: 6 W/(m²·K)}
+              wetness: 0.15
+              end: {core: 60 °C, at-latest: 12 h}
+          """
+              .getBytes(StandardCharsets.UTF_8));
 
   /** At which core it is done [K]. */
   static final double TARGET = Temperatures.celsius(60);
@@ -96,99 +64,88 @@ record StudyCook(Signal logged) {
   /** After which nobody waits any more [s]. */
   static final double HORIZON = 12 * 3600.0;
 
-  static final double RADIUS = 0.04;
+  /** Between readings of core and chamber [s]. */
+  static final double INTERVAL = 240;
 
-  /** Convective coefficient stated, without the walls' radiation [W/(m²·K)]. */
-  static final double COEFFICIENT = 6;
+  private static final String NAME = "loin";
 
-  /** Wetness stated: under fat [1]. */
-  static final double STATED_WETNESS = 0.15;
+  /** Digits with which readings are written: so many that no step of a display is left. */
+  private static final int DECIMALS = 9;
 
-  private static final double START = Temperatures.celsius(5);
-  private static final double EMISSIVITY = 0.92;
-  private static final double WATER_ACTIVITY = 0.98;
-  private static final double HUMIDITY_RATIO = 0.035;
-  static final double PRESSURE = MoistAir.STANDARD_PRESSURE;
-  private static final Signal VAPOUR =
-      Signal.constant(MoistAir.vapourPressure(HUMIDITY_RATIO, PRESSURE));
-  private static final Material LOIN = Materials.named("pork loin").material();
+  private static final Set<String> FREE =
+      Set.of(
+          CookParameters.CONVECTION.id(),
+          CookParameters.WALLS.id(),
+          CookParameters.AIR_BIAS.id(),
+          CookParameters.CONVECTION_OF_COOK.id(),
+          CookParameters.SIZE.id(),
+          CookParameters.DIFFUSIVITY.id(),
+          CookParameters.WETNESS.id(),
+          CookParameters.PROBE_OFFSET.id(),
+          CookParameters.PROBE_BIAS.id());
 
-  /** The probe of a cook, which shows its tip's temperature and its bias. */
-  static Probe probe(Cook cook) {
-    return cook.probes().get(0);
-  }
+  /** What is free in a study: of the cooker the first three. */
+  static final ParameterSet PARAMETERS =
+      model(new double[] {SETTING, SETTING}, new double[] {SETTING, SETTING}).parameters();
 
-  /** Coordinates of all parameters as a point. */
-  static ParameterPoint point(double[] coordinates) {
-    ParameterPoint point = ParameterPoint.empty();
-    for (int p = 0; p < PARAMETERS.size(); p++) {
-      Parameter parameter = PARAMETERS.get(p);
-      double value = parameter.scale().value(coordinates[p]);
-      point =
-          point.with(
-              parameter.id(),
-              value,
-              parameter.scale() == Scale.LOGARITHM ? value : parameter.spread());
-    }
-    return point;
-  }
+  /** How many of them, from the first on, are the cooker's. */
+  static final int OF_COOKER = PARAMETERS.of(Owner.COOKER).size();
 
-  /** The cook in the fitted model's words. */
-  Cook at(ParameterPoint point) {
-    double h = coefficient(point);
-    SurfaceLaw law =
-        SurfaceLaw.sum(dry(point, h, 0), evaporation(h, STATED_WETNESS * point.value("wetness")));
-    return of(shape(point), law, point);
-  }
+  /** What they are called in a table: without the log that they are of. */
+  static final List<String> IDS =
+      PARAMETERS.list().stream().map(one -> one.id().replaceFirst("/.*", "")).toList();
 
-  static Shape shape(ParameterPoint point) {
-    return Cylinder.ofRadius(RADIUS * point.value("size"));
-  }
+  private StudyCook() {}
 
-  static double coefficient(ParameterPoint point) {
-    return COEFFICIENT * point.value("convection") * point.value("convection-of-cook");
+  /** Place among {@link #PARAMETERS} of one of the parameters of cooks. */
+  static int index(Parameter parameter) {
+    return IDS.indexOf(parameter.id());
   }
 
   /**
-   * Convection and radiation.
+   * What a calibration computes of a log with a reading every {@link #INTERVAL}.
    *
-   * @param cooler by how much the chamber is cooler than at its probe [K]
+   * @param chamber as its probe showed it [K]
+   * @param core as its probe showed it [K], as many
    */
-  SurfaceLaw dry(ParameterPoint point, double h, double cooler) {
-    return SurfaceLaw.sum(new Convection(h, air(point).plus(-cooler)), radiation(point, cooler));
+  static CookModel model(double[] chamber, double[] core) {
+    double[] times = new double[core.length];
+    for (int k = 0; k < times.length; k++) {
+      times[k] = k * INTERVAL;
+    }
+    CookLog readings =
+        new CookLog(
+            "readings.csv",
+            List.of(),
+            times.length,
+            0,
+            times[times.length - 1],
+            List.of(
+                LogChannel.of(CookLog.CORE, times, core),
+                LogChannel.of(CookLog.CHAMBER, times, chamber)));
+    LoggedCase one = LoggedCase.of(FILE, written(readings), LogSpan.ALL, Optional.empty());
+    return CookerLogs.of(List.of(one), parameter -> isFree(parameter))
+        .model(Simulator.withDefaults());
   }
 
-  SurfaceLaw convection(ParameterPoint point, double h) {
-    return new Convection(h, air(point));
+  private static boolean isFree(Parameter parameter) {
+    return FREE.contains(parameter.id());
   }
 
-  SurfaceLaw radiation(ParameterPoint point, double cooler) {
-    return new Radiation(EMISSIVITY, air(point).plus(point.value("walls") - cooler));
-  }
-
-  private Signal air(ParameterPoint point) {
-    return logged.plus(-point.value("air-bias"));
-  }
-
-  static SurfaceLaw evaporation(double h, double wetness) {
-    return Evaporation.of(wetness, h, WATER_ACTIVITY, VAPOUR, PRESSURE);
-  }
-
-  /** A cook of one stage to the horizon. */
-  static Cook of(Shape shape, SurfaceLaw law, ParameterPoint point) {
-    Probe probe = Probe.besideCore(PROBE, point.value("probe-offset"));
-    Stage stage = Stage.allRound("gentle heat", law, StageEnd.after(HORIZON));
-    Cut cut = new Cut(shape, loin(point.value("diffusivity")), START);
-    return new Cook(cut, List.of(stage), List.of(probe));
-  }
-
-  private static Material loin(double diffusivity) {
-    return new Material(
-        LOIN.name(),
-        LOIN.density() / diffusivity,
-        LOIN.conductivity(),
-        LOIN.heatCapacity(),
-        LOIN.latentHeats(),
-        LOIN.freezingPoint());
+  private static LogPackage written(CookLog readings) {
+    LogFacts.Source source = new LogFacts.Source("drawn by a study", Optional.empty());
+    return new LogPackage(
+        new LogFacts(NAME, "", true, Optional.empty(), Optional.empty(), List.of(source)),
+        List.of(
+            new ChannelFormat(CookLog.CORE, LogUnit.CELSIUS, DECIMALS),
+            new ChannelFormat(CookLog.CHAMBER, LogUnit.CELSIUS, DECIMALS)),
+        readings,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        "");
   }
 }

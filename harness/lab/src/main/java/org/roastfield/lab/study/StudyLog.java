@@ -1,40 +1,41 @@
 package org.roastfield.lab.study;
 
 import java.util.Arrays;
-import java.util.List;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.inference.Calibration;
+import org.roastfield.core.inference.CookModel;
 import org.roastfield.core.inference.ErrorModel;
-import org.roastfield.core.inference.Evidence;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
-import org.roastfield.core.inference.Series;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.simulation.ProbeTrace;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.simulation.Trace;
-import org.roastfield.core.surface.SampledSignal;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.lab.synthetic.Noise;
 
 /** A made-up log of a {@link StudyCook}, with its truth. Immutable. */
 final class StudyLog {
 
-  /** Between readings [s]. */
-  static final double INTERVAL = 240;
-
   private static final double CHAMBER_DRIFT = 4;
   private static final double CHAMBER_DRIFT_TIME = 1800;
-  private static final double CHAMBER_STEP = 600;
 
   private final double[] truth;
-  private final StudyCook cook;
+  private final double[] chamber;
+  private final CookModel ahead;
   private final SimulationResult result;
   private final double[] readings;
 
-  private StudyLog(double[] truth, StudyCook cook, SimulationResult result, double[] readings) {
+  private StudyLog(
+      double[] truth,
+      double[] chamber,
+      CookModel ahead,
+      SimulationResult result,
+      double[] readings) {
     this.truth = truth.clone();
-    this.cook = cook;
+    this.chamber = chamber;
+    this.ahead = ahead;
     this.result = result;
     this.readings = readings;
   }
@@ -48,38 +49,47 @@ final class StudyLog {
    * @param truth coordinates of {@link StudyCook#PARAMETERS}
    */
   static StudyLog of(double[] truth, Noise noise) {
-    StudyCook cook = new StudyCook(chamber(noise));
-    SimulationResult result = run(Simulator.withDefaults(), cook.at(StudyCook.point(truth)));
-    return new StudyLog(truth, cook, result, readings(result, truth, drawnErrors(noise), noise));
+    double[] chamber = chamber(noise);
+    CookModel ahead = ahead(chamber);
+    SimulationResult result = ahead.run(0, truth).orElseThrow();
+    return new StudyLog(truth, chamber, ahead, result, readings(result, drawnErrors(noise), noise));
   }
 
   /** Log of another truth, with errors of the instrument alone: 0.3 K over 5-10 min, 0.1 K. */
   static StudyLog of(double[] truth, OtherTruth other, Noise noise) {
-    StudyCook cook = new StudyCook(chamber(noise));
-    SimulationResult result =
-        run(Simulator.with(other.settings()), other.cook(cook, StudyCook.point(truth), noise));
+    double[] chamber = chamber(noise);
+    CookModel ahead = ahead(chamber);
+    ParameterPoint point = ahead.point(0, truth);
+    Cook cook = other.cook(ahead.cooks().get(0).cooks().apply(point), air(ahead), point, noise);
+    SimulationResult result = Simulator.with(other.settings()).run(cook).orElseThrow();
     ErrorModel errors =
         new ErrorModel(
             noise.logNormal(0.3, 0.3, 0.1, 0.9),
             noise.uniform(300, 600),
             noise.logNormal(0.1, 0.3, 0.03, 0.3),
             0);
-    return new StudyLog(truth, cook, result, readings(result, truth, errors, noise));
+    return new StudyLog(truth, chamber, ahead, result, readings(result, errors, noise));
   }
 
-  private static SimulationResult run(Simulator simulator, Cook cook) {
-    return simulator.run(cook).orElseThrow();
-  }
-
-  private static Signal chamber(Noise noise) {
-    int count = (int) Math.ceil(StudyCook.HORIZON / CHAMBER_STEP) + 1;
-    double[] air = noise.correlated(count, CHAMBER_STEP, CHAMBER_DRIFT, CHAMBER_DRIFT_TIME);
-    double[] times = new double[count];
+  private static double[] chamber(Noise noise) {
+    int count = (int) (StudyCook.HORIZON / StudyCook.INTERVAL) + 1;
+    double[] chamber =
+        noise.correlated(count, StudyCook.INTERVAL, CHAMBER_DRIFT, CHAMBER_DRIFT_TIME);
     for (int i = 0; i < count; i++) {
-      times[i] = i * CHAMBER_STEP;
-      air[i] += StudyCook.SETTING;
+      chamber[i] += StudyCook.SETTING;
     }
-    return SampledSignal.of(times, air, 4 * CHAMBER_STEP);
+    return chamber;
+  }
+
+  /** The cook to the horizon, in a chamber that is known to it. */
+  private static CookModel ahead(double[] chamber) {
+    double[] raw = new double[chamber.length];
+    Arrays.fill(raw, StudyCook.FILE.cook().cut().startTemperature());
+    return StudyCook.model(chamber, raw);
+  }
+
+  private static Signal air(CookModel ahead) {
+    return ahead.cooks().get(0).traces().get(0).air();
   }
 
   /** Errors as the calibration believes them: its medians and spreads. */
@@ -93,15 +103,14 @@ final class StudyLog {
         0);
   }
 
-  private static double[] readings(
-      SimulationResult result, double[] truth, ErrorModel errors, Noise noise) {
-    int count = (int) (StudyCook.HORIZON / INTERVAL);
-    double[] drift = noise.correlated(count, INTERVAL, errors.driftSpread(), errors.driftTime());
-    ProbeTrace shown = result.shownBy(StudyCook.probe(result.cook()));
-    double bias = truth[StudyCook.PARAMETERS.index(StudyCook.PROBE_BIAS.id())];
+  private static double[] readings(SimulationResult result, ErrorModel errors, Noise noise) {
+    int count = (int) (StudyCook.HORIZON / StudyCook.INTERVAL);
+    double[] drift =
+        noise.correlated(count, StudyCook.INTERVAL, errors.driftSpread(), errors.driftTime());
+    ProbeTrace shown = result.shownBy(result.cook().probes().get(0));
     double[] readings = new double[count];
     for (int k = 0; k < count; k++) {
-      readings[k] = shown.at(k * INTERVAL) + bias + drift[k] + errors.noise() * noise.normal();
+      readings[k] = shown.at(k * StudyCook.INTERVAL) + drift[k] + errors.noise() * noise.normal();
     }
     return readings;
   }
@@ -111,17 +120,12 @@ final class StudyLog {
     return truth.clone();
   }
 
-  /** The cook, with the chamber as it was logged. */
-  StudyCook cook() {
-    return cook;
-  }
-
   /** What took place. */
   SimulationResult result() {
     return result;
   }
 
-  /** Readings of the core probe every {@link #INTERVAL}, to the horizon [K]; a copy. */
+  /** Readings of the core probe every {@link StudyCook#INTERVAL}, to the horizon [K]; a copy. */
   double[] readings() {
     return readings.clone();
   }
@@ -132,7 +136,7 @@ final class StudyLog {
     while (k < readings.length - 1 && readings[k] < StudyCook.TARGET) {
       k++;
     }
-    return k * INTERVAL;
+    return k * StudyCook.INTERVAL;
   }
 
   /** When the core gets to the target [s]; the horizon if it does not. */
@@ -144,7 +148,7 @@ final class StudyLog {
   static double timeToTarget(Trace core) {
     double before = 0;
     while (before < StudyCook.HORIZON) {
-      double after = Math.min(before + INTERVAL, StudyCook.HORIZON);
+      double after = Math.min(before + StudyCook.INTERVAL, StudyCook.HORIZON);
       if (core.at(after) >= StudyCook.TARGET) {
         return crossing(core, before, after);
       }
@@ -167,21 +171,21 @@ final class StudyLog {
     return high;
   }
 
+  /** What a calibration computes of the log up to a time. */
+  CookModel model(double until) {
+    int count = (int) (until / StudyCook.INTERVAL) + 1;
+    return StudyCook.model(Arrays.copyOf(chamber, count), Arrays.copyOf(readings, count));
+  }
+
   /** Fits the log up to a time. */
   Fit fitted(Prior prior, double until) {
-    int count = (int) (until / INTERVAL) + 1;
-    double[] times = new double[count];
-    for (int k = 0; k < count; k++) {
-      times[k] = k * INTERVAL;
-    }
-    Series series = Series.of("core", times, Arrays.copyOf(readings, count), ErrorModel.CORE);
-    Evidence evidence = new Evidence(List.of(series), List.of());
-    Calibration calibration = Calibration.of(prior, evidence, new StudyModel(cook, times));
+    CookModel model = model(until);
+    Calibration calibration = Calibration.of(prior, model.evidence(), model);
     return new Fit(calibration, calibration.map());
   }
 
   /** The cook at other coordinates, in the fitted model's words. */
   SimulationResult at(double[] coordinates) {
-    return run(Simulator.withDefaults(), cook.at(StudyCook.point(coordinates)));
+    return ahead.run(0, coordinates).orElseThrow();
   }
 }

@@ -17,10 +17,9 @@ final class Truths {
 
   /** What a log says of its cooker, see {@link LogSite}. */
   static final List<List<String>> OF_COOKER =
-      List.of(
-          List.of(StudyCook.CONVECTION.id()),
-          List.of(StudyCook.WALLS.id()),
-          List.of(StudyCook.AIR_BIAS.id()));
+      StudyCook.PARAMETERS.of(Owner.COOKER).list().stream()
+          .map(parameter -> List.of(parameter.id()))
+          .toList();
 
   private static final String GENERATOR = "L64X128MixRandom";
   private static final long SEED_STEP = 0x9E3779B97F4A7C15L;

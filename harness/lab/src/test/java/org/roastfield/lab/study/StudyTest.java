@@ -8,8 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.inference.CookModel;
 import org.roastfield.core.inference.Prior;
-import org.roastfield.lab.synthetic.Noise;
+import org.roastfield.core.parameter.ParameterPoint;
+import org.roastfield.core.surface.SurfaceFlux;
+import org.roastfield.core.surface.SurfaceLaw;
 
 /**
  * Small studies. Bars are those of the full size, widened by four standard errors of so few cases
@@ -24,31 +28,24 @@ class StudyTest {
         .orElseThrow();
   }
 
+  /** Laws that other truths are made of add up to those that are fitted. */
   @Test
-  void derivatives_areThoseOfDifferences() {
-    RandomGenerator random = Truths.random(3, 0);
-    Noise noise = Truths.noise(3, 0);
-    double[] truth = Truths.PRIOR.draw(random);
-    StudyLog log = StudyLog.of(truth, noise);
-    double[] times = {600, 3600, 7200, 20_000};
-    StudyModel model = new StudyModel(log.cook(), times);
-    int n = truth.length;
-    double[][] derivatives = new double[n][times.length];
-    assertTrue(model.at(truth, new double[times.length], derivatives));
-    for (int p = 0; p < n; p++) {
-      double half = 0.05 * Truths.PRIOR.spread(p);
-      double[] above = new double[times.length];
-      double[] below = new double[times.length];
-      double[] moved = truth.clone();
-      moved[p] = truth[p] + half;
-      model.at(moved, above, null);
-      moved[p] = truth[p] - half;
-      model.at(moved, below, null);
-      for (int k = 0; k < times.length; k++) {
-        double expected = (above[k] - below[k]) / 2 / half;
-        double largest = 0.02 * Math.abs(derivatives[p][k]) + 0.02 / Truths.PRIOR.spread(p);
-        assertEquals(
-            expected, derivatives[p][k], largest, StudyCook.IDS.get(p) + " at " + times[k]);
+  void surroundings_areThoseOfTheFittedModel() {
+    double[] truth = Truths.PRIOR.draw(Truths.random(3, 0));
+    StudyLog log = StudyLog.of(truth, Truths.noise(3, 0));
+    CookModel model = log.model(StudyCook.HORIZON / 4);
+    ParameterPoint point = model.point(0, truth);
+    Cook cook = model.cooks().get(0).cooks().apply(point);
+    Surroundings around = new Surroundings(model.cooks().get(0).traces().get(0).air(), point);
+    SurfaceLaw law = SurfaceLaw.sum(around.dry(0), around.vapour(1));
+    for (double time : new double[] {0, 3600, 9000}) {
+      for (double face : new double[] {280, 320, 360}) {
+        SurfaceFlux expected = new SurfaceFlux();
+        SurfaceFlux found = new SurfaceFlux();
+        cook.stages().get(0).upper().evaluate(face, time, expected);
+        law.evaluate(face, time, found);
+        assertEquals(expected.heatFlux(), found.heatFlux(), 1e-9);
+        assertEquals(expected.evaporation(), found.evaporation(), 1e-15);
       }
     }
   }
