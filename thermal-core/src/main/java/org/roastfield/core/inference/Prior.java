@@ -100,6 +100,19 @@ public final class Prior {
     return mean.clone();
   }
 
+  /**
+   * Mean of the coordinates of what the bounds leave of the distribution, where {@link #mean} is
+   * that of the whole: bound after bound, the others moved along by their correlation with it.
+   * Exact where one coordinate alone has bounds within reach. A copy.
+   */
+  public double[] expected() {
+    CutNormal cut = new CutNormal(mean, covariance);
+    for (int p = 0; p < mean.length; p++) {
+      cut.limit(p, parameters.get(p).lowest(), parameters.get(p).highest());
+    }
+    return cut.mean();
+  }
+
   /** Standard deviation of a coordinate. */
   public double spread(int parameter) {
     return Math.sqrt(covariance[parameter][parameter]);

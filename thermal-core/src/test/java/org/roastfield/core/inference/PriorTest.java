@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.core.parameter.Scale;
 
 class PriorTest {
 
@@ -50,6 +51,39 @@ class PriorTest {
     double precision = (4 * 1 - 0.25) / 32.79;
     double[] moved = {1, 2 + 1 / Math.sqrt(precision), 0};
     assertEquals(atMean - 0.5, PRIOR.logDensity(moved), 1e-12);
+  }
+
+  /** A half normal distribution has the mean √(2/π); what goes with it moves along. */
+  @Test
+  void expected_isTheMeanOfWhatTheBoundsLeave() {
+    Parameter half = new Parameter("h", "K", Owner.CUT, Scale.PLAIN, 0.5, 2, 0, 90, "made up");
+    Prior cut =
+        Prior.of(
+            ParameterSet.of(A, half), new double[] {1, 0}, new double[][] {{9, 3}, {3, 4}});
+    double[] expected = cut.expected();
+    double mean = 2 * Math.sqrt(2 / Math.PI);
+    assertEquals(mean, expected[1], 1e-9);
+    assertEquals(1 + 3.0 / 4 * mean, expected[0], 1e-9);
+    assertArrayEquals(new double[] {1, 0}, cut.mean(), 0);
+  }
+
+  @Test
+  void expected_isTheMeanOfDraws_andAtTheBoundWhereNothingIsLeft() {
+    SplittableRandom random = new SplittableRandom(3);
+    int draws = 20_000;
+    double[] sum = new double[3];
+    for (int i = 0; i < draws; i++) {
+      double[] drawn = PRIOR.draw(random);
+      for (int p = 0; p < 3; p++) {
+        sum[p] += drawn[p] / draws;
+      }
+    }
+    double[] expected = PRIOR.expected();
+    for (int p = 0; p < 3; p++) {
+      assertEquals(sum[p], expected[p], 4 * PRIOR.spread(p) / Math.sqrt(draws));
+    }
+    Prior beyond = Prior.of(ParameterSet.of(C), new double[] {40}, new double[][] {{1}});
+    assertEquals(1, beyond.expected()[0], 1e-12);
   }
 
   @Test

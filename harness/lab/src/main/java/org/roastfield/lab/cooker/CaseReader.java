@@ -22,6 +22,7 @@ import org.roastfield.lab.files.BiasPrior;
 import org.roastfield.lab.files.ChannelFormat;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.Food;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.LogEvent;
@@ -42,6 +43,12 @@ final class CaseReader {
 
   /** What evaporation and drip together miss of a weighed loss, of the raw mass; assumed. */
   private static final double LOSS = 0.03;
+
+  /**
+   * What the weight by a cut's sizes misses of its own, as a share: assumed. A length is off by some
+   * 5 % as well, and ends are rounded; that of the thickness is the size's own.
+   */
+  private static final double WEIGHT = 0.1;
 
   /** A bias stays within this many of its prior's spreads. */
   private static final double BIAS_BOUND = 5;
@@ -208,13 +215,27 @@ final class CaseReader {
                 numbers.add(
                     ObservedNumber.highestCore(
                         new SingleReading("highest core of " + name, core, HIGHEST, 0))));
-    if (found.weightBefore().isEmpty() || found.weightAfter().isEmpty()) {
+    if (found.weightBefore().isEmpty()) {
       return;
     }
     double before = found.weightBefore().getAsDouble();
+    file.extent().ifPresent(stated -> numbers.add(weight(before, stated)));
+    if (found.weightAfter().isEmpty()) {
+      return;
+    }
     double lost = 1 - found.weightAfter().getAsDouble() / before;
     SingleReading reading = new SingleReading("share lost of " + name, lost, LOSS, 0);
     numbers.add(new ObservedNumber(reading, this::lost));
+  }
+
+  /** Weight over that of the stated sizes, which tells of the size. */
+  private ObservedNumber weight(double before, Extent stated) {
+    double times = before / stated.mass();
+    String name = "weight of " + log.facts().name() + " over that of its stated sizes";
+    return new ObservedNumber(
+        new SingleReading(name, times, WEIGHT * times, 0),
+        (computed, result) ->
+            stated.scaled(file.cook().cut().shape(), size(computed)).mass() / stated.mass());
   }
 
   /** Share of the raw mass that a computed cook loses: vapour, and juice of meat. */

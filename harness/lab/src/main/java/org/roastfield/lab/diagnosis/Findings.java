@@ -48,6 +48,7 @@ public final class Findings {
     residuals();
     search();
     sources.forEach(source -> findings.addAll(LogChecks.of(source.log())));
+    weights();
     influence();
     findings.addAll(new Lessons(estimate()).all());
     new NextMeasurements(verdict.logs(), estimate(), simulator, sources.size() - 1)
@@ -126,6 +127,14 @@ public final class Findings {
                   Locale.ROOT,
                   "only %.0f %% of the searches came to the best answer: there may be others",
                   100 * estimate().agreement())));
+    }
+  }
+
+  /** Cuts that were weighed against their stated sizes. */
+  private void weights() {
+    for (int log = 0; log < sources.size(); log++) {
+      LogChecks.weight(sources.get(log).log(), verdict.logs().cases().get(log).cook().file())
+          .ifPresent(findings::add);
     }
   }
 

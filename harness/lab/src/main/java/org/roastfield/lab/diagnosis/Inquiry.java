@@ -2,8 +2,10 @@ package org.roastfield.lab.diagnosis;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.roastfield.core.inference.Calibration;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Explanation;
@@ -15,6 +17,7 @@ import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.CookerLogs;
+import org.roastfield.lab.cooker.LoggedCase;
 
 /**
  * Asks what may be wrong with the logs of a calibration. Every suspicion is weighed to first order;
@@ -72,7 +75,8 @@ public final class Inquiry {
           new Suspicions(logs, around, simulator, log)
               .all(source.log(), source.span(), source.probe()));
     }
-    List<Suspicion> fitted = worthAFit(all, diagnosis.isDoubtful());
+    Set<String> weighed = weighedOtherwise();
+    List<Suspicion> fitted = worthAFit(all, diagnosis.isDoubtful(), weighed);
     if (diagnosis.isDoubtful()) {
       otherCooker(calibration).ifPresent(fitted::add);
     }
@@ -82,7 +86,20 @@ public final class Inquiry {
             Suspect.NONE.name(), Suspect.NONE.odds(), calibration, coordinates(estimate));
     explanations.add(none);
     fitted.forEach(each -> explanations.add(each.explanation()));
-    return new Verdict(logs, around, diagnosis, fitted, none, Explanations.of(explanations));
+    return new Verdict(
+        logs, around, diagnosis, weighed, fitted, none, Explanations.of(explanations));
+  }
+
+  /** Names of the logs whose cut was weighed and is not of the stated sizes. */
+  private Set<String> weighedOtherwise() {
+    Set<String> weighed = new HashSet<>();
+    for (int log = 0; log < sources.size(); log++) {
+      LoggedCase one = logs.cases().get(log);
+      if (LogChecks.weight(sources.get(log).log(), one.cook().file()).isPresent()) {
+        weighed.add(one.name());
+      }
+    }
+    return weighed;
   }
 
   /** With the cooker's numbers as before its first log, if a profile knows more of them. */
@@ -132,8 +149,12 @@ public final class Inquiry {
     return coordinates;
   }
 
-  /** The most promising; those without a first order only where something is wrong at all. */
-  private static List<Suspicion> worthAFit(List<Suspicion> all, boolean doubtful) {
+  /**
+   * The most promising, and a size that the scale contradicts; those without a first order only
+   * where something is wrong at all.
+   */
+  private static List<Suspicion> worthAFit(
+      List<Suspicion> all, boolean doubtful, Set<String> weighed) {
     List<Suspicion> worth =
         new ArrayList<>(
             all.stream()
@@ -141,6 +162,10 @@ public final class Inquiry {
                 .sorted(Comparator.comparingDouble(Suspicion::promise).reversed())
                 .limit(MOST_FITS)
                 .toList());
+    all.stream()
+        .filter(each -> each.suspect() == Suspect.SIZE && weighed.contains(each.log()))
+        .filter(each -> !worth.contains(each))
+        .forEach(worth::add);
     all.stream()
         .filter(each -> Double.isNaN(each.promise()))
         .filter(each -> doubtful || worth.stream().anyMatch(one -> one.log().equals(each.log())))

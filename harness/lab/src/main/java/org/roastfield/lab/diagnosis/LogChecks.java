@@ -5,6 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.roastfield.lab.files.Afterwards;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.LogEvent;
 import org.roastfield.lab.files.LogPackage;
@@ -60,6 +65,31 @@ final class LogChecks {
       suspicious(log, found, findings);
     }
     return findings;
+  }
+
+  /** A weight before that is not the one of the stated sizes, as far as a tape can tell. */
+  static Optional<Finding> weight(LogPackage log, CookFile file) {
+    OptionalDouble weighed =
+        log.afterwards().map(Afterwards::weightBefore).orElse(OptionalDouble.empty());
+    if (weighed.isEmpty() || file.extent().isEmpty()) {
+      return Optional.empty();
+    }
+    double expected = file.extent().get().mass();
+    double times = weighed.getAsDouble() / expected;
+    return times <= 1 + Extent.AGREEMENT && times >= 1 / (1 + Extent.AGREEMENT)
+        ? Optional.empty()
+        : Optional.of(
+            Finding.of(
+                Finding.Kind.DATA,
+                Finding.Weight.DOUBT,
+                log.facts().name(),
+                String.format(
+                    Locale.ROOT,
+                    "it weighed %.2f kg before, %.2f times the %.2f kg of its stated sizes: the cut"
+                        + " is not of the stated size, or this is the log of another cut; measure it",
+                    weighed.getAsDouble(),
+                    times,
+                    expected)));
   }
 
   private static void suspicious(

@@ -2,6 +2,7 @@ package org.roastfield.lab.diagnosis;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Explanation;
 import org.roastfield.core.inference.Explanations;
@@ -15,6 +16,7 @@ public final class Verdict {
   private final CookerLogs logs;
   private final FirstOrder around;
   private final Diagnosis diagnosis;
+  private final Set<String> weighedOtherwise;
   private final List<Suspicion> fitted;
   private final Explanation none;
   private final Explanations explanations;
@@ -23,12 +25,14 @@ public final class Verdict {
       CookerLogs logs,
       FirstOrder around,
       Diagnosis diagnosis,
+      Set<String> weighedOtherwise,
       List<Suspicion> fitted,
       Explanation none,
       Explanations explanations) {
     this.logs = logs;
     this.around = around;
     this.diagnosis = diagnosis;
+    this.weighedOtherwise = Set.copyOf(weighedOtherwise);
     this.fitted = List.copyOf(fitted);
     this.none = none;
     this.explanations = explanations;
@@ -69,13 +73,18 @@ public final class Verdict {
     }
   }
 
-  /** Whether a profile of this calibration can be relied on. */
+  /**
+   * Whether a profile of this calibration can be relied on; in doubt too where a cut was weighed
+   * and is not of its stated sizes.
+   */
   public Status status() {
     double wrong = 1 - probabilityAsStated();
     if (wrong >= Causes.LIKELY) {
       return Status.MISFIT;
     }
-    return wrong >= Causes.IN_DOUBT || diagnosis.isDoubtful() ? Status.IN_DOUBT : Status.AS_STATED;
+    boolean doubtful =
+        wrong >= Causes.IN_DOUBT || diagnosis.isDoubtful() || !weighedOtherwise.isEmpty();
+    return doubtful ? Status.IN_DOUBT : Status.AS_STATED;
   }
 
   List<Suspicion> fitted() {

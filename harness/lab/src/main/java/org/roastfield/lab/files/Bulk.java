@@ -10,12 +10,6 @@ import java.util.Optional;
  */
 final class Bulk {
 
-  /**
-   * How far a weight may be from that of the stated sizes, as a ratio less 1. Assumed: a tape reads
-   * a diameter of soft meat to about 5 %, which is 10 % of weight, and ends are rounded.
-   */
-  static final double AGREEMENT = 0.2;
-
   private static final double LIGHTEST = 0.001;
   private static final double HEAVIEST = 500;
 
@@ -90,7 +84,7 @@ final class Bulk {
     }
     double expected = volume * density;
     double ratio = expected / mass.get();
-    if (!(ratio <= 1 + AGREEMENT && ratio >= 1 / (1 + AGREEMENT))) {
+    if (!(ratio <= 1 + Extent.AGREEMENT && ratio >= 1 / (1 + Extent.AGREEMENT))) {
       throw entry
           .orElseThrow()
           .error(

@@ -16,6 +16,12 @@ import org.roastfield.core.simulation.WaterBalance;
 public record Extent(double area, double mass) {
 
   /**
+   * How far a weight may be from that of the stated sizes, as a ratio less 1. Assumed: a tape reads
+   * a diameter of soft meat to about 5 %, which is 10 % of weight, and ends are rounded.
+   */
+  public static final double AGREEMENT = 0.2;
+
+  /**
    * The same of a cut whose lengths are multiplied where heat enters: a slab's thickness, a
    * cylinder's diameter, every length of any other piece.
    */

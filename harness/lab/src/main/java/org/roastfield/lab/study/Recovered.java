@@ -49,10 +49,11 @@ final class Recovered {
    * @param known whether the truth has a parameter of the same meaning
    */
   void add(MapEstimate estimate, double[] truth, boolean[] known) {
+    double[] expected = estimate.asPrior().expected();
     for (int p = 0; p < truth.length; p++) {
       if (known[p]) {
+        bias[p].add((expected[p] - truth[p]) / Truths.PRIOR.spread(p));
         double error = estimate.mean()[p] - truth[p];
-        bias[p].add(error / Truths.PRIOR.spread(p));
         standardised[p].add(error / estimate.spread(p));
         covered[p].add(Math.abs(error) <= NINETY * estimate.spread(p) ? 1 : 0);
         contraction[p].add(estimate.contraction(p));
@@ -104,10 +105,13 @@ final class Recovered {
     List<String> remarks = new ArrayList<>();
     List<String> bounded = new ArrayList<>();
     StringBuilder learned = new StringBuilder("mean contraction:");
+    StringBuilder scatter = new StringBuilder("standard error of the mean error by pairs of cases:");
     for (int p = 0; p < contraction.length; p++) {
       Parameter parameter = StudyCook.PARAMETERS.get(p);
       learned.append(
           String.format(Locale.ROOT, " %s %.2f", StudyCook.IDS.get(p), contraction[p].mean()));
+      scatter.append(
+          String.format(Locale.ROOT, " %s %.3f", StudyCook.IDS.get(p), bias[p].errorByPairs()));
       if (!isNormal(parameter)) {
         bounded.add(StudyCook.IDS.get(p));
       }
@@ -118,6 +122,7 @@ final class Recovered {
             + " the error has no bar: "
             + bounded);
     remarks.add("estimates not found: " + failed);
+    remarks.add(scatter.toString());
     return remarks;
   }
 

@@ -27,7 +27,12 @@ final class Tally {
     return Math.sqrt(squares / (count() - 1));
   }
 
-  double[] values() {
-    return values.stream().mapToDouble(Double::doubleValue).toArray();
+  /** Standard error of the mean of values of which each two are a pair. */
+  double errorByPairs() {
+    Tally pairs = new Tally();
+    for (int i = 0; i + 1 < count(); i += 2) {
+      pairs.add(0.5 * (values.get(i) + values.get(i + 1)));
+    }
+    return pairs.spread() / Math.sqrt(pairs.count());
   }
 }

@@ -3,6 +3,7 @@ package org.roastfield.lab.study;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.roastfield.core.inference.CookerPopulation;
 import org.roastfield.core.inference.LogSite;
 import org.roastfield.core.inference.Prior;
@@ -30,6 +31,30 @@ final class Truths {
   /** Generator of a case of a study: the same in whatever order cases are done. */
   static RandomGenerator random(long seed, int number) {
     return RandomGeneratorFactory.of(GENERATOR).create(seed + number * SEED_STEP);
+  }
+
+  /**
+   * Truth of a case whose odd neighbour has the opposite one: each is a draw of the prior, and what
+   * the draws have in common by chance goes out of the mean over pairs.
+   */
+  static double[] ofPair(long seed, int number) {
+    double[] drawn = PRIOR.draw(random(seed, number - number % 2));
+    return number % 2 == 0 ? drawn : opposite(drawn);
+  }
+
+  /** As far on the other side of each median, by the prior's own chances within its bounds. */
+  static double[] opposite(double[] truth) {
+    double[] opposite = new double[truth.length];
+    for (int p = 0; p < truth.length; p++) {
+      NormalDistribution prior =
+          new NormalDistribution(null, PRIOR.mean()[p], PRIOR.spread(p));
+      double below = prior.cumulativeProbability(StudyCook.PARAMETERS.get(p).lowest());
+      double above = prior.cumulativeProbability(StudyCook.PARAMETERS.get(p).highest());
+      opposite[p] =
+          prior.inverseCumulativeProbability(
+              below + above - prior.cumulativeProbability(truth[p]));
+    }
+    return opposite;
   }
 
   /** Errors and fires of a case; independent of {@link #random}. */

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.inference.CookModel;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -95,6 +96,21 @@ class StudyTest {
     assertFalse(one[0] == Truths.PRIOR.draw(Truths.random(6, 2))[0]);
     StudyLog log = StudyLog.of(one, Truths.noise(5, 2));
     assertArrayEquals(log.readings(), StudyLog.of(one, Truths.noise(5, 2)).readings(), 0);
+  }
+
+  @Test
+  void truthsOfAPair_areOpposite() {
+    double[] one = Truths.ofPair(5, 6);
+    double[] other = Truths.ofPair(5, 7);
+    assertArrayEquals(one, Truths.opposite(other), 1e-9);
+    assertTrue(Truths.PRIOR.allows(other));
+    int walls = StudyCook.index(CookParameters.WALLS);
+    assertEquals(2 * Truths.PRIOR.mean()[walls], one[walls] + other[walls], 1e-9);
+    Tally tally = new Tally();
+    for (double value : new double[] {1, -1, 4, -2}) {
+      tally.add(value);
+    }
+    assertEquals(0.5, tally.errorByPairs(), 1e-15);
   }
 
   @Test
