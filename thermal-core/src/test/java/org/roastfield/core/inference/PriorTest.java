@@ -58,8 +58,7 @@ class PriorTest {
   void expected_isTheMeanOfWhatTheBoundsLeave() {
     Parameter half = new Parameter("h", "K", Owner.CUT, Scale.PLAIN, 0.5, 2, 0, 90, "made up");
     Prior cut =
-        Prior.of(
-            ParameterSet.of(A, half), new double[] {1, 0}, new double[][] {{9, 3}, {3, 4}});
+        Prior.of(ParameterSet.of(A, half), new double[] {1, 0}, new double[][] {{9, 3}, {3, 4}});
     double[] expected = cut.expected();
     double mean = 2 * Math.sqrt(2 / Math.PI);
     assertEquals(mean, expected[1], 1e-9);

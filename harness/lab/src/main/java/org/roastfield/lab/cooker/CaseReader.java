@@ -45,8 +45,8 @@ final class CaseReader {
   private static final double LOSS = 0.03;
 
   /**
-   * What the weight by a cut's sizes misses of its own, as a share: assumed. A length is off by some
-   * 5 % as well, and ends are rounded; that of the thickness is the size's own.
+   * What the weight by a cut's sizes misses of its own, as a share: assumed. A length is off by
+   * some 5 % as well, and ends are rounded; that of the thickness is the size's own.
    */
   private static final double WEIGHT = 0.1;
 

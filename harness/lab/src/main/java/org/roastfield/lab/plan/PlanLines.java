@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Minimum;
 import org.roastfield.core.plan.Plan;
@@ -18,6 +19,9 @@ import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What a plan says beside its timetable. */
 final class PlanLines {
+
+  /** Widths that grow by less than this factor are alike, for so few draws. */
+  private static final double WIDER = 1.05;
 
   private final CookFile file;
   private final Plan plan;
@@ -153,14 +157,9 @@ final class PlanLines {
         belief.words()
             + ". "
             + (belief.fromLogs() ? "What it leaves open" : "Not knowing it")
-            + " widens the pull (10 to 90 %) from "
-            + width(known)
-            + " to "
-            + width(plan)
-            + ", the final core from "
-            + coreWidth(known)
-            + " to "
-            + coreWidth(plan)
+            + widened("the pull (10 to 90 %)", pullWidth(known), pullWidth(plan), Words::duration)
+            + ","
+            + widened("the final core", coreWidth(known), coreWidth(plan), scale::differenceText)
             + (belief.fromLogs() ? "" : "; its logs narrow that"),
         "");
   }
@@ -178,13 +177,19 @@ final class PlanLines {
     return new PlanLine("what if", String.join("; ", words), "");
   }
 
-  private static String width(Plan plan) {
-    Spread time = plan.milestone(Milestone.Kind.PULL).time();
-    return Words.duration(time.high() - time.low());
+  private static String widened(String what, double from, double to, DoubleFunction<String> words) {
+    return to > WIDER * from
+        ? " widens " + what + " from " + words.apply(from) + " to " + words.apply(to)
+        : " hardly widens " + what + ", " + words.apply(to);
   }
 
-  private String coreWidth(Plan plan) {
-    return scale.differenceText(plan.finalCore().high() - plan.finalCore().low());
+  private static double pullWidth(Plan plan) {
+    Spread time = plan.milestone(Milestone.Kind.PULL).time();
+    return time.high() - time.low();
+  }
+
+  private static double coreWidth(Plan plan) {
+    return plan.finalCore().high() - plan.finalCore().low();
   }
 
   private PlanLine buy(Purchase one) {

@@ -105,7 +105,8 @@ final class Recovered {
     List<String> remarks = new ArrayList<>();
     List<String> bounded = new ArrayList<>();
     StringBuilder learned = new StringBuilder("mean contraction:");
-    StringBuilder scatter = new StringBuilder("standard error of the mean error by pairs of cases:");
+    StringBuilder scatter =
+        new StringBuilder("standard error of the mean error by pairs of cases:");
     for (int p = 0; p < contraction.length; p++) {
       Parameter parameter = StudyCook.PARAMETERS.get(p);
       learned.append(

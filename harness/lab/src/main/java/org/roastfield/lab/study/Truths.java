@@ -46,13 +46,11 @@ final class Truths {
   static double[] opposite(double[] truth) {
     double[] opposite = new double[truth.length];
     for (int p = 0; p < truth.length; p++) {
-      NormalDistribution prior =
-          new NormalDistribution(null, PRIOR.mean()[p], PRIOR.spread(p));
+      NormalDistribution prior = new NormalDistribution(null, PRIOR.mean()[p], PRIOR.spread(p));
       double below = prior.cumulativeProbability(StudyCook.PARAMETERS.get(p).lowest());
       double above = prior.cumulativeProbability(StudyCook.PARAMETERS.get(p).highest());
       opposite[p] =
-          prior.inverseCumulativeProbability(
-              below + above - prior.cumulativeProbability(truth[p]));
+          prior.inverseCumulativeProbability(below + above - prior.cumulativeProbability(truth[p]));
     }
     return opposite;
   }
