@@ -1,7 +1,6 @@
 package org.roastfield.lab.command;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -18,7 +17,6 @@ import org.roastfield.core.plan.Planner;
 import org.roastfield.lab.cooker.CookerProfileJson;
 import org.roastfield.lab.cooker.VariedCook;
 import org.roastfield.lab.files.CookerProfileFile;
-import org.roastfield.lab.files.CookerReference;
 import org.roastfield.lab.plan.CookerBelief;
 import org.roastfield.lab.plan.PlanAsk;
 import org.roastfield.lab.plan.PlanCalendar;
@@ -28,7 +26,6 @@ import org.roastfield.lab.plan.SharedFire;
 import org.roastfield.lab.plan.UnplannableException;
 import org.roastfield.lab.replay.Readout;
 import org.roastfield.lab.report.PlanReport;
-import org.roastfield.lab.result.Inputs;
 import org.roastfield.lab.result.PlanJson;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.result.RunManifest.Setting;
@@ -65,13 +62,7 @@ final class PlanCommand implements Callable<Integer> {
               + " (default: the only one that is meant for the core or has errors stated).")
   private Optional<String> probe = Optional.empty();
 
-  @Option(
-      names = "--cooker",
-      paramLabel = "COOKER.json",
-      description =
-          "Profile of the cooker, as calibrate writes it (default: that which the cook file names;"
-              + " without one, what cookers of all kinds have).")
-  private Optional<Path> cooker = Optional.empty();
+  @Mixin private CookerOption cooker = new CookerOption();
 
   @Option(
       names = "--beside",
@@ -110,7 +101,7 @@ final class PlanCommand implements Callable<Integer> {
     for (Path other : beside) {
       inputs.add(CookInput.read(other));
     }
-    Optional<CookerProfileFile> profile = profile(inputs.get(0));
+    Optional<CookerProfileFile> profile = cooker.of(inputs.get(0).cook());
     List<PlanSheet> sheets = new ArrayList<>();
     for (CookInput input : inputs) {
       sheets.add(planned(input, profile));
@@ -126,12 +117,6 @@ final class PlanCommand implements Callable<Integer> {
       throw new BadInputException(
           input.cook().fileName() + " cannot be planned: " + e.getMessage());
     }
-  }
-
-  private Optional<CookerProfileFile> profile(CookInput input) throws IOException {
-    return cooker.isPresent()
-        ? Optional.of(CookerProfileFile.read(cooker.get()))
-        : input.cook().notes().cooker().flatMap(CookerReference::profile);
   }
 
   private PlanSheet sheet(CookInput input, Optional<CookerProfileFile> profile) {
@@ -173,13 +158,7 @@ final class PlanCommand implements Callable<Integer> {
       throws IOException {
     List<RunManifest.InputFile> entries = new ArrayList<>();
     inputs.forEach(input -> entries.add(input.entry()));
-    profile.ifPresent(
-        known ->
-            entries.add(
-                Inputs.file(
-                    "cooker",
-                    known.id() + ".json",
-                    known.json().getBytes(StandardCharsets.UTF_8))));
+    profile.ifPresent(known -> entries.add(CookerOption.entry(known)));
     RunManifest manifest = Manifests.of("plan", entries, Planner.PLANNING, settings());
     String name = inputs.get(0).cook().name();
     if (sheets.size() == 1) {

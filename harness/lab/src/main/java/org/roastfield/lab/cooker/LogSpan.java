@@ -40,7 +40,7 @@ public record LogSpan(double from, OptionalDouble until) {
   }
 
   /** The log as if it had ended with this span. */
-  CookLog ended(CookLog log) {
+  public CookLog ended(CookLog log) {
     if (until.isEmpty() || until.getAsDouble() >= log.end()) {
       return log;
     }

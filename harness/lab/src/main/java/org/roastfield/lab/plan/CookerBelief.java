@@ -40,7 +40,7 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
           "profile "
               + profile.id()
               + " is not to be relied on: the logs it was made from do not fit their cook files;"
-              + " see its report, or plan without it");
+              + " see its report, or go without it");
     }
     boolean inside = profile.holds(cook);
     return new CookerBelief(
@@ -69,8 +69,13 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
   }
 
   /** Every number at its median. */
-  ParameterPoint middle() {
-    double[] values = prior.parameters().values(prior.mean());
+  public ParameterPoint middle() {
+    return at(prior.mean());
+  }
+
+  /** The numbers at coordinates. */
+  public ParameterPoint at(double[] coordinates) {
+    double[] values = prior.parameters().values(coordinates);
     ParameterPoint point = ParameterPoint.empty();
     for (int p = 0; p < values.length; p++) {
       Parameter parameter = prior.parameters().get(p);

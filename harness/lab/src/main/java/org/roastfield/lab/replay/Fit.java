@@ -44,7 +44,7 @@ public final class Fit {
    *     not clear which probe they are from
    */
   public static Fit of(CookFile file, CookLog log, ComparisonOptions options, Simulator simulator) {
-    return new Fit(LoggedCook.of(file, log, options), simulator);
+    return new Fit(LoggedCook.ofFirstStage(file, log, options), simulator);
   }
 
   /**
@@ -112,7 +112,9 @@ public final class Fit {
       throw new IllegalArgumentException(failed.message() + "; " + failed.advice());
     }
     SimulationResult result = outcome.orElseThrow();
-    Compared compared = logged.compared(result, value(values, FitParameter.SIZE));
+    double size = value(values, FitParameter.SIZE);
+    Readout readout = logged.readout();
+    Compared compared = logged.compared(result, size, readout.scaled(size), readout.words());
     return new Fitted(
         values, compared, Assumptions.ofFit(logged, logged.file().cook().cut()), result);
   }

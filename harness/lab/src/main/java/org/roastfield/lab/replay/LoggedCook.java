@@ -44,18 +44,9 @@ final class LoggedCook {
    * Log and cook file together.
    *
    * @throws IllegalArgumentException if the log has no usable core channel, or none of its readings
-   *     is early enough, or the probe is not clear, or the cook begins with turns
+   *     is early enough, or the probe is not clear
    */
   static LoggedCook of(CookFile file, CookLog log, ComparisonOptions options) {
-    StageSetup first = file.stages().get(0);
-    if (first.stageCount() > 1 && first.upper().cover().lid().isEmpty()) {
-      throw new IllegalArgumentException(
-          "the first stage of "
-              + file.fileName()
-              + " must be without turns, was \""
-              + first.name()
-              + "\"");
-    }
     double until = options.until().orElse(log.end());
     LogChannel core =
         log.channel(CookLog.CORE)
@@ -74,6 +65,24 @@ final class LoggedCook {
             .map(channel -> channel.until(until))
             .orElse(LogChannel.of(CookLog.CHAMBER, new double[0], new double[0]));
     return new LoggedCook(file, options, Readout.of(file, options.probe()), core, chamber);
+  }
+
+  /**
+   * The same for a computation of the first stage alone.
+   *
+   * @throws IllegalArgumentException as above, or if the cook begins with turns
+   */
+  static LoggedCook ofFirstStage(CookFile file, CookLog log, ComparisonOptions options) {
+    StageSetup first = file.stages().get(0);
+    if (first.stageCount() > 1 && first.upper().cover().lid().isEmpty()) {
+      throw new IllegalArgumentException(
+          "the first stage of "
+              + file.fileName()
+              + " must be without turns, was \""
+              + first.name()
+              + "\"");
+    }
+    return of(file, log, options);
   }
 
   private static int used(LogChannel core, ComparisonOptions options) {
@@ -169,16 +178,17 @@ final class LoggedCook {
    * Comparison with a computation.
    *
    * @param size factor of the cut's stated lengths in the computation
+   * @param shownBy readout of the computed cook
+   * @param words for it
    */
-  Compared compared(SimulationResult result, double size) {
-    Readout scaled = readout.scaled(size);
-    List<Comparison> pairs = pairs(result, scaled);
-    TargetTimes times = new TargetTimes(core, scaled.of(result, air()), result);
+  Compared compared(SimulationResult result, double size, Readout shownBy, String words) {
+    List<Comparison> pairs = pairs(result, shownBy);
+    TargetTimes times = new TargetTimes(core, shownBy.of(result, air()), result);
     List<Double> targets =
         options.targets().isEmpty() ? TargetTimes.everyTenDegrees(core) : options.targets();
     return new Compared(
-        readout.words(),
-        readout.isProbe(),
+        words,
+        shownBy.isProbe(),
         pairs,
         ErrorSummary.of(pairs, core.missing()),
         targets.stream().map(times::of).toList(),

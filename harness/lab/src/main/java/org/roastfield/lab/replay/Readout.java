@@ -3,6 +3,7 @@ package org.roastfield.lab.replay;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Instrument;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stem;
@@ -32,6 +33,12 @@ public final class Readout {
    */
   public static Readout of(CookFile file, Optional<String> name) {
     return name.map(given -> named(file, given)).orElseGet(() -> suggested(file));
+  }
+
+  /** Readout of a probe of a computed cook; without one of that name, of the true core. */
+  static Readout of(Cook cook, String name) {
+    return new Readout(
+        cook.probes().stream().filter(probe -> probe.name().equals(name)).findFirst());
   }
 
   private static Readout named(CookFile file, String name) {

@@ -1,6 +1,7 @@
 package org.roastfield.lab.replay;
 
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.files.LogChannel;
 
@@ -17,6 +18,7 @@ import org.roastfield.lab.files.LogChannel;
  * @param assumptions inputs that the log does not hold, in words with units, each with where it
  *     came from
  * @param simulation the computation
+ * @param profile what a replay by a profile says besides; empty without one
  */
 public record ReplayResult(
     Compared compared,
@@ -25,11 +27,25 @@ public record ReplayResult(
     double startTemperature,
     boolean startFromLog,
     List<String> assumptions,
-    SimulationResult simulation) {
+    SimulationResult simulation,
+    Optional<ByProfile> profile) {
 
   /** Copies the list. */
   public ReplayResult {
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** The same by a profile. */
+  public ReplayResult with(ByProfile profile) {
+    return new ReplayResult(
+        compared,
+        chamber,
+        chamberFromLog,
+        startTemperature,
+        startFromLog,
+        assumptions,
+        simulation,
+        Optional.of(profile));
   }
 
   /** Measured and computed core at every reading used. */

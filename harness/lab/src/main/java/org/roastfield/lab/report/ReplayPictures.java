@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.LogChannel;
+import org.roastfield.lab.replay.ByProfile;
 import org.roastfield.lab.replay.Comparison;
 import org.roastfield.lab.replay.ReplayResult;
 
@@ -52,13 +53,23 @@ final class ReplayPictures {
         chamber.points().isEmpty()
             ? "The log has no readings of the surroundings."
             : "Below that the logged surroundings that drove the computation.";
-    return "Rings are readings of the core probe, as many as there is room for; the line is computed."
+    String band =
+        replay.profile().isEmpty()
+            ? ""
+            : " Of ten readings eight are meant to lie in the tinted band, which draws of the"
+                + " profile make.";
+    return "Rings are readings of the core probe, as many as there is room for; the line is"
+               + " computed."
+        + band
         + " Below, computed less measured. "
         + surroundings;
   }
 
   private String core(Layout layout) {
-    Range range = Curves.range(List.of(computed, measured));
+    List<Curve> bounds = bounds();
+    List<Curve> all = new ArrayList<>(List.of(computed, measured));
+    all.addAll(bounds);
+    Range range = Curves.range(all);
     String description =
         "Core temperature over time. "
             + Curves.inWords(measured, base)
@@ -66,6 +77,9 @@ final class ReplayPictures {
             + Curves.inWords(computed, base);
     Plot plot = start(layout, "Core temperature, measured and computed", description, range);
     int room = (int) ((layout.plotRight() - layout.plotLeft()) / RING_EVERY);
+    if (!bounds.isEmpty()) {
+      plot.band(bounds.get(1).points(), bounds.get(0).points());
+    }
     plot.points(thinned(measured.points(), room)).curve(computed);
     return plot.frame(base.axisTitle(), "core, °C").names(List.of(computed, measured)).finished();
   }
@@ -124,6 +138,21 @@ final class ReplayPictures {
     List<String> headings =
         List.of("h:min", "surroundings, °C", "measured, °C", "computed, °C", "error, K");
     return Table.ofNumbers(caption, headings, rows);
+  }
+
+  /** Low and high bound of the band of a profile, as many points as there are readings. */
+  private List<Curve> bounds() {
+    if (replay.profile().isEmpty()) {
+      return List.of();
+    }
+    List<Point> low = new ArrayList<>();
+    List<Point> high = new ArrayList<>();
+    for (int i = 0; i < replay.core().size(); i++) {
+      ByProfile.Band band = replay.profile().get().band().get(i);
+      low.add(new Point(replay.core().get(i).time(), celsius(band.low())));
+      high.add(new Point(replay.core().get(i).time(), celsius(band.high())));
+    }
+    return List.of(new Curve("", Curve.Role.CORE, low), new Curve("", Curve.Role.CORE, high));
   }
 
   private Curve curve(String name, Curve.Role role, ToDoubleFunction<Comparison> value) {

@@ -3,9 +3,11 @@ package org.roastfield.lab.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.replay.ByProfile;
 import org.roastfield.lab.replay.Compared;
 import org.roastfield.lab.replay.ErrorSummary;
 import org.roastfield.lab.replay.HeatingRate;
@@ -90,7 +92,7 @@ public final class ReplayReport {
     page.beside(
         List.of(
             part -> {
-              part.table(errors(replay.compared()));
+              part.table(errors(replay.compared(), replay.profile()));
               if (!replay.targets().isEmpty()) {
                 part.table(targets(replay.targets()));
               }
@@ -100,7 +102,17 @@ public final class ReplayReport {
                     part, Cautions.of(file, replay.simulation(), TemperatureScale.CELSIUS))));
   }
 
-  private static Table errors(Compared compared) {
+  private static void addProfile(List<List<String>> rows, ByProfile by, Compared compared) {
+    String without = Numbers.decimal(by.without().rms(), 2) + " K, computed alike";
+    rows.add(List.of("root mean square without profile " + by.id(), without));
+    String inside = Numbers.decimal(100 * by.inside(compared.core()), 0);
+    rows.add(List.of("readings in the band from 10 to 90 %", inside + " %"));
+    if (by.madeFromThisLog()) {
+      rows.add(List.of("the profile was made from", "this very log"));
+    }
+  }
+
+  private static Table errors(Compared compared, Optional<ByProfile> profile) {
     ErrorSummary errors = compared.errors();
     WaterLoss water = compared.water();
     String worst =
@@ -112,6 +124,7 @@ public final class ReplayReport {
     rows.add(List.of("root mean square", Numbers.decimal(errors.rms(), 2) + " K"));
     rows.add(List.of("mean (bias)", Numbers.signed(errors.bias(), 2) + " K"));
     rows.add(List.of("worst", worst));
+    profile.ifPresent(by -> addProfile(rows, by, compared));
     for (HeatingRate rate : compared.rates()) {
       rows.add(List.of("heating rate " + span(rate.span()), rates(rate)));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogChannel;
+import org.roastfield.lab.replay.ByProfile;
 import org.roastfield.lab.replay.ReplayResult;
 import org.roastfield.lab.timeline.Cautions;
 import org.roastfield.lab.timeline.TemperatureScale;
@@ -29,6 +30,7 @@ public final class ReplayJson {
     root.put("start_from_log", replay.startFromLog());
     addAll(root.putArray("assumptions"), replay.assumptions());
     ComparedJson.addSummary(root, replay.compared());
+    replay.profile().ifPresent(by -> root.set("profile", profile(by, replay)));
     root.set("energy", ResultJson.energy(replay.simulation().energy()));
     root.set("work", ResultJson.work(replay.simulation().work()));
     ResultJson.addNotes(root, replay.simulation());
@@ -36,6 +38,24 @@ public final class ReplayJson {
     root.set("core", ComparedJson.core(replay.core()));
     root.set("chamber", chamber(replay.chamber()));
     return Json.text(root);
+  }
+
+  private static ObjectNode profile(ByProfile by, ReplayResult replay) {
+    ObjectNode node = Json.object().put("id", by.id()).put("basis", by.words());
+    node.put("made_from_this_log", by.madeFromThisLog());
+    node.put("rms_without_K", Json.difference(by.without().rms()));
+    node.put("draws", by.drawn()).put("draws_left_out", by.leftOut());
+    node.put("share_in_band", Json.rounded(by.inside(replay.core()), 1e4));
+    ObjectNode band = node.putObject("band");
+    ArrayNode times = band.putArray("time_s");
+    replay.core().forEach(pair -> times.add(Json.seconds(pair.time())));
+    ArrayNode low = band.putArray("low_degC");
+    ArrayNode high = band.putArray("high_degC");
+    for (ByProfile.Band at : by.band()) {
+      low.add(Json.celsius(at.low()));
+      high.add(Json.celsius(at.high()));
+    }
+    return node;
   }
 
   private static void addAll(ArrayNode array, List<String> texts) {

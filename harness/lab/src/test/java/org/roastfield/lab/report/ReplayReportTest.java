@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.replay.Compared;
@@ -102,7 +103,8 @@ class ReplayReportTest {
             281,
             false,
             List.of(),
-            REPLAY.simulation());
+            REPLAY.simulation(),
+            Optional.empty());
     IllegalArgumentException thrown =
         assertThrows(IllegalArgumentException.class, () -> html("x", empty));
     assertEquals("replay must hold a reading of the core, held none", thrown.getMessage());

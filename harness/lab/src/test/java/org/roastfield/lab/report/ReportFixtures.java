@@ -209,7 +209,8 @@ final class ReportFixtures {
         Temperatures.celsius(8),
         false,
         List.of("wetness 0.3: cook file", "start temperature 8 °C: cook file"),
-        result);
+        result,
+        Optional.empty());
   }
 
   private static LogChannel chamber() {
