@@ -29,11 +29,11 @@ final class FirstGuesses {
   private record Guess(double size, double convection, double squares) {}
 
   /** Values of the free parameters to begin with, the best first, at least one. */
-  List<double[]> best(LeastSquares.Residuals residuals) {
+  List<double[]> best(BoundedSearch.Residuals residuals) {
     List<Guess> guesses = new ArrayList<>();
     for (double size : tried(FitParameter.SIZE, SIZES)) {
       for (double convection : tried(FitParameter.CONVECTION, CONVECTIONS)) {
-        double squares = LeastSquares.squares(residuals.at(values(size, convection)));
+        double squares = BoundedSearch.squares(residuals.at(values(size, convection)));
         guesses.add(new Guess(size, convection, squares));
       }
     }

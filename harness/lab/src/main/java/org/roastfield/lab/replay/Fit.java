@@ -98,13 +98,13 @@ public final class Fit {
       low[p] = Math.max(parameter.lowest(), unfrozen(parameter));
       high[p] = parameter.highest();
     }
-    LeastSquares.Residuals residuals = x -> residuals(values(free, x, given));
-    LeastSquares leastSquares = new LeastSquares(residuals, step, low, high);
+    BoundedSearch.Residuals residuals = x -> residuals(values(free, x, given));
+    BoundedSearch search = new BoundedSearch(residuals, logged.used(), step, low, high);
     double[] found =
         new FirstGuesses(free, given)
             .best(residuals).stream()
-                .map(leastSquares::solve)
-                .min(Comparator.comparingDouble(x -> LeastSquares.squares(residuals.at(x))))
+                .map(search::solve)
+                .min(Comparator.comparingDouble(x -> BoundedSearch.squares(residuals.at(x))))
                 .orElseThrow();
     Map<FitParameter, Double> values = values(free, found, given);
     Outcome outcome = simulator.run(cook(values));

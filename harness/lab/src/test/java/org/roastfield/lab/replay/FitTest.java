@@ -163,15 +163,44 @@ class FitTest {
   }
 
   @Test
-  void leastSquares_findsThePlaceWithinBounds() {
-    LeastSquares.Residuals line = x -> new double[] {x[0] - 3, 10 * (x[1] + x[0] * x[0]), 0};
+  void search_findsThePlaceWithinBounds() {
+    BoundedSearch.Residuals line = x -> new double[] {x[0] - 3, 10 * (x[1] + x[0] * x[0]), 0};
     double[] step = {1e-4, 1e-4};
     double[] wide = {-100, -100};
-    double[] found = new LeastSquares(line, step, wide, new double[] {100, 100}).solve(wide);
+    double[] found = new BoundedSearch(line, 3, step, wide, new double[] {100, 100}).solve(wide);
     assertArrayEquals(new double[] {3, -9}, found, 1e-4);
     double[] high = {2, 100};
-    double[] bounded = new LeastSquares(line, step, wide, high).solve(new double[] {0, 0});
-    assertArrayEquals(new double[] {2, -4}, bounded, 1e-3);
+    double[] bounded = new BoundedSearch(line, 3, step, wide, high).solve(new double[] {0, 0});
+    assertArrayEquals(new double[] {2, -4}, bounded, 1e-4);
+    assertEquals(2, bounded[0]);
+  }
+
+  /** A straight way to the least leads along a bound of the first parameter and off it again. */
+  @Test
+  void search_comesBackFromABound() {
+    BoundedSearch.Residuals bent =
+        x -> new double[] {10 * (x[0] - x[1] * x[1] + 3 * x[1]), x[1] - 4};
+    double[] low = {0, -100};
+    double[] start = {0.5, 0.5};
+    double[] found =
+        new BoundedSearch(bent, 2, new double[] {1e-4, 1e-4}, low, new double[] {100, 100})
+            .solve(start);
+    assertArrayEquals(new double[] {4, 4}, found, 1e-4);
+  }
+
+  /**
+   * What cannot be computed beyond some value is not entered, and slopes are taken beside it. The
+   * search may stop where less than 1e-9 of half the squares is promised.
+   */
+  @Test
+  void search_keepsAwayFromWhatCannotBeComputed() {
+    BoundedSearch.Residuals half =
+        x -> new double[] {x[0] > 2 ? Double.POSITIVE_INFINITY : x[0] - 1.99999, 0};
+    double[] found =
+        new BoundedSearch(half, 2, new double[] {1e-3}, new double[] {-9}, new double[] {9})
+            .solve(new double[] {-5});
+    double promised = Math.sqrt(2e-9);
+    assertArrayEquals(new double[] {1.99999}, found, promised);
   }
 
   @Test
