@@ -67,11 +67,11 @@ public record LogEvent(double time, double end, Kind kind, Origin origin, String
   /** Checks times and note. */
   public LogEvent {
     if (!(time >= 0 && time <= LogRows.LONGEST)) {
-      throw new IllegalArgumentException("time must be from 0 to ten days [s], was " + time);
+      throw new IllegalArgumentException("time must be from 0 to thirty days [s], was " + time);
     }
     if (!(Double.isNaN(end) || (end > time && end <= LogRows.LONGEST))) {
       throw new IllegalArgumentException(
-          "end must be after time and at most ten days [s], or NaN, was " + end);
+          "end must be after time and at most thirty days [s], or NaN, was " + end);
     }
     Notes.check("note", note, LONGEST_NOTE);
   }

@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 /** Rows of a log on their way to channels. */
 final class LogRows {
 
-  /** Longest log [s]: ten days, as for a cook. */
-  static final double LONGEST = 864_000;
+  /** Longest log [s]: thirty days, since loggers are left on beyond a cook. */
+  static final double LONGEST = 2_592_000;
 
   static final double COLDEST = 173.15;
   static final double HOTTEST = 1773.15;
@@ -47,7 +47,7 @@ final class LogRows {
     String text = row.cell(i).strip();
     double time = number(row, i, text, "a time in " + columns.get(i).unit().word());
     if (!(time >= 0 && time <= LONGEST)) {
-      throw row.error(i, SourceText.quoted(text), "a time from 0 to ten days");
+      throw row.error(i, SourceText.quoted(text), "a time from 0 to thirty days");
     }
     if (!times.isEmpty() && !(time > times.get(times.size() - 1))) {
       throw row.error(i, SourceText.quoted(text), "a later time than in the row before");

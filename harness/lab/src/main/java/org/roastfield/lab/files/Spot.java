@@ -13,7 +13,7 @@ public record Spot(double time, String place, double temperature, String note) {
   /** Checks all of them. */
   public Spot {
     if (!(time >= 0 && time <= LogRows.LONGEST)) {
-      throw new IllegalArgumentException("time must be from 0 to ten days [s], was " + time);
+      throw new IllegalArgumentException("time must be from 0 to thirty days [s], was " + time);
     }
     if (!ChannelFormat.isName(place)) {
       throw new IllegalArgumentException(

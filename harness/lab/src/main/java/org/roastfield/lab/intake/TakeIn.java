@@ -38,7 +38,7 @@ public final class TakeIn {
 
   private static final double COLDEST = 173.15;
   private static final double HOTTEST = 1773.15;
-  private static final double LONGEST = 864_000;
+  private static final double LONGEST = 2_592_000;
 
   private final String file;
   private final Declaration declared;
@@ -264,7 +264,7 @@ public final class TakeIn {
     double end = all[all.length - 1];
     if (end > LONGEST) {
       throw new IntakeException(
-          file + ": found a time of " + end + " s, expected a cook of at most ten days");
+          file + ": found a time of " + end + " s, expected a log of at most thirty days");
     }
     List<LogChannel> channels = columns.stream().map(Column::channel).toList();
     return new CookLog("readings.csv", List.of(), distinct, all[0], end, channels);

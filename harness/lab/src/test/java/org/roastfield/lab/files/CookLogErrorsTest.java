@@ -57,7 +57,7 @@ class CookLogErrorsTest {
         arguments(
             "60,100,5\n30,100,6\n",
             "3:1: found \"30\", expected a later time than in the row before"),
-        arguments("-1,100,5\n", "2:1: found \"-1\", expected a time from 0 to ten days"),
+        arguments("-1,100,5\n", "2:1: found \"-1\", expected a time from 0 to thirty days"),
         arguments(",100,5\n", "2:1: found nothing, expected a time in s"),
         arguments(
             "0,-300,5\n", "2:3: found \"-300\", expected a temperature from -100 °C to 1500 °C"),

@@ -50,7 +50,7 @@ class LogPackageErrorsTest {
         arguments(
             "events.csv",
             "time,until,kind,origin,note\n5 min,1 min,lid-opened,cook,\n",
-            "2:1: found a row that cannot be, expected end must be after time and at most ten days"
+            "2:1: found a row that cannot be, expected end must be after time and at most thirty days"
                 + " [s], or NaN, was 60.0"),
         arguments(
             "events.csv",

@@ -265,6 +265,20 @@ class TakeInTest {
     assertEquals(3, near.log().channel("chamber").orElseThrow().size());
   }
 
+  /** A million readings a second apart last almost twelve days. */
+  @Test
+  void loggerLeftOnForDays_isTakenIn_butNotForMonths() throws IOException {
+    Taken days = accepted("t_s,pit °C,core °C\n0,110,5\n10,110,6\n999999,20,20\n");
+    assertEquals(999_999, days.log().end());
+    IntakeException e =
+        assertThrows(
+            IntakeException.class,
+            () -> accepted("t_s,pit °C,core °C\n0,110,5\n10,110,6\n2592001,20,20\n"));
+    assertTrue(
+        String.valueOf(e.getMessage()).endsWith("expected a log of at most thirty days"),
+        e.getMessage());
+  }
+
   @Test
   void millionRows_areCounted() throws IOException {
     Path file = folder.resolve("million.csv");
