@@ -103,12 +103,17 @@ public final class CookerSearch {
    * @param starts at least 1
    * @param sample whether importance draws are wanted in any case
    * @param seed of the draws
-   * @throws IllegalArgumentException if the cooks cannot be computed anywhere near the prior
+   * @throws IllegalArgumentException if no number of the cooker is to be found, or the cooks cannot
+   *     be computed anywhere near the prior
    */
   public Found find(List<LoggedCase> cases, int starts, boolean sample, long seed) {
     CookerLogs logs =
         CookerLogs.of(
             cases, free, before.map(CookerProfile::parameters).orElse(ParameterSet.empty()));
+    if (logs.parameters().of(Owner.COOKER).size() == 0) {
+      throw new IllegalArgumentException(
+          "at least one number of the cooker must be free, such as convection");
+    }
     CookModel model = logs.model(simulator);
     Prior prior =
         before

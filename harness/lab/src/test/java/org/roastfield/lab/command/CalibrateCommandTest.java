@@ -95,6 +95,11 @@ class CalibrateCommandTest {
     Run free = run("calibrate", made.toString(), "--out", out.toString(), "--free", "convexion");
     assertEquals(2, free.code());
     assertTrue(free.err().contains("was convexion"), free.err());
+    Run cut = run("calibrate", made.toString(), "--out", out.toString(), "--free", "size");
+    assertEquals(2, cut.code());
+    assertEquals(
+        "roastfield: at least one number of the cooker must be free, such as convection\n",
+        cut.err());
     assertFalse(Files.exists(out));
   }
 
