@@ -59,7 +59,7 @@ final class ReplayPictures {
             : " Of ten readings eight are meant to lie in the tinted band, which draws of the"
                 + " profile make.";
     return "Rings are readings of the core probe, as many as there is room for; the line is"
-               + " computed."
+        + " computed."
         + band
         + " Below, computed less measured. "
         + surroundings;

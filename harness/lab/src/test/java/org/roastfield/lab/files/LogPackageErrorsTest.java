@@ -50,8 +50,8 @@ class LogPackageErrorsTest {
         arguments(
             "events.csv",
             "time,until,kind,origin,note\n5 min,1 min,lid-opened,cook,\n",
-            "2:1: found a row that cannot be, expected end must be after time and at most thirty days"
-                + " [s], or NaN, was 60.0"),
+            "2:1: found a row that cannot be, expected end must be after time and at most thirty"
+                + " days [s], or NaN, was 60.0"),
         arguments(
             "events.csv",
             "time,until,kind,origin,note\n5 min,,turned,me,\n",
@@ -80,7 +80,8 @@ class LogPackageErrorsTest {
         arguments(
             "afterwards.yaml",
             "roastfield: afterwards/1\nring: 6\n",
-            "2:7: found \"6\", expected a length, such as 96 mm (mm, cm, m, in); 6 of mm, cm or in?"),
+            "2:7: found \"6\", expected a length, such as 96 mm (mm, cm, m, in); 6 of mm, cm or"
+                + " in?"),
         arguments(
             "datapackage.json",
             "{\"roastfield\": \"log/1\",",
