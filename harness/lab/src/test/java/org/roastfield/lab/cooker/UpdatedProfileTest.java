@@ -25,11 +25,14 @@ import org.roastfield.lab.synthetic.SyntheticCooker;
  */
 class UpdatedProfileTest {
 
-  /** How far a mean may be off, in posterior spreads. */
-  private static final double MEAN = 0.2;
+  /**
+   * How far a mean may be off, in posterior spreads: of eight that were looked at the worst two were
+   * 0.11 and 0.20 off.
+   */
+  private static final double MEAN = 0.25;
 
-  /** How far a spread may be off, as a share of it. */
-  private static final double SPREAD = 0.1;
+  /** How far a spread may be off, as a share of it: 0.02 was the worst. */
+  private static final double SPREAD = 0.05;
 
   /** Two of the cooker, and of each cook what they are most easily taken for. */
   private static final Set<String> FREE =
