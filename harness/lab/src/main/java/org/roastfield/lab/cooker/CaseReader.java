@@ -230,12 +230,13 @@ final class CaseReader {
 
   /** Weight over that of the stated sizes, which tells of the size. */
   private ObservedNumber weight(double before, Extent stated) {
-    double times = before / stated.mass();
+    double times = before / stated.massBySizes();
     String name = "weight of " + log.facts().name() + " over that of its stated sizes";
     return new ObservedNumber(
         new SingleReading(name, times, WEIGHT * times, 0),
         (computed, result) ->
-            stated.scaled(file.cook().cut().shape(), size(computed)).mass() / stated.mass());
+            stated.scaled(file.cook().cut().shape(), size(computed)).massBySizes()
+                / stated.massBySizes());
   }
 
   /** Share of the raw mass that a computed cook loses: vapour, and juice of meat. */

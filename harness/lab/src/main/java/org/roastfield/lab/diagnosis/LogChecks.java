@@ -74,7 +74,7 @@ final class LogChecks {
     if (weighed.isEmpty() || file.extent().isEmpty()) {
       return Optional.empty();
     }
-    double expected = file.extent().get().mass();
+    double expected = file.extent().get().massBySizes();
     double times = weighed.getAsDouble() / expected;
     return times <= 1 + Extent.AGREEMENT && times >= 1 / (1 + Extent.AGREEMENT)
         ? Optional.empty()

@@ -36,9 +36,10 @@ final class Bulk {
     return mass.isPresent();
   }
 
-  /** Mass [kg]: as stated, else of a volume [m³]. */
-  double massOf(double volume) {
-    return mass.orElse(volume * density);
+  /** Size of the whole cut of a surface [m²] and a volume [m³]. */
+  Extent extent(double area, double volume) {
+    double bySizes = volume * density;
+    return new Extent(area, mass.orElse(bySizes), bySizes);
   }
 
   /** Volume of the weight, which must be stated [m³]. */

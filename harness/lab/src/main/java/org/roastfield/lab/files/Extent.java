@@ -11,9 +11,10 @@ import org.roastfield.core.simulation.WaterBalance;
  *
  * @param area surface that heat enters through [m²]: the sides of an endless cylinder, one face of
  *     a slab, all of any other piece
- * @param mass [kg]
+ * @param mass as stated, else by the sizes [kg]
+ * @param massBySizes by the sizes and the food's density [kg]
  */
-public record Extent(double area, double mass) {
+public record Extent(double area, double mass, double massBySizes) {
 
   /**
    * How far a weight may be from that of the stated sizes, as a ratio less 1. Assumed: a tape reads
@@ -21,17 +22,26 @@ public record Extent(double area, double mass) {
    */
   public static final double AGREEMENT = 0.2;
 
+  /** One whose weight is that of its sizes. */
+  public Extent(double area, double mass) {
+    this(area, mass, mass);
+  }
+
   /**
    * The same of a cut whose lengths are multiplied where heat enters: a slab's thickness, a
    * cylinder's diameter, every length of any other piece.
    */
   public Extent scaled(Shape shape, double factor) {
     if (shape instanceof Slab) {
-      return new Extent(area, factor * mass);
+      return times(1, factor);
     }
     return shape instanceof Cylinder
-        ? new Extent(factor * area, factor * factor * mass)
-        : new Extent(factor * factor * area, factor * factor * factor * mass);
+        ? times(factor, factor * factor)
+        : times(factor * factor, factor * factor * factor);
+  }
+
+  private Extent times(double wider, double heavier) {
+    return new Extent(wider * area, heavier * mass, heavier * massBySizes);
   }
 
   /** Water that left the whole cut as vapour [kg]. */

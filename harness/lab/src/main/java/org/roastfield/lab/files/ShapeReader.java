@@ -110,7 +110,7 @@ final class ShapeReader {
       area.ifPresent(a -> bulk.check("a slab of these sizes", a * thickness));
     }
     Optional<Double> whole = area.or(() -> fromWeight(Optional.of(thickness)));
-    extent = whole.map(a -> new Extent(a, bulk.massOf(a * thickness)));
+    extent = whole.map(a -> bulk.extent(a, a * thickness));
     Optional<Double> otherWidth = width.or(() -> otherSide("width", whole, length));
     Optional<Double> otherLength = length.or(() -> otherSide("length", whole, width));
     areaPerPerimeter = otherLength.flatMap(l -> otherWidth.map(w -> 0.5 / (1 / l + 1 / w)));
@@ -132,7 +132,7 @@ final class ShapeReader {
     Optional<Double> length = size("length", LONGEST);
     double diameter = roundDiameter(stated, length);
     Optional<Double> whole = roundLength(diameter, length);
-    extent = whole.map(l -> new Extent(Math.PI * diameter * l, bulk.massOf(circle(diameter) * l)));
+    extent = whole.map(l -> bulk.extent(Math.PI * diameter * l, circle(diameter) * l));
     return Cylinder.ofDiameter(diameter);
   }
 
@@ -180,7 +180,7 @@ final class ShapeReader {
             .orElseThrow(() -> missing("diameter", "girth, or weight"));
     double volume = Math.PI / 6 * diameter * diameter * diameter;
     stated.ifPresent(d -> bulk.check("a sphere of this size", volume));
-    extent = Optional.of(new Extent(Math.PI * diameter * diameter, bulk.massOf(volume)));
+    extent = Optional.of(bulk.extent(Math.PI * diameter * diameter, volume));
     return Sphere.ofDiameter(diameter);
   }
 
@@ -209,7 +209,7 @@ final class ShapeReader {
 
   private Compact compact(Compact piece) {
     double area = piece.area();
-    extent = Optional.of(new Extent(area, bulk.massOf(area * piece.volumePerArea())));
+    extent = Optional.of(bulk.extent(area, area * piece.volumePerArea()));
     return piece;
   }
 
