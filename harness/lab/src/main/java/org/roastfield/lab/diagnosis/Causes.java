@@ -80,7 +80,8 @@ final class Causes {
       case PROBE_PLACE ->
           String.format(
               Locale.ROOT,
-              "the probe is not where it is said to be but %.0f ± %.0f mm off",
+              "the probe is not where it is said to be but %.0f ± %.0f mm off: look where it sits,"
+                  + " or see whether it is the log of another cut, thinner than stated",
               1000 * value,
               1000 * spread);
       case PROBE_SLIPPED ->

@@ -111,6 +111,7 @@ class MisfitTest {
     assertSaid("lid opening that is not written down", asked);
   }
 
+  /** At seed 32 the strip weighs what the loin does: a probe far off comes first, and says so. */
   @ParameterizedTest
   @ValueSource(longs = {31, 32})
   void logOfAnotherCut(long seed) {
