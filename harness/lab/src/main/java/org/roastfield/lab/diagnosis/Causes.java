@@ -100,7 +100,8 @@ final class Causes {
       case OTHER_CUT ->
           String.format(
               Locale.ROOT,
-              "it is the log of another cut, of another shape, size (%.2f times the stated) or start",
+              "it is the log of another cut, of another shape, size (%.2f times the stated) or"
+                  + " start",
               value);
       case OTHER_COOKER -> "this is another cooker than that of the profile, or it has changed";
     };

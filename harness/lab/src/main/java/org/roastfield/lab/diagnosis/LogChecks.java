@@ -86,7 +86,8 @@ final class LogChecks {
                 String.format(
                     Locale.ROOT,
                     "it weighed %.2f kg before, %.2f times the %.2f kg of its stated sizes: the cut"
-                        + " is not of the stated size, or this is the log of another cut; measure it",
+                        + " is not of the stated size, or this is the log of another cut; measure"
+                        + " it",
                     weighed.getAsDouble(),
                     times,
                     expected)));
@@ -106,8 +107,8 @@ final class LogChecks {
               name,
               String.format(
                   Locale.ROOT,
-                  "at %.0f min the chamber falls by %.0f K and comes back: a lid opening that is not"
-                      + " written down; the computation follows the chamber's readings",
+                  "at %.0f min the chamber falls by %.0f K and comes back: a lid opening that is"
+                      + " not written down; the computation follows the chamber's readings",
                   minutes,
                   found.size())));
     } else if (words != null && !isLogged(log, LogEvent.Kind.PROBE_MOVED, found)) {

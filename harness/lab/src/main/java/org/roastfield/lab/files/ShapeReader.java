@@ -263,8 +263,8 @@ final class ShapeReader {
             "computed as",
             String.format(
                 Locale.ROOT,
-                "cross-sections in the middles of the thirds; the timeline is that of the thickest, %.1f"
-                    + " mm across",
+                "cross-sections in the middles of the thirds; the timeline is that of the thickest,"
+                    + " %.1f mm across",
                 1000 * thickest.thickness())));
     return thickest;
   }

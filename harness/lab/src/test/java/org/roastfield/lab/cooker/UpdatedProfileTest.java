@@ -26,8 +26,8 @@ import org.roastfield.lab.synthetic.SyntheticCooker;
 class UpdatedProfileTest {
 
   /**
-   * How far a mean may be off, in posterior spreads: of eight that were looked at the worst two were
-   * 0.11 and 0.20 off.
+   * How far a mean may be off, in posterior spreads: of eight that were looked at the worst two
+   * were 0.11 and 0.20 off.
    */
   private static final double MEAN = 0.25;
 

@@ -39,8 +39,7 @@ class WeighedCutTest {
     assertEquals(2.175 / 2.367, weight.reading().value(), 1e-4);
     assertEquals(0.1 * weight.reading().value(), weight.reading().spread(), 1e-12);
     Cook thicker = logged.cook().apply(ParameterPoint.empty().with("size", 1.1, 1));
-    assertEquals(
-        1.21, weight.computed().applyAsDouble(thicker, good.made().result()), 1e-9);
+    assertEquals(1.21, weight.computed().applyAsDouble(thicker, good.made().result()), 1e-9);
   }
 
   /** A weight that the file states as well says nothing of the sizes beside it. */
