@@ -11,6 +11,7 @@ import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.simulation.Outcome;
 import org.roastfield.core.simulation.ProbeTrace;
+import org.roastfield.core.simulation.Sensitivities;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 
@@ -18,14 +19,15 @@ import org.roastfield.core.simulation.Simulator;
  * What computed cooks say of everything that was measured of them, over the coordinates of all
  * their parameters. Immutable; one model serves any number of threads.
  *
- * <p>Derivatives are central differences of whole cooks over a tenth of a parameter's spread to
- * each side, to one side where a bound is nearer than that: laws that remember, such as faces that
- * dry, have no others. A parameter that moves probes alone costs no cook.
+ * <p>Derivatives are those of the kernel: what is read is read from the result moved a little to
+ * each side along them, to one side where a bound is nearer than that. So a reading through a stem
+ * that lags, a weight or a highest core needs no derivative of its own, and no cook is computed but
+ * the one at the point. A parameter that moves probes alone moves nothing else.
  */
 public final class CookModel implements ForwardModel {
 
-  /** Half the difference over a parameter's spread: large against steps that adapt. */
-  private static final double DIFFERENCE = 0.1;
+  /** Half the difference over a parameter's spread: the moved result is linear in it. */
+  private static final double DIFFERENCE = 1e-3;
 
   private final ParameterSet parameters;
   private final List<ObservedCook> cooks;
@@ -132,50 +134,56 @@ public final class CookModel implements ForwardModel {
       double[] predicted,
       double @Nullable [][] derivatives) {
     Cook built = built(cook, coordinates);
-    SimulationResult result = built == null ? null : computed(built);
-    if (built == null || result == null) {
+    if (built == null) {
       return false;
     }
-    rows.read(built, result, predicted);
     if (derivatives == null) {
-      return true;
-    }
-    for (int place : places[cook]) {
-      if (!differentiate(cook, rows, coordinates, place, result, derivatives[place])) {
-        return false;
+      Outcome outcome = simulator.run(built);
+      if (outcome instanceof Outcome.Completed completed) {
+        rows.read(built, completed.result(), predicted);
       }
+      return outcome instanceof Outcome.Completed;
+    }
+    Sensitivities around =
+        simulator.sensitivities(point(cook, coordinates), cooks.get(cook).cooks());
+    if (!(around.outcome() instanceof Outcome.Completed)) {
+      return false;
+    }
+    rows.read(built, around.result(), predicted);
+    for (int own = 0; own < places[cook].length; own++) {
+      differentiate(cook, own, rows, coordinates, around, derivatives[places[cook][own]]);
     }
     return true;
   }
 
-  private boolean differentiate(
-      int cook, Rows rows, double[] coordinates, int place, SimulationResult middle, double[] out) {
+  private void differentiate(
+      int cook, int own, Rows rows, double[] coordinates, Sensitivities around, double[] out) {
+    int place = places[cook][own];
     Parameter parameter = parameters.get(place);
     double half = DIFFERENCE * parameter.spread();
     double at = coordinates[place];
     double high = at + half <= parameter.highest() ? at + half : at;
     double low = at - half >= parameter.lowest() ? at - half : at;
     double[] below = new double[out.length];
-    if (!read(cook, rows, moved(coordinates, place, high), middle, out)
-        || !read(cook, rows, moved(coordinates, place, low), middle, below)) {
-      return false;
-    }
+    read(cook, own, rows, coordinates, high, around, out);
+    read(cook, own, rows, coordinates, low, around, below);
     rows.subtract(below, high - low, out);
-    return true;
   }
 
-  private boolean read(
-      int cook, Rows rows, double[] coordinates, SimulationResult middle, double[] out) {
-    Cook built = built(cook, coordinates);
-    if (built == null) {
-      return false;
-    }
-    SimulationResult result = sameBody(built, middle.cook()) ? middle : computed(built);
-    if (result == null) {
-      return false;
-    }
-    rows.read(built, result, out);
-    return true;
+  private void read(
+      int cook,
+      int own,
+      Rows rows,
+      double[] coordinates,
+      double to,
+      Sensitivities around,
+      double[] out) {
+    int place = places[cook][own];
+    Parameter parameter = parameters.get(place);
+    double amount = parameter.scale().value(to) - parameter.scale().value(coordinates[place]);
+    ParameterPoint point = point(cook, moved(coordinates, place, to));
+    Cook built = cooks.get(cook).cooks().apply(point);
+    rows.read(built, around.moved(own, amount, built), out);
   }
 
   private @Nullable Cook built(int cook, double[] coordinates) {
@@ -184,15 +192,6 @@ public final class CookModel implements ForwardModel {
     } catch (IllegalArgumentException e) {
       return null;
     }
-  }
-
-  private @Nullable SimulationResult computed(Cook cook) {
-    return simulator.run(cook) instanceof Outcome.Completed completed ? completed.result() : null;
-  }
-
-  /** Whether two cooks differ in their probes at most. */
-  private static boolean sameBody(Cook a, Cook b) {
-    return a.cut().equals(b.cut()) && a.stages().equals(b.stages());
   }
 
   private static double[] moved(double[] coordinates, int place, double value) {

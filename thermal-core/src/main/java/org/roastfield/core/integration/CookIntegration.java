@@ -13,7 +13,7 @@ import org.roastfield.core.shape.Shape;
 import org.roastfield.core.surface.FaceWater;
 
 /** Integration of a whole cook: chooses the grid, and offers what a result is made of. */
-public final class CookIntegration {
+public final class CookIntegration implements ComputedCook {
 
   /**
    * Depth beyond which fluxes are of fourth order [m]; nearer to a face they overshoot when its
@@ -207,23 +207,30 @@ public final class CookIntegration {
     return false;
   }
 
-  /** Reading of a probe. */
+  @Override
   public Reading reading(Probe probe) {
+    return reading(probe, cook);
+  }
+
+  /** Reading of a probe in a cook on this grid. */
+  Reading reading(Probe probe, Cook in) {
     if (probe.isCore()) {
       return core;
     }
     if (probe.depth() == 0) {
       return surface;
     }
-    return readingAt(probe.distanceFromMiddle(cook.cut().shape()));
+    return readingAt(probe.distanceFromMiddle(in.cut().shape()), in);
   }
 
-  /**
-   * Reading at a distance from the middle [m]; in a slab with different faces negative towards the
-   * lower one.
-   */
+  @Override
   public Reading readingAt(double distance) {
-    return Reading.at(grid, place(distance, extent(), grid.isTwoSided()));
+    return readingAt(distance, cook);
+  }
+
+  /** Reading at a distance from the middle of a cook on this grid [m]. */
+  Reading readingAt(double distance, Cook in) {
+    return Reading.at(grid, place(distance, extent(in), grid.isTwoSided()));
   }
 
   /** Derivative by ξ of the reading of a probe, in kelvin for a unit of ξ. */
@@ -242,9 +249,14 @@ public final class CookIntegration {
     return Math.max(0, Math.min(1, xi));
   }
 
-  /** What ξ = 1 stands for in the real piece [m]. */
+  @Override
   public double extent() {
-    return extent(cook.cut().shape(), grid.isTwoSided());
+    return extent(cook);
+  }
+
+  /** What ξ = 1 stands for in the piece of a cook on this grid [m]. */
+  double extent(Cook in) {
+    return extent(in.cut().shape(), grid.isTwoSided());
   }
 
   private static double extent(Shape shape, boolean twoSided) {
@@ -256,64 +268,55 @@ public final class CookIntegration {
     return new Trajectory(grid, stages.state());
   }
 
-  /** Time reached [s]. */
+  @Override
   public double time() {
     return stages.state().time;
   }
 
-  /** Temperature of a reading now [K]. */
+  @Override
   public double now(Reading reading) {
     State state = stages.state();
     return reading.of(state.temperature, state.surface(State.UPPER), state.surface(State.LOWER));
   }
 
-  /** Change of enthalpy since the start [J/m²]. */
+  @Override
   public double stored() {
     return heatUnit() * gained();
   }
 
-  /** Heat taken in through the upper face [J/m²]. */
+  @Override
   public double throughUpper() {
     return heatUnit() * stages.state().heatTaken[State.UPPER];
   }
 
-  /** Heat taken in through the lower face [J/m²]. */
+  @Override
   public double throughLower() {
     return heatUnit() * stages.state().heatTaken[State.LOWER];
   }
 
-  /** Sum over steps of the absolute heat through the faces [J/m²]. */
+  @Override
   public double turnover() {
     return heatUnit() * balances.turnover();
   }
 
-  /** Water evaporated from the upper face [kg/m²]. */
+  @Override
   public double evaporatedUpper() {
     return stages.state().evaporated[State.UPPER];
   }
 
-  /** Water evaporated from the lower face [kg/m²]. */
+  @Override
   public double evaporatedLower() {
     return stages.state().evaporated[State.LOWER];
   }
 
-  /**
-   * Water of a face since its first stage with memory, or null if its laws never remembered.
-   *
-   * @param upper whether it is the upper face
-   */
+  @Override
   public @Nullable FaceWater faceWater(boolean upper) {
     CarriedFaces carried = stages.state().carried;
     int f = upper ? State.UPPER : State.LOWER;
     return carried.begun[f] ? carried.water(f) : null;
   }
 
-  /**
-   * Humidity ratio of the air around a face now, as its vapour makes it [kg/kg]; 0 if its law does
-   * not say.
-   *
-   * @param upper whether it is the upper face
-   */
+  @Override
   public double humidityRatio(boolean upper) {
     return stages.state().carried.humidity[upper ? State.UPPER : State.LOWER];
   }
@@ -333,22 +336,27 @@ public final class CookIntegration {
     return balances.timeOutside();
   }
 
+  @Override
   public long acceptedSteps() {
     return stages.counters().acceptedSteps;
   }
 
+  @Override
   public long rejectedSteps() {
     return stages.counters().rejectedSteps;
   }
 
+  @Override
   public long solves() {
     return stages.counters().solves;
   }
 
+  @Override
   public long factorisations() {
     return stages.counters().factorisations;
   }
 
+  @Override
   public long fluxEvaluations() {
     return stages.counters().fluxEvaluations;
   }

@@ -141,6 +141,13 @@ public final class CookVariation {
         * perWidth;
   }
 
+  /** Change with p of the humidity of air around a face before it fills with vapour [kg/kg]. */
+  double humidityWithout(int stage, int face, double time) {
+    return (remembering(lawAbove(stage, face)).humidityWithout(time)
+            - remembering(lawBelow(stage, face)).humidityWithout(time))
+        * perWidth;
+  }
+
   /** A law of a face that remembers at the point, near which it does too. */
   static RememberingLaw remembering(SurfaceLaw law) {
     if (law instanceof RememberingLaw remembering) {

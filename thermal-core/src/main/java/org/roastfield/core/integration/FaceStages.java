@@ -285,6 +285,11 @@ final class FaceStages {
     return water[stage][face];
   }
 
+  /** γ h times the rate of the humidity around a face in a stage of the last attempt [kg/kg]. */
+  double humidityIncrement(int stage, int face) {
+    return humidity[stage][face];
+  }
+
   private static double mean(double[][] rates, int face) {
     double sum = 0;
     for (int s = 0; s < Esdirk4.STAGES; s++) {

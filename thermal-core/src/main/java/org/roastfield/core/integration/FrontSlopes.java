@@ -32,8 +32,14 @@ final class FrontSlopes {
   /** Temperature of the surface [K]. */
   static final int OUTER = 5;
 
+  /** Humidity ratio of the air around [kg/kg]. */
+  static final int HUMIDITY = 6;
+
+  /** Its rate, of air that fills [1/s]. */
+  static final int HUMIDITY_RATE = 7;
+
   /** How many numbers a law answers with. */
-  static final int NUMBERS = 6;
+  static final int NUMBERS = 8;
 
   private static final double LEAST_FACE_STEP = 1e-6;
   private static final double LARGEST_FACE_STEP = 1e-4;
@@ -44,6 +50,7 @@ final class FrontSlopes {
   private static final double FRONT_STEP = 1e-5;
   private static final double THICKNESS_STEP = 1e-9;
   private static final double WATER_STEP = 1e-8;
+  private static final double HUMIDITY_STEP = 1e-6;
 
   /** Share of the weight that it is moved by. */
   private static final double WEIGHT_STEP = 1e-6;
@@ -73,7 +80,10 @@ final class FrontSlopes {
   /** By the water before the stage's own rate [kg/m²]. */
   final double[] byBase = new double[NUMBERS];
 
-  /** By the weight of the rate [s]. */
+  /** By the humidity ratio before the stage's own rate [kg/kg]. */
+  final double[] byHumidity = new double[NUMBERS];
+
+  /** By the weight of the rates [s]. */
   final double[] byWeight = new double[NUMBERS];
 
   /** By the time [s]. */
@@ -95,6 +105,7 @@ final class FrontSlopes {
   private double thickness;
   private double water;
   private double base;
+  private double humidity;
   private double weight;
 
   FrontSlopes(
@@ -104,6 +115,12 @@ final class FrontSlopes {
     this.counters = counters;
     byParameter = new double[parameters][NUMBERS];
     thicknessByParameter = new double[parameters];
+  }
+
+  /** Trend of the humidity of air before it fills with vapour [1/s]. */
+  static double humidityTrend(RememberingLaw law, double time) {
+    return (law.humidityWithout(time + TIME_STEP) - law.humidityWithout(time - TIME_STEP))
+        / (2 * TIME_STEP);
   }
 
   /** Takes the body: ξ = 1 stands for {@code length} [m]. */
@@ -119,7 +136,8 @@ final class FrontSlopes {
    * @param face temperature of the face of the cells [K]
    * @param water of the face [kg/m²]
    * @param base water before the stage's own rate [kg/m²]
-   * @param weight of that rate [s]
+   * @param humidity ratio of the air before the stage's own rate [kg/kg]
+   * @param weight of the rates [s]
    */
   void at(
       RememberingLaw law,
@@ -128,7 +146,9 @@ final class FrontSlopes {
       double time,
       double water,
       double base,
+      double humidity,
       double weight) {
+    this.humidity = humidity;
     this.cells = cells;
     this.face = face;
     this.time = time;
@@ -174,6 +194,16 @@ final class FrontSlopes {
     ask(law, face, 0, thickness, base + WATER_STEP, weight, time, high);
     ask(law, face, 0, thickness, base - WATER_STEP, weight, time, low);
     quotient(2 * WATER_STEP, byBase);
+    java.util.Arrays.fill(byHumidity, 0);
+    if (law.airHeld() > 0) {
+      double before = humidity;
+      humidity = before + HUMIDITY_STEP;
+      ask(law, face, 0, thickness, base, weight, time, high);
+      humidity = before - HUMIDITY_STEP;
+      ask(law, face, 0, thickness, base, weight, time, low);
+      humidity = before;
+      quotient(2 * HUMIDITY_STEP, byHumidity);
+    }
     if (weight == 0) {
       java.util.Arrays.fill(byWeight, 0);
       return;
@@ -187,6 +217,11 @@ final class FrontSlopes {
   /** Water before the stage's own rate [kg/m²]. */
   double base() {
     return base;
+  }
+
+  /** Humidity ratio of the air before the stage's own rate [kg/kg]. */
+  double humidity() {
+    return humidity;
   }
 
   /** Sets the derivatives by time. */
@@ -260,6 +295,7 @@ final class FrontSlopes {
     near.warm(warmer);
     memory.weight = rateWeight;
     memory.waterBase = waterBase;
+    memory.humidityBase = humidity;
     memory.outerTemperature = 0;
     flux.clear();
     law.evaluate(faceTemperature, at, memory, near, flux);
@@ -270,6 +306,8 @@ final class FrontSlopes {
     numbers[RATE] = memory.waterRate();
     numbers[VAPOUR] = flux.evaporation();
     numbers[OUTER] = memory.outerTemperature;
+    numbers[HUMIDITY] = memory.humidity;
+    numbers[HUMIDITY_RATE] = memory.humidityRate;
   }
 
   private void quotient(double width, double[] slopes) {

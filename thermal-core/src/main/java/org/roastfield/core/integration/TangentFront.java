@@ -24,6 +24,10 @@ final class TangentFront {
   private final double kappa;
   private final double length;
   private boolean begun;
+
+  /** Whether the air around has a humidity of its own. */
+  private boolean humid;
+
   private @Nullable RememberingLaw law;
 
   /** Response of the cells to ζ [cells]. */
@@ -58,6 +62,7 @@ final class TangentFront {
   private double thicknessRest;
   private double placeRest;
   private double waterBase;
+  private double humidityBase;
 
   /** Answers of the law but for Ṫs, K̇ and δ̇, of one parameter. */
   private final double[] driven = new double[FrontSlopes.NUMBERS];
@@ -80,6 +85,7 @@ final class TangentFront {
   /** Takes the law of a stage, from its beginning on. */
   void law(SurfaceLaw next) {
     law = next instanceof RememberingLaw remembering ? remembering : null;
+    humid &= law != null;
   }
 
   /** Whether the face carries water along. */
@@ -96,13 +102,20 @@ final class TangentFront {
   }
 
   /** Adds what a stage begins with: water before the first with memory, and what is put on. */
-  void begin(int stage, List<CookVariation> variations, Tangents t) {
+  void begin(int stage, double time, List<CookVariation> variations, Tangents t) {
+    boolean fills = law().airHeld() > 0 && !humid;
+    double trend = fills ? FrontSlopes.humidityTrend(law(), time) : 0;
     for (int p = 0; p < t.size(); p++) {
       CookVariation by = variations.get(p);
       double change = by.poured(stage, face) + (begun ? 0 : by.initialWater(stage, face));
       if (change != 0) {
         t.move(p);
         t.water[face][p] += change;
+      }
+      if (fills) {
+        t.humidity[face][p] = by.humidityWithout(stage, face, time) + trend * t.time[p];
+      } else if (!humid) {
+        t.humidity[face][p] = 0;
       }
     }
     begun = true;
@@ -115,8 +128,10 @@ final class TangentFront {
       double time,
       double held,
       double base,
+      double humidity,
       double weight) {
-    slopes.at(law(), cells, faceTemperature, time, held, base, weight);
+    slopes.at(law(), cells, faceTemperature, time, held, base, humidity, weight);
+    humid = slopes.value[FrontSlopes.HUMIDITY] != 0;
     double thickness = law().crustThickness(held);
     place = thickness / length;
     sunk = kappa * slopes.value[FrontSlopes.SUNK];
@@ -238,14 +253,22 @@ final class TangentFront {
    * @param step h [s]
    */
   private double base(int stage, double step, int p, Tangents t) {
-    double sum = t.water[face][p];
+    return base(stage, step, p, t.water[face][p], t.waterRate[face][p], t.waterIncrement);
+  }
+
+  private double humidityBase(int stage, double step, int p, Tangents t) {
+    return base(stage, step, p, t.humidity[face][p], t.humidityRate[face][p], t.humidityIncrement);
+  }
+
+  private double base(
+      int stage, double step, int p, double now, double rate, double[][][] increments) {
     if (stage == 0) {
-      return sum;
+      return now;
     }
     double[] weights = Esdirk4.baseWeights(stage);
-    sum += weights[0] * Esdirk4.GAMMA * step * t.waterRate[face][p];
+    double sum = now + weights[0] * Esdirk4.GAMMA * step * rate;
     for (int j = 1; j < stage; j++) {
-      sum += weights[j] * t.waterIncrement[j][face][p];
+      sum += weights[j] * increments[j][face][p];
     }
     return sum;
   }
@@ -260,10 +283,12 @@ final class TangentFront {
    */
   void drive(int stage, double step, int p, double time, double cells, double above, Tangents t) {
     waterBase = base(stage, step, p, t);
+    humidityBase = humidityBase(stage, step, p, t);
     double weight = Esdirk4.GAMMA * t.length[p];
     for (int i = 0; i < FrontSlopes.NUMBERS; i++) {
       driven[i] =
           slopes.byBase[i] * waterBase
+              + slopes.byHumidity[i] * humidityBase
               + slopes.byWeight[i] * weight
               + slopes.byTime[i] * time
               + slopes.byParameter[p][i];
@@ -344,20 +369,28 @@ final class TangentFront {
     }
   }
 
-  /** Keeps the rate where a stage of the cook begins. */
+  /** Keeps the rates where a stage of the cook begins. */
   void keepRate(int p, Tangents t) {
     t.waterRate[face][p] = answer(FrontSlopes.RATE);
+    t.humidity[face][p] = answer(FrontSlopes.HUMIDITY);
+    t.humidityRate[face][p] = answer(FrontSlopes.HUMIDITY_RATE);
   }
 
-  /** Keeps the water of a stage, and that of the step after the last. */
+  /** Keeps the water of a stage, and that of the step after the last; humidity likewise. */
   void keep(int stage, double step, int p, Tangents t) {
-    double change = water() - waterBase;
-    t.waterIncrement[stage][face][p] = change;
+    double water = water();
+    double humidity = answer(FrontSlopes.HUMIDITY);
+    t.waterIncrement[stage][face][p] = water - waterBase;
+    t.humidityIncrement[stage][face][p] = humidity - humidityBase;
     if (stage == LAST) {
-      t.water[face][p] = water();
-      t.waterRate[face][p] =
-          (change - t.length[p] / step * (slopes.value[FrontSlopes.WATER] - slopes.base()))
-              / (Esdirk4.GAMMA * step);
+      double longer = t.length[p] / step;
+      double gammaStep = Esdirk4.GAMMA * step;
+      double held = slopes.value[FrontSlopes.WATER] - slopes.base();
+      double filled = slopes.value[FrontSlopes.HUMIDITY] - slopes.humidity();
+      t.water[face][p] = water;
+      t.waterRate[face][p] = (water - waterBase - longer * held) / gammaStep;
+      t.humidity[face][p] = humidity;
+      t.humidityRate[face][p] = (humidity - humidityBase - longer * filled) / gammaStep;
     }
   }
 }

@@ -70,8 +70,9 @@ final class TangentFronts {
     stage = 0;
     step = 0;
     double water = state.carried.water[f];
-    faces[f].begin(index, variations, tangents);
-    faces[f].at(state.temperature, state.face[f], state.time, water, water, 0);
+    faces[f].begin(index, state.time, variations, tangents);
+    double humidity = state.carried.humidity[f];
+    faces[f].at(state.temperature, state.face[f], state.time, water, water, humidity, 0);
   }
 
   /** Takes a face in a stage of the last step. */
@@ -80,12 +81,18 @@ final class TangentFronts {
     step = last.end() - last.start();
     FaceStages carried = stepper.carried();
     double held = carried.held(s, f);
+    double humidity = last.from().carried.humidity[f];
+    double[] base = Esdirk4.baseWeights(s);
+    for (int j = 0; j < s; j++) {
+      humidity += base[j] * carried.humidityIncrement(j, f);
+    }
     faces[f].at(
         cells(s, last.from()),
         stepper.stageFaces.temperature[s][f],
         last.start() + Esdirk4.c(s) * step,
         held,
         held - carried.increment(s, f),
+        humidity,
         Esdirk4.GAMMA * step);
   }
 

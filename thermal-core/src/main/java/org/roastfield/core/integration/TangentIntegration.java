@@ -132,6 +132,11 @@ public final class TangentIntegration {
     return tangents.evaporated[State.LOWER][parameter];
   }
 
+  /** Change of the humidity ratio of the air around a face [kg/kg per unit of the parameter]. */
+  double humidity(boolean upper, int parameter) {
+    return tangents.humidity[upper ? State.UPPER : State.LOWER][parameter];
+  }
+
   /** dT/dp at the start [K per unit of the parameter]. */
   public double start(int parameter) {
     return variations.get(parameter).start();
@@ -324,6 +329,8 @@ public final class TangentIntegration {
       t.evaporated[f][0] = 0;
       t.water[f][0] = 0;
       t.waterRate[f][0] = step.from().carried.waterRate[f] / h;
+      t.humidity[f][0] = 0;
+      t.humidityRate[f][0] = step.from().carried.humidityRate[f] / h;
     }
     TangentStages.begin(faces, t);
     for (int s = 1; s < Esdirk4.STAGES; s++) {

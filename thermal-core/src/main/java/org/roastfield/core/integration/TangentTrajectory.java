@@ -87,6 +87,28 @@ public final class TangentTrajectory {
     return plain;
   }
 
+  /** The steps as they would be with one parameter moved, to first order. */
+  public Trajectory moved(int parameter, double amount) {
+    Trajectory moved = plain.copied();
+    int own = parameter * STEP_NUMBERS;
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      double start = step.numbers[own + START];
+      moved.move(
+          i,
+          amount,
+          start,
+          start + step.numbers[own + LENGTH],
+          step.numbers,
+          own,
+          step.start.temperature[parameter],
+          step.start.rate[parameter],
+          step.end.temperature[parameter],
+          step.end.rate[parameter]);
+    }
+    return moved;
+  }
+
   /**
    * Derivative of a reading at a fixed time [K per unit of the parameter].
    *

@@ -73,6 +73,15 @@ final class Tangents {
   /** Its increment in each stage [stages][2][parameters]. */
   final double[][][] waterIncrement;
 
+  /** Humidity ratio of the air around the faces [2][parameters]. */
+  final double[][] humidity;
+
+  /** Its rate [2][parameters]. */
+  final double[][] humidityRate;
+
+  /** Its increment in each stage [stages][2][parameters]. */
+  final double[][][] humidityIncrement;
+
   /** Change of the length of the step at hand [parameters] [s]. */
   final double[] length;
 
@@ -99,6 +108,9 @@ final class Tangents {
     water = new double[2][size];
     waterRate = new double[2][size];
     waterIncrement = new double[Esdirk4.STAGES][2][size];
+    humidity = new double[2][size];
+    humidityRate = new double[2][size];
+    humidityIncrement = new double[Esdirk4.STAGES][2][size];
     length = new double[size];
   }
 
@@ -174,6 +186,8 @@ final class Tangents {
       evaporated[f][parameter] += factor * other.evaporated[f][0];
       water[f][parameter] += factor * other.water[f][0];
       waterRate[f][parameter] += factor * other.waterRate[f][0];
+      humidity[f][parameter] += factor * other.humidity[f][0];
+      humidityRate[f][parameter] += factor * other.humidityRate[f][0];
       for (int s = 1; s < Esdirk4.STAGES; s++) {
         stageFace[s][f][parameter] += factor * other.stageFace[s][f][0];
       }

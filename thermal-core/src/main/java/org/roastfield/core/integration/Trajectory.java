@@ -43,6 +43,60 @@ public final class Trajectory implements StepListener {
     this.data = new double[FIRST_CAPACITY * block];
   }
 
+  private Trajectory(Trajectory other) {
+    grid = other.grid;
+    cells = other.cells;
+    block = other.block;
+    initial = other.initial;
+    initialUpper = other.initialUpper;
+    initialLower = other.initialLower;
+    data = java.util.Arrays.copyOf(other.data, other.steps * other.block);
+    water = other.water;
+    steps = other.steps;
+  }
+
+  /** The same steps in memory of their own, to be moved; what faces hold stays. */
+  Trajectory copied() {
+    return new Trajectory(this);
+  }
+
+  /**
+   * Moves a step along the derivatives of its numbers.
+   *
+   * @param amount that the parameter is moved by
+   * @param start change of the start [s]
+   * @param end change of the end [s]
+   * @param faces change of the values of both faces, from {@code first} on
+   * @param cellChanges of temperatures and rates at the start and at the end [4][cells]
+   */
+  void move(
+      int step,
+      double amount,
+      double start,
+      double end,
+      double[] faces,
+      int first,
+      double[]... cellChanges) {
+    int at = step * block;
+    for (int f = 0; f < 2; f++) {
+      int held = heldAt(step, f);
+      if (held >= 0) {
+        data[at + HIGHEST + f] += amount * faces[first + f * FACE_VALUES + held];
+      }
+    }
+    data[at] += amount * start;
+    data[at + 1] += amount * end;
+    for (int j = 0; j < 2 * FACE_VALUES; j++) {
+      data[at + 2 + j] += amount * faces[first + j];
+    }
+    for (int k = 0; k < cellChanges.length; k++) {
+      int from = at + CELLS_START + k * cells;
+      for (int i = 0; i < cells; i++) {
+        data[from + i] += amount * cellChanges[k][i];
+      }
+    }
+  }
+
   @Override
   public void accepted(DenseStep step) {
     if ((steps + 1) * block > data.length) {

@@ -1,9 +1,12 @@
 package org.roastfield.core.simulation;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.MovedCook;
 import org.roastfield.core.integration.TangentIntegration;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.ParameterPoint;
@@ -82,6 +85,48 @@ public final class Sensitivities {
         reading,
         tangents.reading(probe, reading, integration.slope(probe)),
         tangents);
+  }
+
+  /**
+   * The result as it would be at another value of one parameter, to first order: temperatures,
+   * stages and evaporated water, from which differences give the derivative of anything that is
+   * read from a result. A move must be small beside what bends them.
+   *
+   * @param amount that the parameter is moved by
+   * @param cook at the value that it is moved to: its size and probes are taken
+   * @return a result whose heat, water on the faces and work are not known: asking for them is an
+   *     {@link IllegalStateException}
+   */
+  public SimulationResult moved(int parameter, double amount, Cook cook) {
+    checked(parameter);
+    return new SimulationResult(
+        cook,
+        result.settings(),
+        new MovedCook(integration, tangents, parameter, amount, cook),
+        tangents.trajectory().moved(parameter, amount),
+        movedStages(parameter, amount),
+        result.notes());
+  }
+
+  private List<StageResult> movedStages(int parameter, double amount) {
+    List<StageResult> moved = new ArrayList<>();
+    double start = 0;
+    for (int i = 0; i < stages.size(); i++) {
+      StageResult of = result.stages().get(i);
+      StageSensitivity by = stages.get(i);
+      double end = of.end() + amount * by.end[parameter];
+      moved.add(
+          new StageResult(
+              of.name(),
+              i == 0 ? of.start() : start,
+              end,
+              of.endRule(),
+              of.coreAtEnd() + amount * by.core[parameter],
+              of.upperSurfaceAtEnd() + amount * by.upper[parameter],
+              of.lowerSurfaceAtEnd() + amount * by.lower[parameter]));
+      start = end;
+    }
+    return moved;
   }
 
   /** Derivative of the time at which a completed stage ended [s]. */

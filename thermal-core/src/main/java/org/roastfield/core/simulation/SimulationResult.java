@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
-import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.ComputedCook;
 import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.surface.FaceWater;
@@ -16,7 +16,7 @@ public final class SimulationResult {
 
   private final Cook cook;
   private final Settings settings;
-  private final CookIntegration integration;
+  private final ComputedCook integration;
   private final Trajectory trajectory;
   private final List<StageResult> stages;
   private final List<Note> notes;
@@ -24,7 +24,7 @@ public final class SimulationResult {
   SimulationResult(
       Cook cook,
       Settings settings,
-      CookIntegration integration,
+      ComputedCook integration,
       Trajectory trajectory,
       List<StageResult> stages,
       List<Note> notes) {

@@ -6,7 +6,7 @@ import java.util.stream.DoubleStream;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stem;
 import org.roastfield.core.grid.Reading;
-import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.ComputedCook;
 import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.surface.Signal;
@@ -40,7 +40,7 @@ final class StemSensing {
   /**
    * @param air around the stem [K], asked for only if the stem takes on a share of it
    */
-  StemSensing(CookIntegration integration, Probe probe, Shape shape, Signal air) {
+  StemSensing(ComputedCook integration, Probe probe, Shape shape, Signal air) {
     Stem stem = probe.instrument().stem();
     this.air = air;
     Reading tip = integration.reading(probe);

@@ -23,6 +23,7 @@ import org.roastfield.core.material.Material;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Slab;
+import org.roastfield.core.surface.AirLoad;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.Crust;
 import org.roastfield.core.surface.DryingFace;
@@ -64,6 +65,7 @@ class DryingSensitivityTest {
   private enum Sample {
     ROUND,
     MELTING,
+    LOADED,
     TURNED,
     WRAPPED;
 
@@ -71,6 +73,7 @@ class DryingSensitivityTest {
       return switch (this) {
         case ROUND -> round(at);
         case MELTING -> melting(at);
+        case LOADED -> loaded(at);
         case TURNED -> turned(at);
         case WRAPPED -> wrapped(at);
       };
@@ -153,6 +156,21 @@ class DryingSensitivityTest {
 
   private static Cook round(ParameterPoint at) {
     return cook(at, constant(at), stages(at));
+  }
+
+  /** In a chamber that fills with the vapour of the cut, then in one in balance with it. */
+  private static Cook loaded(ParameterPoint at) {
+    DryingFace face = gentle(at);
+    AirLoad slow = new AirLoad(300 * at.value("drive"), 0.4);
+    return cook(
+        at,
+        constant(at),
+        List.of(
+            Stage.allRound("fills", face.into(slow), StageEnd.after(900)),
+            Stage.allRound("lid open", room(at), StageEnd.after(40)),
+            Stage.allRound("fills anew", face.into(slow), reached(at)),
+            Stage.allRound("in balance", hot(at).into(new AirLoad(200, 0)), StageEnd.after(240)),
+            Stage.allRound("rest", room(at), StageEnd.after(900))));
   }
 
   private static Cook melting(ParameterPoint at) {
