@@ -223,11 +223,11 @@ public final class LaneIntegration {
       stepper.rate[i][l] += change * faceRates[i];
     }
     stepper.stageFace[0][l] = oneFace[State.UPPER];
-    stepper.faceRate[l] = 0;
+    stepper.faceRate.start[l] = 0;
     stepper.watch(l);
     double flowBefore = stepper.flow[l];
     stepper.flow[l] = oneFlow[State.UPPER];
-    stepper.evaporation[l] = oneEvaporation[State.UPPER];
+    stepper.evaporation.start[l] = oneEvaporation[State.UPPER];
     if (tangents != null) {
       tangents.restarted(l, lane[l].stage, law, flowBefore, lane[l].peak.temperature);
     }
@@ -287,10 +287,10 @@ public final class LaneIntegration {
     if (reading == core) {
       return step.cells(
           stepper.step[l],
-          stepper.watched[l],
-          stepper.watchedRate[l],
-          stepper.nextWatched[l],
-          stepper.nextWatchedRate[l]);
+          stepper.watched.start[l],
+          stepper.watchedRate.start[l],
+          stepper.watched.end[l],
+          stepper.watchedRate.end[l]);
     }
     step.cells(
         stepper.step[l],

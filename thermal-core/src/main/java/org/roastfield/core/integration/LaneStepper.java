@@ -56,23 +56,20 @@ final class LaneStepper {
   /** h [lanes] [s]. */
   final double[] step;
 
-  /** dTs/dt as the last step left it, 0 after a jump of the surroundings [lanes] [K/s]. */
-  double[] faceRate;
+  /** dTs/dt as a step leaves it, 0 after a jump of the surroundings [K/s]. */
+  final TurnedRow faceRate;
 
   /** Inward flow at the start of the step [lanes] [K]. */
   double[] flow;
 
-  /** Evaporation at the start of the step [lanes] [kg/(m²·s)]. */
-  double[] evaporation;
+  /** Evaporation [kg/(m²·s)]. */
+  final TurnedRow evaporation;
 
   /** Face temperatures of the stages [stages][lanes] [K]. */
   final double[][] stageFace;
 
   /** Inward flow of the stages; that of the first is {@link #flow} [stages][lanes] [K]. */
   final double[][] stageFlow;
-
-  /** Evaporation at the end of the attempt [lanes] [kg/(m²·s)]. */
-  double[] nextEvaporation;
 
   /** Σ b j over the stages [lanes] [kg/(m²·s)]. */
   final double[] meanEvaporation;
@@ -83,17 +80,11 @@ final class LaneStepper {
   /** {@link StepControl#growth} of the error [lanes]. */
   final double[] growth;
 
-  /** The watched place at the start of the step [lanes] [K]. */
-  double[] watched;
+  /** The watched place [K]. */
+  final TurnedRow watched;
 
-  /** Its rate at the start of the step [lanes] [K/s]. */
-  double[] watchedRate;
-
-  /** The watched place at the end of the attempt [lanes] [K]. */
-  double[] nextWatched;
-
-  /** Its rate at the end of the attempt [lanes] [K/s]. */
-  double[] nextWatchedRate;
+  /** Its rate [K/s]. */
+  final TurnedRow watchedRate;
 
   /** Whether the face of every stage could be balanced [lanes]. */
   final boolean[] solved;
@@ -112,7 +103,6 @@ final class LaneStepper {
   private final double[] response;
   private final double[] offset;
   private final double[] zero;
-  private double[] nextFaceRate;
   private final double[] stageTime;
   private final double[] heatFlux;
   private final double[] slope;
@@ -160,20 +150,16 @@ final class LaneStepper {
     step = new double[width];
     stageFlow = new double[Esdirk4.STAGES][width];
     flow = stageFlow[0];
-    evaporation = new double[width];
-    nextEvaporation = new double[width];
+    evaporation = new TurnedRow(width);
     meanEvaporation = new double[width];
     error = new double[width];
     growth = new double[width];
-    watched = new double[width];
-    watchedRate = new double[width];
-    nextWatched = new double[width];
-    nextWatchedRate = new double[width];
+    watched = new TurnedRow(width);
+    watchedRate = new TurnedRow(width);
     solved = new boolean[width];
     offset = new double[width];
     zero = new double[width];
-    faceRate = new double[width];
-    nextFaceRate = new double[width];
+    faceRate = new TurnedRow(width);
     stageTime = new double[width];
     heatFlux = new double[width];
     slope = new double[width];
@@ -186,7 +172,7 @@ final class LaneStepper {
   void attempt(int lanes) {
     java.util.Arrays.fill(solved, 0, lanes, true);
     Rows.scales(lanes, Esdirk4.GAMMA, step, timeScale, gammaStep, lambda, inverseGammaStep);
-    Rows.scaled(lanes, Esdirk4.b(0), evaporation, meanEvaporation);
+    Rows.scaled(lanes, Esdirk4.b(0), evaporation.start, meanEvaporation);
     factor(lanes);
     for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
       eliminate(lanes, stage);
@@ -204,12 +190,12 @@ final class LaneStepper {
         stageFace[Cubic.STAGE_2],
         stageFace[Cubic.STAGE_3],
         inverseGammaStep,
-        nextFaceRate);
+        faceRate.end);
     for (int i = 0; i < n; i++) {
       Rows.finish(lanes, base[i], z[LAST][i], inverseGammaStep, nextValue[i], nextRate[i]);
     }
-    watchedPlace.ofRows(lanes, nextValue, nextWatched);
-    watchedPlace.ofRows(lanes, nextRate, nextWatchedRate);
+    watchedPlace.ofRows(lanes, nextValue, watched.end);
+    watchedPlace.ofRows(lanes, nextRate, watchedRate.end);
   }
 
   private void factor(int lanes) {
@@ -296,21 +282,21 @@ final class LaneStepper {
     Rows.stageTime(lanes, Esdirk4.c(stage), time, step, stageTime);
     laws.atTime(lanes, stageTime);
     for (int k = 0; k < SHARED_CORRECTIONS; k++) {
-      laws.evaluate(lanes, face, heatFlux, slope, nextEvaporation, evaporationSlope);
+      laws.evaluate(lanes, face, heatFlux, slope, evaporation.end, evaporationSlope);
       Rows.correct(lanes, kappa, heatFlux, slope, offset, gain, base[n - 1], face, correction);
     }
-    Rows.addProduct(lanes, correction, evaporationSlope, nextEvaporation);
+    Rows.addProduct(lanes, correction, evaporationSlope, evaporation.end);
     int count = Rows.unsettled(lanes, correction, tolerance, slope, -FaceBalance.STEEP, unsettled);
     for (int i = 0; i < count; i++) {
       balanceAlone(unsettled[i], stage);
     }
     Rows.close(lanes, offset, gain, response, base[n - 1], face, stageFlow[stage], last);
-    Rows.add(lanes, Esdirk4.b(stage), nextEvaporation, meanEvaporation);
+    Rows.add(lanes, Esdirk4.b(stage), evaporation.end, meanEvaporation);
   }
 
   private void predict(int lanes, int stage, double[] guess) {
     if (stage == 1) {
-      Rows.tangent(lanes, Esdirk4.c(1), stageFace[0], step, faceRate, guess);
+      Rows.tangent(lanes, Esdirk4.c(1), stageFace[0], step, faceRate.start, guess);
     } else {
       StageRows.guess(stage, lanes, guess, zero, stageFace);
     }
@@ -330,7 +316,7 @@ final class LaneStepper {
     oneFace[State.UPPER] = usable ? stageFace[stage][lane] : stageFace[0][lane];
     if (balance.solve(stageTime[lane], oneFace, oneFlow, oneEvaporation)) {
       stageFace[stage][lane] = oneFace[State.UPPER];
-      nextEvaporation[lane] = oneEvaporation[State.UPPER];
+      evaporation.end[lane] = oneEvaporation[State.UPPER];
     } else {
       solved[lane] = false;
     }
@@ -356,18 +342,10 @@ final class LaneStepper {
     swapEnds(stageFace);
     swapEnds(stageFlow);
     flow = stageFlow[0];
-    double[] former = faceRate;
-    faceRate = nextFaceRate;
-    nextFaceRate = former;
-    former = evaporation;
-    evaporation = nextEvaporation;
-    nextEvaporation = former;
-    former = watched;
-    watched = nextWatched;
-    nextWatched = former;
-    former = watchedRate;
-    watchedRate = nextWatchedRate;
-    nextWatchedRate = former;
+    faceRate.turn();
+    evaporation.turn();
+    watched.turn();
+    watchedRate.turn();
   }
 
   private static void swapEnds(double[][] stages) {
@@ -384,16 +362,16 @@ final class LaneStepper {
     }
     stageFace[LAST][lane] = stageFace[0][lane];
     stageFlow[LAST][lane] = flow[lane];
-    nextFaceRate[lane] = faceRate[lane];
-    nextEvaporation[lane] = evaporation[lane];
-    nextWatched[lane] = watched[lane];
-    nextWatchedRate[lane] = watchedRate[lane];
+    faceRate.repeat(lane);
+    evaporation.repeat(lane);
+    watched.repeat(lane);
+    watchedRate.repeat(lane);
   }
 
   /** Reads the watched place of a lane whose state has changed without a step. */
   void watch(int lane) {
-    watched[lane] = watchedPlace.ofLane(value, lane);
-    watchedRate[lane] = watchedPlace.ofLane(rate, lane);
+    watched.start[lane] = watchedPlace.ofLane(value, lane);
+    watchedRate.start[lane] = watchedPlace.ofLane(rate, lane);
   }
 
   /** Copies what a lane's next step starts from into another lane. */
@@ -403,11 +381,11 @@ final class LaneStepper {
       rate[i][to] = rate[i][from];
     }
     stageFace[0][to] = stageFace[0][from];
-    faceRate[to] = faceRate[from];
-    watched[to] = watched[from];
-    watchedRate[to] = watchedRate[from];
+    faceRate.move(from, to);
+    watched.move(from, to);
+    watchedRate.move(from, to);
     flow[to] = flow[from];
-    evaporation[to] = evaporation[from];
+    evaporation.move(from, to);
     timeScale[to] = timeScale[from];
     kappa[to] = kappa[from];
     time[to] = time[from];

@@ -279,8 +279,8 @@ final class LaneTangents {
   private double inside(int lane, int p, double theta, boolean ended) {
     TangentRows t = rows[p];
     double h = stepper.step[lane];
-    double rate0 = stepper.watchedRate[lane];
-    double rate1 = stepper.nextWatchedRate[lane];
+    double rate0 = stepper.watchedRate.start[lane];
+    double rate1 = stepper.watchedRate.end[lane];
     double value =
         Cubic.hermite(
             theta,
@@ -294,7 +294,7 @@ final class LaneTangents {
     double shift = t.time[lane] - length + theta * length;
     double slope =
         Cubic.hermiteSlope(
-            theta, h, stepper.watched[lane], rate0, stepper.nextWatched[lane], rate1);
+            theta, h, stepper.watched.start[lane], rate0, stepper.watched.end[lane], rate1);
     return value - shift * slope / h;
   }
 

@@ -1,0 +1,179 @@
+package org.roastfield.lab.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import biweekly.Biweekly;
+import biweekly.ICalVersion;
+import biweekly.ICalendar;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What a plan weighs besides the timetable: fires, cuts beside, keeping, sears, how a taper lies.
+ */
+class PlanChoicesTest extends PlanRuns {
+
+  /** Nine of ten such pits are warm when the cut goes on, whatever lead is usual. */
+  @Test
+  void statedPit_saysWhenToLight() throws IOException {
+    String file = write("pit.yaml", withPit("{like: ceramic, outside: 5 °C}"));
+    Run run = plan(file);
+    assertEquals(0, run.code(), run.err());
+    double lead =
+        step("on").at("/time_s/q50").asDouble() - step("light").at("/time_s/q50").asDouble();
+    JsonNode fire = json().get("fire");
+    double high = fire.at("/before_on_s/q90").asDouble();
+    assertTrue(lead >= high && lead < high + 60, lead + " for " + fire);
+    assertTrue(fire.at("/before_on_s/q10").asDouble() < fire.at("/before_on_s/q50").asDouble());
+    assertTrue(fire.at("/charcoal_kg/q10").asDouble() > 0);
+    assertEquals(List.of(), complaints());
+    assertTrue(
+        Files.readString(Path.of(out, "plan.html")).contains("a pit of ceramic takes"), "page");
+  }
+
+  @Test
+  void statedLead_isKeptBesideAPit() throws IOException {
+    String file = write("pit.yaml", withPit("{like: thin-steel}\n  fire-ready: 80 min"));
+    assertEquals(0, plan(file).code());
+    double lead =
+        step("on").at("/time_s/q50").asDouble() - step("light").at("/time_s/q50").asDouble();
+    assertEquals(4800, lead, 1e-6);
+    assertEquals("thin-steel", json().at("/fire/pit").asText());
+  }
+
+  /** Two cuts for one table: one fire, one timetable, one calendar, a plan of each. */
+  @Test
+  void cutBeside_sharesTheFire() throws IOException {
+    String other = write("other.yaml", hotter(published(), "Second loin"));
+    Run run = plan(cook, "--beside", other);
+    assertEquals(0, run.code(), run.err());
+    assertEquals(1, run.lines().stream().filter(line -> line.contains("light the fire")).count());
+    assertEquals(2, run.lines().stream().filter(line -> line.contains("rested enough")).count());
+    assertTrue(run.out().replaceAll("\\s+", " ").contains("one cooker has one air"), run.out());
+    assertTrue(run.out().contains("two sears: "), run.out());
+    assertEquals(List.of(), complaints());
+    assertEquals("plan-2.json", json().at("/beside/cooks/0/plan").asText());
+    assertTrue(Files.exists(Path.of(out, "plan-2.html")));
+    assertTrue(Files.readString(Path.of(out, "plan.html")).contains("the fire is lit once"));
+    ICalendar calendar = Biweekly.parse(Files.readString(Path.of(out, "plan.ics"))).first();
+    assertTrue(calendar.validate(ICalVersion.V2_0).isEmpty());
+    long ids =
+        calendar.getEvents().stream().map(event -> event.getUid().getValue()).distinct().count();
+    assertEquals(2 * json().get("steps").size() - 1, ids);
+    assertEquals(ids, calendar.getEvents().size());
+  }
+
+  /** Its own plan is the same as alone. */
+  @Test
+  void cutBeside_changesNothingOfTheFirst() throws IOException {
+    plan(cook);
+    JsonNode alone = json();
+    plan(cook, "--beside", write("other.yaml", hotter(published(), "Second loin")));
+    assertEquals(alone.get("steps"), json().get("steps"));
+    assertEquals(alone.get("chances"), json().get("chances"));
+  }
+
+  @Test
+  void twoCutsOfOneName_areRefused() {
+    Run run = plan(cook, "--beside", cook);
+    assertEquals(2, run.code());
+    assertTrue(run.err().contains("cuts on one fire must have different names"), run.err());
+  }
+
+  private static String hotter(String file, String name) {
+    return file.replace("name: Boathouse pork loin", "name: " + name)
+        .replace("air: 110 °C, walls: 114 °C", "air: 120 °C, walls: 124 °C");
+  }
+
+  /** In a box the cut cools less than under foil, and carryover goes on. */
+  @Test
+  void keeping_isComparedInABoxAndInWarmAir() throws IOException {
+    plan(cook);
+    JsonNode keeping = json().get("keeping");
+    assertEquals(3, keeping.size());
+    double own = keeping.at("/0/core_carved_degC").asDouble();
+    assertTrue(keeping.at("/1/core_carved_degC").asDouble() > own, keeping.toString());
+    assertTrue(keeping.at("/2/core_carved_degC").asDouble() > own, keeping.toString());
+    for (JsonNode one : keeping) {
+      assertTrue(one.get("core_highest_degC").asDouble() >= one.get("core_carved_degC").asDouble());
+    }
+  }
+
+  /** Of two sears as long, that over hotter metal browns more and is pulled sooner. */
+  @Test
+  void sears_areTriedInOtherHeat() throws IOException {
+    plan(cook);
+    List<JsonNode> heats = new ArrayList<>();
+    double length = 0;
+    for (JsonNode sear : json().get("sears")) {
+      if (sear.get("of_the_file").asBoolean()) {
+        length = sear.get("length_s").asDouble();
+        heats.add(sear);
+      } else if (sear.get("hotter_K").asDouble() != 0
+          && sear.get("length_s").asDouble() == length) {
+        heats.add(sear);
+      }
+    }
+    assertEquals(4, heats.size());
+    heats.sort(Comparator.comparingDouble(sear -> sear.get("hotter_K").asDouble()));
+    for (int i = 1; i < heats.size(); i++) {
+      JsonNode cooler = heats.get(i - 1);
+      JsonNode hotter = heats.get(i);
+      assertTrue(hotter.get("browning").asDouble() > cooler.get("browning").asDouble());
+      assertTrue(
+          hotter.get("core_at_pull_degC").asDouble() < cooler.get("core_at_pull_degC").asDouble());
+    }
+  }
+
+  private static String lamb() throws IOException {
+    return Files.readString(Path.of("../../datasets/cooks/boathouse-lamb-leg/cook.yaml"));
+  }
+
+  /** A taper is planned by its thick end; its thinner thirds get hotter, each with its own wish. */
+  @Test
+  void taper_isPlannedByItsThirds() throws IOException {
+    Run run = plan(write("lamb.yaml", lamb()));
+    assertEquals(0, run.code(), run.err());
+    assertEquals(List.of(), complaints());
+    JsonNode middle = json().at("/stations/0");
+    JsonNode thin = json().at("/stations/1");
+    assertEquals("middle", middle.get("name").asText());
+    assertEquals("thin end", thin.get("name").asText());
+    double thick = json().at("/final_core_degC/q50").asDouble();
+    double halfway = middle.at("/final_core_degC/q50").asDouble();
+    assertTrue(thick < halfway, json().toString());
+    assertTrue(halfway < thin.at("/final_core_degC/q50").asDouble(), json().toString());
+    assertTrue(middle.get("wish_high_degC").asDouble() <= thin.get("wish_low_degC").asDouble());
+    assertTrue(run.out().contains("the display is read in the thick end"), run.out());
+  }
+
+  /** Its thin end is to be well done: towards the heat with it. */
+  @Test
+  void taper_liesAsItsWishesNeed() throws IOException {
+    plan(write("lamb.yaml", lamb() + "\nplan: {across: 20 K}\n"));
+    assertTrue(statement("how it lies").startsWith("with its thin end towards the heat"));
+    String pale = lamb().replaceFirst("doneness: \\{.*", "doneness: medium-rare");
+    plan(write("even.yaml", pale + "\nplan: {across: 20 K}\n"));
+    assertTrue(statement("how it lies").startsWith("with its thick end towards the heat"));
+  }
+
+  private String statement(String subject) throws IOException {
+    for (JsonNode one : json().get("statements")) {
+      if (one.get("subject").asText().equals(subject)) {
+        return one.get("text").asText();
+      }
+    }
+    throw new AssertionError("no statement of " + subject);
+  }
+
+  private static String withPit(String pit) {
+    return published().replaceFirst("(?m)^plan: .*$", "plan:\n  pit: " + pit);
+  }
+}
