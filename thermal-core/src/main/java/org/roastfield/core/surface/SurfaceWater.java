@@ -7,7 +7,7 @@ import org.roastfield.core.internal.Check;
  * inside, eqs. (43)-(45).
  *
  * <p>The defaults were chosen, one set for all, on a nine-hour cook, a rib roast and two small
- * blocks in a hot oven; they are assumed for any other food. Decision 14 has the numbers.
+ * blocks in a hot oven; they are assumed for any other food. Decision 15 has the numbers.
  *
  * @param capacity C [kg/m²]: most that stays, and what a fresh cut holds; 0.6 is the water of 0.8
  *     mm

@@ -167,7 +167,7 @@ public final class CookFileReader {
   }
 
   private CookerReference cooker(Entry entry) throws IOException {
-    facts.add(new Fact("cooker", entry.text() + " (recorded; its profile is not used yet)"));
+    facts.add(new Fact("cooker", entry.text() + " (plan uses its profile)"));
     return Cookers.read(entry, path);
   }
 
