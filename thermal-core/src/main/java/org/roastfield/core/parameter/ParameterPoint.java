@@ -1,6 +1,7 @@
 package org.roastfield.core.parameter;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.roastfield.core.internal.Check;
 
@@ -10,12 +11,18 @@ import org.roastfield.core.internal.Check;
  */
 public final class ParameterPoint {
 
-  private static final ParameterPoint EMPTY = new ParameterPoint(List.of());
+  private static final ParameterPoint EMPTY =
+      new ParameterPoint(new Names("name", List.of()), new double[0], new double[0]);
 
-  private final List<Coordinate> coordinates;
+  private final Names names;
+  private final double[] values;
+  private final double[] scales;
 
-  private ParameterPoint(List<Coordinate> coordinates) {
-    this.coordinates = List.copyOf(coordinates);
+  /** Of checked numbers, which become its own. */
+  ParameterPoint(Names names, double[] values, double[] scales) {
+    this.names = names;
+    this.values = values;
+    this.scales = scales;
   }
 
   /**
@@ -62,22 +69,25 @@ public final class ParameterPoint {
    * @throws IllegalArgumentException if the name is taken or an argument outside its range
    */
   public ParameterPoint with(String name, double value, double scale) {
-    if (coordinates.stream().anyMatch(c -> c.name().equals(name))) {
-      throw new IllegalArgumentException("name must be unique, was \"" + name + "\"");
-    }
-    List<Coordinate> more = new ArrayList<>(coordinates);
-    more.add(new Coordinate(name, value, scale));
-    return new ParameterPoint(more);
+    Coordinate added = new Coordinate(name, value, scale);
+    List<String> more = new ArrayList<>(names.list());
+    more.add(added.name());
+    double[] moreValues = Arrays.copyOf(values, size() + 1);
+    double[] moreScales = Arrays.copyOf(scales, size() + 1);
+    moreValues[size()] = value;
+    moreScales[size()] = scale;
+    return new ParameterPoint(new Names("name", more), moreValues, moreScales);
   }
 
   /** How many parameters. */
   public int size() {
-    return coordinates.size();
+    return values.length;
   }
 
   /** A parameter by its index from 0. */
   public Coordinate coordinate(int index) {
-    return coordinates.get(Check.inRange("index", index, 0, size() - 1));
+    int i = Check.inRange("index", index, 0, size() - 1);
+    return new Coordinate(names.list().get(i), values[i], scales[i]);
   }
 
   /**
@@ -86,43 +96,45 @@ public final class ParameterPoint {
    * @throws IllegalArgumentException if there is none of that name
    */
   public int index(String name) {
-    for (int i = 0; i < coordinates.size(); i++) {
-      if (coordinates.get(i).name().equals(name)) {
-        return i;
-      }
-    }
-    throw new IllegalArgumentException("name must be one of " + names() + ", was \"" + name + "\"");
+    return names.index("name", name);
+  }
+
+  /** Whether there is a parameter of that name. */
+  public boolean has(String name) {
+    return names.has(name);
   }
 
   /** Value by name. */
   public double value(String name) {
-    return coordinates.get(index(name)).value();
+    return values[index(name)];
   }
 
   /** The same point with another value of one parameter. */
   public ParameterPoint moved(int index, double value) {
-    Coordinate old = coordinate(index);
-    List<Coordinate> others = new ArrayList<>(coordinates);
-    others.set(index, new Coordinate(old.name(), value, old.scale()));
-    return new ParameterPoint(others);
-  }
-
-  private List<String> names() {
-    return coordinates.stream().map(Coordinate::name).toList();
+    double[] moved = values.clone();
+    moved[Check.inRange("index", index, 0, size() - 1)] = Check.finite("value", value);
+    return new ParameterPoint(names, moved, scales);
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof ParameterPoint point && coordinates.equals(point.coordinates);
+    return other instanceof ParameterPoint point
+        && names.list().equals(point.names.list())
+        && Arrays.equals(values, point.values)
+        && Arrays.equals(scales, point.scales);
   }
 
   @Override
   public int hashCode() {
-    return coordinates.hashCode();
+    return 31 * (31 * names.list().hashCode() + Arrays.hashCode(values)) + Arrays.hashCode(scales);
   }
 
   @Override
   public String toString() {
-    return coordinates.toString();
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < size(); i++) {
+      text.append(i == 0 ? "" : ", ").append(coordinate(i));
+    }
+    return text.insert(0, '[').append(']').toString();
   }
 }

@@ -10,9 +10,11 @@ public final class ParameterSet {
   private static final ParameterSet EMPTY = new ParameterSet(List.of());
 
   private final List<Parameter> parameters;
+  private final Names ids;
 
   private ParameterSet(List<Parameter> parameters) {
     this.parameters = List.copyOf(parameters);
+    this.ids = new Names("id", parameters.stream().map(Parameter::id).toList());
   }
 
   /** No parameters. */
@@ -26,11 +28,7 @@ public final class ParameterSet {
    * @throws IllegalArgumentException if two have one id
    */
   public static ParameterSet of(Parameter... parameters) {
-    ParameterSet set = EMPTY;
-    for (Parameter parameter : parameters) {
-      set = set.with(parameter);
-    }
-    return set;
+    return new ParameterSet(List.of(parameters));
   }
 
   /**
@@ -39,9 +37,6 @@ public final class ParameterSet {
    * @throws IllegalArgumentException if its id is taken
    */
   public ParameterSet with(Parameter parameter) {
-    if (has(parameter.id())) {
-      throw new IllegalArgumentException("id must be unique, was \"" + parameter.id() + "\"");
-    }
     List<Parameter> more = new ArrayList<>(parameters);
     more.add(parameter);
     return new ParameterSet(more);
@@ -80,7 +75,7 @@ public final class ParameterSet {
 
   /** Whether there is one of that id. */
   public boolean has(String id) {
-    return parameters.stream().anyMatch(p -> p.id().equals(id));
+    return ids.has(id);
   }
 
   /**
@@ -89,12 +84,7 @@ public final class ParameterSet {
    * @throws IllegalArgumentException if there is none of that id
    */
   public int index(String id) {
-    for (int i = 0; i < parameters.size(); i++) {
-      if (parameters.get(i).id().equals(id)) {
-        return i;
-      }
-    }
-    throw new IllegalArgumentException("id must be one of " + this + ", was \"" + id + "\"");
+    return ids.index("id", id);
   }
 
   /** Medians of the priors as coordinates. */
@@ -109,6 +99,22 @@ public final class ParameterSet {
       values[p] = get(p).scale().value(coordinates[p]);
     }
     return values;
+  }
+
+  /**
+   * The point at coordinates: its names are the ids, its scales the spreads of the parameters, in
+   * the units of the values.
+   */
+  public ParameterPoint point(double[] coordinates) {
+    double[] values = values(coordinates);
+    double[] scales = new double[size()];
+    for (int p = 0; p < scales.length; p++) {
+      Parameter parameter = get(p);
+      boolean relative = parameter.scale() == Scale.LOGARITHM;
+      Check.finite(parameter.id(), values[p]);
+      scales[p] = parameter.spread() * (relative ? values[p] : 1);
+    }
+    return new ParameterPoint(ids, values, scales);
   }
 
   @Override

@@ -10,10 +10,8 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.EnsembleSimulator;
-import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.parameter.ParameterSet;
-import org.roastfield.core.parameter.Scale;
 
 /** The draws of a plan, and how they are computed. */
 final class Draws {
@@ -60,12 +58,13 @@ final class Draws {
    */
   static Draws of(PlanRequest request, EnsembleSimulator simulator) {
     SplittableRandom random = new SplittableRandom(request.seed());
+    ParameterSet parameters = request.prior().parameters();
     List<Member> members = new ArrayList<>();
     List<List<Member>> stations = new ArrayList<>();
     request.stations().forEach(station -> stations.add(new ArrayList<>()));
     @Nullable IllegalArgumentException first = null;
     for (int i = 0; i < request.members(); i++) {
-      ParameterPoint point = point(request.prior(), request.prior().draw(random));
+      ParameterPoint point = parameters.point(request.prior().draw(random));
       try {
         Cook cook = request.cook().at(point);
         List<Member> others = new ArrayList<>();
@@ -90,19 +89,6 @@ final class Draws {
         stations,
         request.members() - members.size(),
         simulator);
-  }
-
-  /** Point of coordinates: values by the parameters' ids. */
-  static ParameterPoint point(Prior prior, double[] coordinates) {
-    ParameterSet parameters = prior.parameters();
-    double[] values = parameters.values(coordinates);
-    ParameterPoint point = ParameterPoint.empty();
-    for (int p = 0; p < values.length; p++) {
-      double scale = prior.spread(p);
-      boolean relative = parameters.get(p).scale() == Scale.LOGARITHM;
-      point = point.with(parameters.get(p).id(), values[p], relative ? scale * values[p] : scale);
-    }
-    return point;
   }
 
   int size() {

@@ -61,7 +61,7 @@ public final class SearPlanner {
 
   /** Point of coordinates of beliefs, values by the parameters' ids. */
   public static ParameterPoint at(Prior prior, double[] coordinates) {
-    return Draws.point(prior, coordinates);
+    return prior.parameters().point(coordinates);
   }
 
   /**

@@ -43,7 +43,8 @@ class FollowedCookTest {
     List<FollowedCook> cooks = new ArrayList<>();
     int count = 200;
     for (int i = 0; i < count; i++) {
-      Cook drawn = REQUEST.cook().at(Draws.point(REQUEST.prior(), REQUEST.prior().draw(random)));
+      Cook drawn =
+          REQUEST.cook().at(REQUEST.prior().parameters().point(REQUEST.prior().draw(random)));
       PullRule rule = PullRule.of(plan.pull());
       cooks.add(FollowedCook.by(rule, truth(drawn, 0), REQUEST.service().leastRest(), plan.lead()));
     }

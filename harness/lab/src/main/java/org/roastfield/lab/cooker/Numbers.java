@@ -1,7 +1,5 @@
 package org.roastfield.lab.cooker;
 
-import java.util.HashMap;
-import java.util.Map;
 import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterPoint;
@@ -9,21 +7,19 @@ import org.roastfield.core.parameter.ParameterPoint;
 /** Values of a cook's numbers: those of a point, and for others what changes nothing. */
 final class Numbers {
 
-  private final Map<String, Double> values = new HashMap<>();
+  private final ParameterPoint point;
 
   Numbers(ParameterPoint point) {
-    for (int i = 0; i < point.size(); i++) {
-      values.put(point.coordinate(i).name(), point.coordinate(i).value());
-    }
+    this.point = point;
   }
 
   double get(Parameter parameter) {
-    Double value = values.get(parameter.id());
-    return value == null ? CookParameters.neutral(parameter.id()) : value;
+    String id = parameter.id();
+    return point.has(id) ? point.value(id) : CookParameters.neutral(id);
   }
 
   /** An offset of one probe. */
   double offset(String id) {
-    return values.getOrDefault(id, 0.0);
+    return point.has(id) ? point.value(id) : 0;
   }
 }

@@ -75,12 +75,6 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
 
   /** The numbers at coordinates. */
   public ParameterPoint at(double[] coordinates) {
-    double[] values = prior.parameters().values(coordinates);
-    ParameterPoint point = ParameterPoint.empty();
-    for (int p = 0; p < values.length; p++) {
-      Parameter parameter = prior.parameters().get(p);
-      point = point.with(parameter.id(), values[p], parameter.spread());
-    }
-    return point;
+    return prior.parameters().point(coordinates);
   }
 }

@@ -14,10 +14,6 @@ import org.roastfield.core.outcome.CookedCut;
 import org.roastfield.core.outcome.CutOutcomes;
 import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.outcome.WaterHolding;
-import org.roastfield.core.parameter.Parameter;
-import org.roastfield.core.parameter.ParameterPoint;
-import org.roastfield.core.parameter.ParameterSet;
-import org.roastfield.core.parameter.Scale;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.cooker.VariedCook;
 import org.roastfield.lab.files.CookFile;
@@ -86,15 +82,7 @@ public final class DrawnCooks {
   }
 
   private Cook cook(int member) {
-    ParameterSet parameters = prior.parameters();
-    double[] values = parameters.values(prior.draw(random(2L * member)));
-    ParameterPoint point = ParameterPoint.empty();
-    for (int p = 0; p < values.length; p++) {
-      Parameter parameter = parameters.get(p);
-      double size = parameter.scale() == Scale.LOGARITHM ? values[p] : 1;
-      point = point.with(parameter.id(), values[p], parameter.spread() * size);
-    }
-    return cooks.apply(point);
+    return cooks.apply(prior.parameters().point(prior.draw(random(2L * member))));
   }
 
   /** The same with what its meat presses out drawn too. */
