@@ -74,7 +74,13 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
   public static VariedCook planned(CookFile file, Probe probe) {
     VariedProbe display = VariedProbe.of(CookLog.CORE, probe, file.cook().cut().shape());
     return new VariedCook(
-        file, CookParts.planned(file), Map.of(CookLog.CORE, display), Straying.SMOOTH);
+            file, CookParts.planned(file), Map.of(CookLog.CORE, display), Straying.NOT)
+        .withStrayingAir();
+  }
+
+  /** The same cook in gentle air that strays ({@link StrayingAir}), where it is stated. */
+  public VariedCook withStrayingAir() {
+    return new VariedCook(file, parts, probes, Straying.SMOOTH);
   }
 
   /**

@@ -36,7 +36,7 @@ public final class DrawnCooks {
 
   private DrawnCooks(CookFile file, long seed) {
     this.file = file;
-    this.cooks = VariedCook.planned(file);
+    this.cooks = VariedCook.planned(file).withStrayingAir();
     this.prior = Prior.of(cooks.parameters());
     this.seed = seed;
   }

@@ -151,7 +151,8 @@ public record Spread(int asked, int computed, long seed, List<Row> rows, List<Sa
             ? "All were computed."
             : computed + " were computed; the others are left out.";
     return asked
-        + " cooks whose inputs were drawn around the stated ones, by spreads that are assumed (seed "
+        + " cooks whose inputs were drawn around the stated ones, in air that strays, by spreads that"
+        + " are assumed (seed "
         + seed
         + "). "
         + all;
