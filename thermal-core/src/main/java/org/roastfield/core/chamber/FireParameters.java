@@ -23,11 +23,38 @@ public final class FireParameters {
   private static final Parameter HEATING_VALUE = multiplier("fire-heating-value", 0.08, 0.7, 1.3);
   private static final Parameter OPEN_LOSS = multiplier("fire-lid-loss", 0.5, 0.2, 5);
   private static final Parameter LIGHTING = multiplier("fire-lighting", 0.2, 0.5, 2);
-  private static final Parameter DRIFT =
+
+  /** Standard deviation of the air about its setting [K]. */
+  public static final Parameter DRIFT =
       new Parameter("fire-drift", "K", Owner.COOKER, Scale.LOGARITHM, 8, 0.3, 1, 30, ASSUMED);
-  private static final Parameter DRIFT_TIME =
+
+  /** Correlation time of that [s]. */
+  public static final Parameter DRIFT_TIME =
       new Parameter(
           "fire-drift-time", "s", Owner.COOKER, Scale.LOGARITHM, 2100, 0.4, 120, 14_400, ASSUMED);
+
+  /** How far the air falls under an open lid, over the fall to {@link Lid#OPEN_AIR}. */
+  public static final Parameter LID_DEPTH =
+      Parameter.multiplier(
+          "lid-depth",
+          Owner.COOKER,
+          0.2,
+          0.3,
+          1.3,
+          "assumed: air falls to 20-50 K above the outside, 40-70 K of 60 at 110 °C");
+
+  /** Time constant of the air's recovery after an opening, over {@link Lid#RECOVERY}. */
+  public static final Parameter LID_RECOVERY =
+      Parameter.multiplier(
+          "lid-recovery",
+          Owner.COOKER,
+          0.3,
+          0.3,
+          3,
+          "assumed: warm again after two to four times as long as it was open");
+
+  /** Cooks on one cooker differ by this share of what cookers differ by, as of convection. */
+  private static final double SHARE_OF_COOKS = 0.5;
 
   private static final Parameter GLOWING =
       Parameter.multiplier("fire-glowing", Owner.CUT, 0.4, 0.2, 5, ASSUMED);
@@ -57,9 +84,20 @@ public final class FireParameters {
         CAPACITY, LOSS, EXCHANGE, VENTS, POWER, IGNITION, HEATING_VALUE, OPEN_LOSS, LIGHTING);
   }
 
-  /** Of its drift, tended by hand: standard deviation and correlation time. */
-  public static ParameterSet ofDrift() {
-    return ParameterSet.of(DRIFT, DRIFT_TIME);
+  /** What the air of a cooker does by itself, tended by hand, and under an open lid. */
+  public static ParameterSet ofHabit() {
+    return ParameterSet.of(DRIFT, DRIFT_TIME, LID_DEPTH, LID_RECOVERY);
+  }
+
+  /**
+   * Standard deviation from cook to cook of a coordinate of {@link #ofHabit}; assumed half of that
+   * over cookers.
+   *
+   * @throws IllegalArgumentException if there is none of that id
+   */
+  public static double betweenCooks(String id) {
+    ParameterSet habit = ofHabit();
+    return SHARE_OF_COOKS * habit.get(habit.index(id)).spread();
   }
 
   /**

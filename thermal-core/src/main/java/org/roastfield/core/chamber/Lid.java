@@ -24,6 +24,9 @@ public record Lid(List<Opening> openings) {
    */
   public static final double RECOVERY = 1;
 
+  /** Air at the cut while the lid is open [K]: 30 K above the outside of 290 K; assumed. */
+  public static final double OPEN_AIR = 320;
+
   /**
    * One opening.
    *
@@ -80,7 +83,17 @@ public record Lid(List<Opening> openings) {
    * @param open value that it falls towards
    */
   public Signal over(Signal closed, double open) {
-    return new Kept(this, closed, Check.finite("open", open));
+    return over(closed, open, RECOVERY);
+  }
+
+  /**
+   * The same where the quantity recovers faster or more slowly.
+   *
+   * @param recovery time constant over the time that the lid was open, 0.1 to 10
+   */
+  public Signal over(Signal closed, double open, double recovery) {
+    return new Kept(
+        this, closed, Check.finite("open", open), Check.inRange("recovery", recovery, 0.1, 10));
   }
 
   /** When the lid is opened and closed [s], increasing: where a stage is best cut. */
@@ -95,6 +108,15 @@ public record Lid(List<Opening> openings) {
 
   /** How far the fall has gone at a time [s], in [0, 1]. */
   public double fallen(double time) {
+    return fallen(time, RECOVERY);
+  }
+
+  /**
+   * The same with another recovery.
+   *
+   * @param recovery time constant over the time that the lid was open, greater than 0
+   */
+  public double fallen(double time, double recovery) {
     double fallen = 0;
     for (int i = 0; i < openings.size() && openings.get(i).opens() < time; i++) {
       Opening opening = openings.get(i);
@@ -103,7 +125,7 @@ public record Lid(List<Opening> openings) {
       double next = i + 1 < openings.size() ? openings.get(i + 1).opens() : time;
       double closed = Math.min(time, next) - opening.closes();
       if (closed > 0) {
-        fallen *= StrictMath.exp(-closed / (RECOVERY * opening.duration()));
+        fallen *= StrictMath.exp(-closed / (recovery * opening.duration()));
       }
     }
     return fallen;
@@ -113,12 +135,12 @@ public record Lid(List<Opening> openings) {
     return openings.stream().mapToDouble(Opening::duration).min().orElseThrow();
   }
 
-  private record Kept(Lid lid, Signal closed, double open) implements Signal {
+  private record Kept(Lid lid, Signal closed, double open, double recovery) implements Signal {
 
     @Override
     public double at(double time) {
       double value = closed.at(time);
-      return value + lid.fallen(time) * (open - value);
+      return value + lid.fallen(time, recovery) * (open - value);
     }
 
     /** Twice the shortest opening: steps are at most half of it, so that none is stepped over. */

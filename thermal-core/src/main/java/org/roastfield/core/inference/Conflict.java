@@ -44,6 +44,11 @@ public record Conflict(double square, int directions) {
     return new Conflict(sum, count);
   }
 
+  /** Together with that of other evidence, which is independent of this. */
+  public Conflict with(Conflict other) {
+    return new Conflict(square + other.square, directions + other.directions);
+  }
+
   /** Chance that a prior which is right stands as far apart; 1 if nothing was learned. */
   public double chance() {
     return directions == 0 ? 1 : Whiteness.chance(directions, square);
