@@ -82,6 +82,22 @@ public final class ChamberEstimate {
     return population.cooker(sites);
   }
 
+  /**
+   * How far chambers' traces of one cooker and what was known of it stand apart: each trace against
+   * what is known from those before it, so that conflicts add up.
+   *
+   * @param known before them
+   */
+  public static Conflict conflict(Prior known, List<ChamberTrace> traces) {
+    Conflict all = Conflict.NONE;
+    Prior now = known;
+    for (ChamberTrace trace : traces) {
+      all = all.with(of(trace, population(now).nextCook()).conflict());
+      now = cooker(now, List.of(trace));
+    }
+    return all;
+  }
+
   /** The most probable coordinates; a copy. */
   public double[] coordinates() {
     return mode.clone();

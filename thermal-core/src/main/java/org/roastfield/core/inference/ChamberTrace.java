@@ -8,8 +8,7 @@ import org.roastfield.core.internal.Check;
 
 /**
  * What a probe in the air of a tended chamber showed, as evidence of what that air does by itself
- * and under an open lid: the numbers of {@link FireParameters#ofHabit}, eq. (95).
- * Immutable.
+ * and under an open lid: the numbers of {@link FireParameters#ofHabit}, eq. (95). Immutable.
  *
  * <p>The air strays from a level as an Ornstein-Uhlenbeck process; levels, one between any two
  * changes of the setting, are not known at all and integrated out. A density takes one pass over

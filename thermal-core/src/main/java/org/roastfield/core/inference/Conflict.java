@@ -17,6 +17,9 @@ import java.util.List;
  */
 public record Conflict(double square, int directions) {
 
+  /** Of evidence that tells of nothing. */
+  public static final Conflict NONE = new Conflict(0, 0);
+
   /** Between prior and posterior of an estimate. */
   static Conflict of(MapEstimate estimate) {
     Prior prior = estimate.prior();

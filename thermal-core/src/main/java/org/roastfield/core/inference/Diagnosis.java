@@ -78,7 +78,12 @@ public final class Diagnosis {
     return new Diagnosis(estimate, Conflict.of(estimate), checks);
   }
 
-  /** How far the estimate stands from its prior. */
+  /** The same where other, independent evidence stands apart from what was believed too. */
+  public Diagnosis with(Conflict other) {
+    return new Diagnosis(estimate, conflict.with(other), series);
+  }
+
+  /** How far the evidence stands from what was believed. */
   public Conflict conflict() {
     return conflict;
   }

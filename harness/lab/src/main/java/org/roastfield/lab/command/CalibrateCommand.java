@@ -199,7 +199,9 @@ final class CalibrateCommand implements Callable<Integer> {
       CookerSearch.Found found = search.find(cases, starts, draws, seed);
       Simulator simulator = Simulator.with(accuracy.settings());
       Verdict verdict =
-          Inquiry.of(found.logs(), sources, simulator).into(found.calibration(), found.estimate());
+          Inquiry.of(found.logs(), sources, simulator)
+              .with(search.habitConflict(cases))
+              .into(found.calibration(), found.estimate());
       boolean asStated = verdict.status() == Verdict.Status.AS_STATED;
       Prior belief = asStated ? found.belief() : verdict.pooled();
       List<Finding> findings = Findings.of(verdict, sources, simulator);

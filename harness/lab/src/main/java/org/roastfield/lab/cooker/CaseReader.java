@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.inference.ChamberTrace;
 import org.roastfield.core.inference.ErrorModel;
 import org.roastfield.core.inference.ObservedNumber;
 import org.roastfield.core.inference.ObservedTrace;
@@ -72,7 +73,8 @@ final class CaseReader {
   LoggedCase read() {
     List<ObservedTrace> traces = traces();
     List<ObservedNumber> numbers = numbers();
-    return new LoggedCase(log.facts().name(), cook, parameters(), traces, numbers, words);
+    Optional<ChamberTrace> chamber = LoggedChamber.of(readings, log.events(), cook, span, words);
+    return new LoggedCase(log.facts().name(), cook, parameters(), traces, numbers, chamber, words);
   }
 
   private ParameterSet parameters() {

@@ -34,7 +34,7 @@ public record CookerProfile(
     List<Log> logs) {
 
   /** Version of the model whose numbers these are; another first number is another model. */
-  public static final String MODEL = "1.0";
+  public static final String MODEL = "1.1";
 
   /** Share of a prior's variance below which nothing is claimed of a parameter. */
   public static final double LEAST_CONTRACTION = 0.3;
@@ -163,10 +163,20 @@ public record CookerProfile(
       for (int b = 0; b < n; b++) {
         covariance[a][b] = factor * belief.covariance(a, b);
       }
-      double between = betweenCooks ? CookParameters.betweenCooks(parameters.get(a).id()) : 0;
+      double between = betweenCooks ? CookerNumbers.betweenCooks(parameters.get(a).id()) : 0;
       covariance[a][a] += factor * between * between;
     }
     return Prior.of(parameters, belief.mean(), covariance);
+  }
+
+  /**
+   * What is known of what its air does by itself; empty if its logs were not looked at for that.
+   */
+  public Optional<Prior> habit() {
+    List<Parameter> own = parameters.list().stream().filter(CookerNumbers::isHabit).toList();
+    return own.isEmpty()
+        ? Optional.empty()
+        : Optional.of(CookerNumbers.part(belief, ParameterSet.of(own.toArray(new Parameter[0]))));
   }
 
   /** The same kind of belief over a larger set, whose other parameters keep their own priors. */

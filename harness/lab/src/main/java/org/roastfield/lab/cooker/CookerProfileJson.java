@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import org.roastfield.core.inference.ErrorModel;
 import org.roastfield.core.inference.Prior;
-import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
@@ -100,7 +99,7 @@ public final class CookerProfileJson {
   }
 
   private static double between(CookerProfile profile, int p) {
-    return CookParameters.betweenCooks(profile.parameters().get(p).id());
+    return CookerNumbers.betweenCooks(profile.parameters().get(p).id());
   }
 
   private static String word(Scale scale) {
@@ -175,7 +174,7 @@ public final class CookerProfileJson {
 
   private static ParameterSet with(ParameterSet parameters, JsonFields each) {
     String id = each.word("id", ids(), "");
-    Parameter known = CookParameters.named(id);
+    Parameter known = CookerNumbers.all().get(CookerNumbers.all().index(id));
     each.word("unit", List.of(known.unit()), "");
     each.word("scale", List.of(word(known.scale())), "");
     JsonFields prior = each.inner("prior");
@@ -197,7 +196,7 @@ public final class CookerProfileJson {
   }
 
   private static List<String> ids() {
-    return CookParameters.all().of(Owner.COOKER).list().stream().map(Parameter::id).toList();
+    return CookerNumbers.all().list().stream().map(Parameter::id).toList();
   }
 
   private static double any(JsonFields fields, String key) {

@@ -6,7 +6,11 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import org.roastfield.core.chamber.FireParameters;
 import org.roastfield.core.inference.Calibration;
+import org.roastfield.core.inference.ChamberEstimate;
+import org.roastfield.core.inference.ChamberTrace;
+import org.roastfield.core.inference.Conflict;
 import org.roastfield.core.inference.CookModel;
 import org.roastfield.core.inference.ErrorModel;
 import org.roastfield.core.inference.ForwardModel;
@@ -109,7 +113,11 @@ public final class CookerSearch {
   public Found find(List<LoggedCase> cases, int starts, boolean sample, long seed) {
     CookerLogs logs =
         CookerLogs.of(
-            cases, free, before.map(CookerProfile::parameters).orElse(ParameterSet.empty()));
+            cases,
+            free,
+            before
+                .map(profile -> CookerNumbers.ofCores(profile.parameters()))
+                .orElse(ParameterSet.empty()));
     if (logs.parameters().of(Owner.COOKER).size() == 0) {
       throw new IllegalArgumentException(
           "at least one number of the cooker must be free, such as convection");
@@ -194,6 +202,11 @@ public final class CookerSearch {
     for (Parameter parameter : cooker.list()) {
       original = original.with(original(parameter));
     }
+    if (knowsHabit(found.logs().cases())) {
+      for (Parameter parameter : FireParameters.ofHabit().list()) {
+        original = original.with(parameter);
+      }
+    }
     List<CookerProfile.Log> logs = new ArrayList<>();
     before.ifPresent(old -> logs.addAll(old.logs()));
     boolean madeUp = before.map(CookerProfile::madeUp).orElse(false);
@@ -208,11 +221,46 @@ public final class CookerSearch {
         madeUp,
         complete,
         original,
-        part(belief, original),
+        belief(belief, original, found.logs().cases()),
         before.map(old -> old.validity().with(validity)).orElse(validity),
         errors(found),
         diagnosis(found, status),
         logs);
+  }
+
+  /** Whether something is known of what the air does by itself. */
+  private boolean knowsHabit(List<LoggedCase> cases) {
+    return before.flatMap(CookerProfile::habit).isPresent() || !chambers(cases).isEmpty();
+  }
+
+  private List<ChamberTrace> chambers(List<LoggedCase> cases) {
+    return FireParameters.ofHabit().list().stream().allMatch(free)
+        ? cases.stream().flatMap(one -> one.chamber().stream()).toList()
+        : List.of();
+  }
+
+  /**
+   * How far the chambers of logs and what a profile says of its air stand apart; nothing without a
+   * profile that knows.
+   */
+  public Conflict habitConflict(List<LoggedCase> cases) {
+    return before
+        .flatMap(CookerProfile::habit)
+        .map(habit -> ChamberEstimate.conflict(habit, chambers(cases)))
+        .orElse(Conflict.NONE);
+  }
+
+  private Prior belief(Prior all, ParameterSet original, List<LoggedCase> cases) {
+    ParameterSet cores = CookerNumbers.ofCores(original);
+    Prior belief = Prior.of(original).with(CookerNumbers.part(all, cores));
+    return cores.size() == original.size()
+        ? belief
+        : belief.with(
+            ChamberEstimate.cooker(
+                before
+                    .flatMap(CookerProfile::habit)
+                    .orElseGet(() -> Prior.of(FireParameters.ofHabit())),
+                chambers(cases)));
   }
 
   private Parameter original(Parameter parameter) {
@@ -220,21 +268,6 @@ public final class CookerSearch {
         .filter(old -> old.parameters().has(parameter.id()))
         .map(old -> old.parameters().get(old.parameters().index(parameter.id())))
         .orElse(parameter);
-  }
-
-  /** Belief about some of the parameters, whatever the others are. */
-  private static Prior part(Prior all, ParameterSet some) {
-    int n = some.size();
-    double[] mean = new double[n];
-    double[][] covariance = new double[n][n];
-    for (int a = 0; a < n; a++) {
-      int from = all.parameters().index(some.get(a).id());
-      mean[a] = all.mean()[from];
-      for (int b = 0; b < n; b++) {
-        covariance[a][b] = all.covariance(from, all.parameters().index(some.get(b).id()));
-      }
-    }
-    return Prior.of(some, mean, covariance);
   }
 
   private static CookerProfile.Diagnosis diagnosis(Found found, String status) {

@@ -2,6 +2,7 @@ package org.roastfield.lab.cooker;
 
 import java.util.List;
 import java.util.Optional;
+import org.roastfield.core.inference.ChamberTrace;
 import org.roastfield.core.inference.ObservedNumber;
 import org.roastfield.core.inference.ObservedTrace;
 import org.roastfield.core.parameter.ParameterSet;
@@ -16,6 +17,7 @@ import org.roastfield.lab.files.LogPackage;
  * @param parameters of the cook with their priors; those of probes that were checked are narrower
  * @param traces of the probes
  * @param numbers read once
+ * @param chamber air of the gentle heat, if it was logged
  * @param assumptions what was taken from where and what was left out, in words
  */
 public record LoggedCase(
@@ -24,6 +26,7 @@ public record LoggedCase(
     ParameterSet parameters,
     List<ObservedTrace> traces,
     List<ObservedNumber> numbers,
+    Optional<ChamberTrace> chamber,
     List<String> assumptions) {
 
   /**

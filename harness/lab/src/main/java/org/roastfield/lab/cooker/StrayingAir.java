@@ -3,6 +3,7 @@ package org.roastfield.lab.cooker;
 import java.util.ArrayList;
 import java.util.List;
 import org.roastfield.core.chamber.Drift;
+import org.roastfield.core.chamber.FireParameters;
 import org.roastfield.core.chamber.Lid;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
@@ -17,6 +18,9 @@ import org.roastfield.core.surface.Signal;
  * at knots one correlation time apart and straight between them, and up to two openings of the lid.
  * All of it follows from coordinates of a point, so that plans draw it like everything else. After
  * the last knot, some six hours on, the air stays as it is.
+ *
+ * <p>Where a point has the cooker's own numbers, {@link FireParameters#ofHabit}, drift and openings
+ * are its; else those of a fire tended by hand.
  */
 public final class StrayingAir {
 
@@ -25,7 +29,7 @@ public final class StrayingAir {
   private static final int KNOTS = 12;
 
   /** How long the lid is open [s]; assumed. */
-  private static final double OPEN = 90;
+  static final double OPEN = 90;
 
   /** Openings fall from here on [s], each in its half of a span [s]; assumed. */
   private static final double FROM = 600;
@@ -37,13 +41,9 @@ public final class StrayingAir {
 
   private static final double TWO = 0.4307;
 
-  /** Air at the cut while the lid is open [K]: 30 K above the outside of 290 K; assumed. */
-  private static final double OPEN_AIR = 320;
-
   /** Logistic curve of this slope is nearest to the normal distribution. */
   private static final double NORMAL_SLOPE = 1.702;
 
-  private static final double KEPT = StrictMath.exp(-1);
   private static final String OPENINGS = "openings";
 
   private static final ParameterSet PARAMETERS = parametersOf();
@@ -76,7 +76,8 @@ public final class StrayingAir {
     double knot = DRIFT.correlationTime();
     double[] values = knots(setting, point);
     for (Lid.Opening one : openings(point)) {
-      double lost = (setting - open(setting)) * (1 + Lid.RECOVERY) * one.duration() / knot;
+      double recovery = Lid.RECOVERY * own(point, FireParameters.LID_RECOVERY);
+      double lost = (setting - open(setting, point)) * (1 + recovery) * one.duration() / knot;
       int before = (int) (one.opens() / knot);
       double share = one.opens() / knot - before;
       values[before] -= (1 - share) * lost;
@@ -89,7 +90,8 @@ public final class StrayingAir {
   static Signal sharp(double setting, ParameterPoint point) {
     Signal air = signal(knots(setting, point));
     List<Lid.Opening> openings = openings(point);
-    return openings.isEmpty() ? air : new Lid(openings).over(air, open(setting));
+    double recovery = Lid.RECOVERY * own(point, FireParameters.LID_RECOVERY);
+    return openings.isEmpty() ? air : new Lid(openings).over(air, open(setting, point), recovery);
   }
 
   private static Signal signal(double[] values) {
@@ -100,19 +102,38 @@ public final class StrayingAir {
     return SampledSignal.of(times, values, 4 * DRIFT.correlationTime());
   }
 
-  private static double open(double setting) {
-    return Math.min(setting, OPEN_AIR);
+  private static double open(double setting, ParameterPoint point) {
+    double fall = Math.max(0, setting - Lid.OPEN_AIR);
+    return setting - own(point, FireParameters.LID_DEPTH) * fall;
+  }
+
+  /** A number of the cooker's, or its median over cookers. */
+  private static double own(ParameterPoint point, Parameter parameter) {
+    return point.has(parameter.id()) ? point.value(parameter.id()) : parameter.median();
   }
 
   private static double[] knots(double setting, ParameterPoint point) {
     double[] values = new double[KNOTS];
+    double apart = DRIFT.correlationTime() / own(point, FireParameters.DRIFT_TIME);
+    double kept = StrictMath.exp(-apart);
+    double deviation = own(point, FireParameters.DRIFT) * smoothed(apart);
     double drift = 0;
     for (int k = 0; k < KNOTS; k++) {
       double fresh = point.value("drift-" + k);
-      drift = k == 0 ? fresh : KEPT * drift + Math.sqrt(1 - KEPT * KEPT) * fresh;
-      values[k] = setting + DRIFT.deviation() * drift;
+      drift = k == 0 ? fresh : kept * drift + Math.sqrt(1 - kept * kept) * fresh;
+      values[k] = setting + deviation * drift;
     }
     return values;
+  }
+
+  /**
+   * Factor on a drift that is shorter than the time between knots: the mean over hours, which a cut
+   * follows, then varies as that of the drift does.
+   *
+   * @param apart time between knots over the correlation time
+   */
+  private static double smoothed(double apart) {
+    return apart <= 1 ? 1 : Math.sqrt(StrictMath.tanh(apart / 2) / (apart * StrictMath.tanh(0.5)));
   }
 
   private static List<Lid.Opening> openings(ParameterPoint point) {

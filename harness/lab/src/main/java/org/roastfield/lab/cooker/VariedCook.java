@@ -161,6 +161,11 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
         .orElseGet(() -> air().plus(-bias));
   }
 
+  /** Whether it begins in air that strays by itself, away from metal and coals. */
+  boolean beginsGently() {
+    return parts.parts().get(0).strays();
+  }
+
   /** End of the first part that the log times [s]; of a plan, the most that it may last. */
   double firstEnd() {
     return parts.parts().get(0).end().longest(0);
@@ -193,7 +198,8 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
     return set;
   }
 
-  private boolean strays() {
+  /** Whether air that strays by itself is drawn with it. */
+  public boolean strays() {
     return straying != Straying.NOT && any(CookPart::strays);
   }
 

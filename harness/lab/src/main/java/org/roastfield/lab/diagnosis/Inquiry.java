@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.roastfield.core.inference.Calibration;
+import org.roastfield.core.inference.Conflict;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Explanation;
 import org.roastfield.core.inference.Explanations;
@@ -38,11 +39,13 @@ public final class Inquiry {
   private final CookerLogs logs;
   private final List<Source> sources;
   private final Simulator simulator;
+  private final Conflict chambers;
 
-  private Inquiry(CookerLogs logs, List<Source> sources, Simulator simulator) {
+  private Inquiry(CookerLogs logs, List<Source> sources, Simulator simulator, Conflict chambers) {
     this.logs = logs;
     this.sources = List.copyOf(sources);
     this.simulator = simulator;
+    this.chambers = chambers;
   }
 
   /**
@@ -56,7 +59,12 @@ public final class Inquiry {
       throw new IllegalArgumentException(
           "sources must be as many as cases, " + logs.cases().size() + ", were " + sources.size());
     }
-    return new Inquiry(logs, sources, simulator);
+    return new Inquiry(logs, sources, simulator, Conflict.NONE);
+  }
+
+  /** The same where chambers stand apart from a profile as well. */
+  public Inquiry with(Conflict chambers) {
+    return new Inquiry(logs, sources, simulator, chambers);
   }
 
   /**
@@ -67,7 +75,7 @@ public final class Inquiry {
    */
   public Verdict into(Calibration calibration, MapEstimate estimate) {
     FirstOrder around = FirstOrder.of(calibration, estimate);
-    Diagnosis diagnosis = Diagnosis.of(around);
+    Diagnosis diagnosis = Diagnosis.of(around).with(chambers);
     List<Suspicion> all = new ArrayList<>();
     for (int log = 0; log < sources.size(); log++) {
       Source source = sources.get(log);

@@ -42,6 +42,10 @@ public final class ProfileWords {
     Scale scale = parameter.scale();
     double low = scale.value(centre - TENTH * spread);
     double high = scale.value(centre + TENTH * spread);
+    if (scale == Scale.LOGARITHM && !parameter.unit().equals("1")) {
+      return String.format(
+          Locale.ROOT, "%.3g %s (%.3g to %.3g)", scale.value(centre), parameter.unit(), low, high);
+    }
     return scale == Scale.LOGARITHM
         ? String.format(Locale.ROOT, "× %.2f (%.2f to %.2f)", scale.value(centre), low, high)
         : String.format(

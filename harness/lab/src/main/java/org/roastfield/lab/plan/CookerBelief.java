@@ -1,6 +1,8 @@
 package org.roastfield.lab.plan;
 
 import java.util.List;
+import java.util.Optional;
+import org.roastfield.core.inference.ChamberEstimate;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
@@ -44,7 +46,7 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
     }
     boolean inside = profile.holds(cook);
     return new CookerBelief(
-        profile.within(cook.parameters(), inside),
+        prior(profile, cook, inside),
         "profile "
             + profile.id()
             + " "
@@ -52,6 +54,22 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
             + (status.equals("as-stated") ? "" : ", " + status)
             + (inside ? "" : ", whose cooks were unlike this one: its spreads count double"),
         true);
+  }
+
+  /**
+   * With the drift of its air and what openings of its lid cost, where they are known and count.
+   */
+  private static Prior prior(CookerProfile profile, VariedCook cook, boolean inside) {
+    ParameterSet all = cook.parameters();
+    Optional<Prior> habit = profile.habit().filter(known -> cook.strays());
+    if (habit.isEmpty()) {
+      return profile.within(all, inside);
+    }
+    for (Parameter parameter : habit.get().parameters().list()) {
+      all = all.with(parameter);
+    }
+    Prior next = ChamberEstimate.population(habit.get()).nextCook();
+    return profile.within(all, inside).with(next);
   }
 
   /** The same if the cooker were known without doubt: its numbers at their medians. */

@@ -20,8 +20,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
-import org.roastfield.core.parameter.CookParameters;
-import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.lab.files.CookFileException;
 
@@ -95,7 +93,7 @@ class CookerSchemaTest {
         .readTree(SCHEMA.toFile())
         .at("/properties/parameters/items/properties/id/enum")
         .forEach(id -> ids.add(id.textValue()));
-    List<Parameter> cooker = CookParameters.all().of(Owner.COOKER).list();
+    List<Parameter> cooker = CookerNumbers.all().list();
     assertEquals(cooker.stream().map(Parameter::id).toList(), ids);
   }
 

@@ -8,7 +8,6 @@ import java.util.Random;
 import org.roastfield.core.inference.ErrorModel;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.CookParameters;
-import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.lab.files.CookerProfileFile;
@@ -25,7 +24,7 @@ public final class SampleProfiles {
    */
   static CookerProfile random(Random random, String words) {
     ParameterSet parameters = ParameterSet.empty();
-    for (Parameter parameter : CookParameters.all().of(Owner.COOKER).list()) {
+    for (Parameter parameter : CookerNumbers.all().list()) {
       parameters = random.nextInt(4) > 0 ? parameters.with(parameter) : parameters;
     }
     if (parameters.size() == 0) {
