@@ -1,16 +1,22 @@
 package org.roastfield.lab.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntConsumer;
 import java.util.random.RandomGenerator;
+import org.roastfield.core.chamber.FireParameters;
+import org.roastfield.core.inference.ChamberEstimate;
+import org.roastfield.core.inference.ChamberTrace;
+import org.roastfield.core.inference.Conflict;
 import org.roastfield.core.inference.CookerPopulation;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.FirstOrder;
 import org.roastfield.core.inference.LogSite;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.lab.score.ForecastCase;
 import org.roastfield.lab.score.PairedScores;
 import org.roastfield.lab.score.Predictive;
@@ -26,6 +32,9 @@ final class CookerStudy implements Study {
 
   /** Chance below which a profile is taken for a wrong one. */
   private static final double FLAG = Diagnosis.LEAST_CHANCE;
+
+  /** Generators of what cookers' air does by itself begin here. */
+  private static final int AIRS = 30_000;
 
   /** Cookers and cooks that the population's priors count as. */
   private static final double WEIGHT = 4;
@@ -46,7 +55,8 @@ final class CookerStudy implements Study {
   }
 
   /** A cooker: what its logs say, and the cook that was kept aside, with its truth. */
-  private record Made(List<LogSite> logs, Prior profile, StudyLog aside) {
+  private record Made(
+      List<LogSite> logs, Prior profile, List<Double> habit, Prior air, StudyLog aside) {
 
     /** The cooker's coordinate. */
     double truth(int parameter) {
@@ -60,6 +70,9 @@ final class CookerStudy implements Study {
     List<Made> cookers = new ArrayList<>();
     Tally[] covered = new Tally[StudyCook.OF_COOKER];
     Tally all = new Tally();
+    ParameterSet habit = FireParameters.ofHabit();
+    Tally[] ofAir = new Tally[habit.size()];
+    Arrays.setAll(ofAir, p -> new Tally());
     for (int p = 0; p < covered.length; p++) {
       covered[p] = new Tally();
     }
@@ -70,6 +83,12 @@ final class CookerStudy implements Study {
         double error = made.profile.mean()[p] - made.truth(p);
         double held = Math.abs(error) <= Recovered.NINETY * made.profile.spread(p) ? 1 : 0;
         covered[p].add(held);
+        all.add(held);
+      }
+      for (int p = 0; p < ofAir.length; p++) {
+        double error = made.air.mean()[p] - made.habit.get(p);
+        double held = Math.abs(error) <= Recovered.NINETY * made.air.spread(p) ? 1 : 0;
+        ofAir[p].add(held);
         all.add(held);
       }
       done.accept(g + 1);
@@ -83,6 +102,10 @@ final class CookerStudy implements Study {
               0.82,
               0.98));
     }
+    for (int p = 0; p < ofAir.length; p++) {
+      String what = habit.get(p).id() + " of cookers: coverage of 90 %";
+      bars.add(Bar.of(what, ofAir[p].mean(), 0.82, 0.98));
+    }
     bars.add(Bar.of("effects of cookers: coverage of 90 %", all.mean(), 0.82, 0.98));
     List<String> remarks = new ArrayList<>();
     forecasts(cookers, seed, bars, remarks);
@@ -95,14 +118,25 @@ final class CookerStudy implements Study {
     RandomGenerator random = Truths.random(seed, cooker);
     Noise noise = Truths.noise(seed, cooker);
     double[] truth = Truths.PRIOR.draw(random);
+    double[] habit = Truths.HABIT.draw(Truths.random(seed, AIRS + cooker));
     List<LogSite> logs = new ArrayList<>();
+    List<ChamberTrace> chambers = new ArrayList<>();
     for (int c = 0; c < LOGS; c++) {
-      StudyLog log = StudyLog.of(Truths.nextCook(truth, random), noise);
+      StudyLog log = log(truth, habit, random, noise);
+      chambers.add(log.chamber(log.end()));
       MapEstimate estimate = log.fitted(Truths.PRIOR, log.end()).estimate();
       logs.add(LogSite.of(estimate, Truths.OF_COOKER));
     }
-    StudyLog aside = StudyLog.of(Truths.nextCook(truth, random), noise);
-    return new Made(logs, population.cooker(logs), aside);
+    StudyLog aside = log(truth, habit, random, noise);
+    Prior air = ChamberEstimate.cooker(Truths.HABIT, chambers);
+    List<Double> own = Arrays.stream(habit).boxed().toList();
+    return new Made(logs, population.cooker(logs), own, air, aside);
+  }
+
+  private static StudyLog log(
+      double[] cooker, double[] habit, RandomGenerator random, Noise noise) {
+    double[] truth = Truths.nextCook(cooker, random);
+    return StudyLog.of(truth, StudyAir.of(Truths.habitOfCook(habit, noise), noise), noise);
   }
 
   /** Time to the target of the cooks kept aside, at a quarter: with the profile and without. */
@@ -150,6 +184,8 @@ final class CookerStudy implements Study {
   /** At half time: the cooker's own profile, and that of the next cooker. */
   private static void flags(List<Made> cookers, List<Bar> bars, List<String> remarks) {
     Tally right = new Tally();
+    Tally byCore = new Tally();
+    Tally byAir = new Tally();
     Tally wrong = new Tally();
     Tally near = new Tally();
     Tally far = new Tally();
@@ -160,9 +196,14 @@ final class CookerStudy implements Study {
     double middle = Predictive.ofDraws(apart).median();
     for (int g = 0; g < apart.length; g++) {
       Made made = cookers.get(g);
-      right.add(flagged(made.aside, made.profile));
-      double flag = flagged(made.aside, cookers.get((g + 1) % apart.length).profile);
+      Made other = cookers.get((g + 1) % apart.length);
+      right.add(flagged(byCore(made.aside, made.profile).with(byAir(made.aside, made.air))));
+      Conflict core = byCore(made.aside, other.profile);
+      Conflict air = byAir(made.aside, other.air);
+      double flag = flagged(core.with(air));
       wrong.add(flag);
+      byCore.add(flagged(core));
+      byAir.add(flagged(air));
       (apart[g] > middle ? far : near).add(flag);
     }
     bars.add(Bar.of("own profile flagged by half time", right.mean(), 0, 0.05));
@@ -175,6 +216,12 @@ final class CookerStudy implements Study {
             middle,
             far.mean(),
             near.mean()));
+    remarks.add(
+        String.format(
+            Locale.ROOT,
+            "another cooker's profile flagged by the core alone %.2f, by the chamber alone %.2f",
+            byCore.mean(),
+            byAir.mean()));
   }
 
   /** How far two cookers are from each other, in spreads over cookers. */
@@ -187,10 +234,18 @@ final class CookerStudy implements Study {
     return Math.sqrt(squares);
   }
 
-  private static double flagged(StudyLog log, Prior profile) {
+  private static double flagged(Conflict conflict) {
+    return conflict.chance() < FLAG ? 1 : 0;
+  }
+
+  private static Conflict byAir(StudyLog log, Prior air) {
+    return ChamberEstimate.conflict(air, List.of(log.chamber(HALF * log.timeToTarget())));
+  }
+
+  private static Conflict byCore(StudyLog log, Prior profile) {
     StudyLog.Fit fit = log.fitted(Truths.onCooker(profile), HALF * log.timeToTarget());
     FirstOrder around = FirstOrder.of(fit.calibration(), fit.estimate());
-    return Diagnosis.of(around).conflict().chance() < FLAG ? 1 : 0;
+    return Diagnosis.of(around).conflict();
   }
 
   private static String learned(CookerPopulation population, List<Made> cookers) {

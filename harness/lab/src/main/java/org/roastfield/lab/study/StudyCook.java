@@ -4,12 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.roastfield.core.inference.CookModel;
 import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
-import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.cooker.CookerLogs;
 import org.roastfield.lab.cooker.LogSpan;
@@ -19,6 +17,7 @@ import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookFileReader;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogChannel;
+import org.roastfield.lab.files.LogEvent;
 import org.roastfield.lab.files.LogFacts;
 import org.roastfield.lab.files.LogPackage;
 import org.roastfield.lab.files.LogUnit;
@@ -86,7 +85,8 @@ final class StudyCook {
 
   /** What is free in a study: of the cooker the first three. */
   static final ParameterSet PARAMETERS =
-      model(new double[] {SETTING, SETTING}, new double[] {SETTING, SETTING}).parameters();
+      logs(new double[] {SETTING, SETTING}, new double[] {SETTING, SETTING}, List.of())
+          .parameters();
 
   /** How many of them, from the first on, are the cooker's. */
   static final int OF_COOKER = PARAMETERS.of(Owner.COOKER).size();
@@ -103,12 +103,13 @@ final class StudyCook {
   }
 
   /**
-   * What a calibration computes of a log with a reading every {@link #INTERVAL}.
+   * What a calibration takes of a log with a reading every {@link #INTERVAL}.
    *
    * @param chamber as its probe showed it [K]
    * @param core as its probe showed it [K], as many
+   * @param events what the cook wrote down
    */
-  static CookModel model(double[] chamber, double[] core) {
+  static CookerLogs logs(double[] chamber, double[] core, List<LogEvent> events) {
     double[] times = new double[core.length];
     for (int k = 0; k < times.length; k++) {
       times[k] = k * INTERVAL;
@@ -123,16 +124,15 @@ final class StudyCook {
             List.of(
                 LogChannel.of(CookLog.CORE, times, core),
                 LogChannel.of(CookLog.CHAMBER, times, chamber)));
-    LoggedCase one = LoggedCase.of(FILE, written(readings), LogSpan.ALL, Optional.empty());
-    return CookerLogs.of(List.of(one), parameter -> isFree(parameter))
-        .model(Simulator.withDefaults());
+    LoggedCase one = LoggedCase.of(FILE, written(readings, events), LogSpan.ALL, Optional.empty());
+    return CookerLogs.of(List.of(one), parameter -> isFree(parameter));
   }
 
   private static boolean isFree(Parameter parameter) {
     return FREE.contains(parameter.id());
   }
 
-  private static LogPackage written(CookLog readings) {
+  private static LogPackage written(CookLog readings, List<LogEvent> events) {
     LogFacts.Source source = new LogFacts.Source("drawn by a study", Optional.empty());
     return new LogPackage(
         new LogFacts(NAME, "", true, Optional.empty(), Optional.empty(), List.of(source)),
@@ -141,7 +141,7 @@ final class StudyCook {
             new ChannelFormat(CookLog.CHAMBER, LogUnit.CELSIUS, DECIMALS)),
         readings,
         Optional.empty(),
-        List.of(),
+        events,
         List.of(),
         List.of(),
         Optional.empty(),

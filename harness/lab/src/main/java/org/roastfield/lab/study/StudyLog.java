@@ -1,8 +1,10 @@
 package org.roastfield.lab.study;
 
 import java.util.Arrays;
+import java.util.List;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.inference.Calibration;
+import org.roastfield.core.inference.ChamberTrace;
 import org.roastfield.core.inference.CookModel;
 import org.roastfield.core.inference.ErrorModel;
 import org.roastfield.core.inference.MapEstimate;
@@ -13,28 +15,22 @@ import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.simulation.Trace;
 import org.roastfield.core.surface.Signal;
+import org.roastfield.lab.cooker.CookerLogs;
 import org.roastfield.lab.synthetic.Noise;
 
 /** A made-up log of a {@link StudyCook}, with its truth. Immutable. */
 final class StudyLog {
 
-  private static final double CHAMBER_DRIFT = 4;
-  private static final double CHAMBER_DRIFT_TIME = 1800;
-
   private final double[] truth;
-  private final double[] chamber;
+  private final StudyAir air;
   private final CookModel ahead;
   private final SimulationResult result;
   private final double[] readings;
 
   private StudyLog(
-      double[] truth,
-      double[] chamber,
-      CookModel ahead,
-      SimulationResult result,
-      double[] readings) {
+      double[] truth, StudyAir air, CookModel ahead, SimulationResult result, double[] readings) {
     this.truth = truth.clone();
-    this.chamber = chamber;
+    this.air = air;
     this.ahead = ahead;
     this.result = result;
     this.readings = readings;
@@ -49,18 +45,22 @@ final class StudyLog {
    * @param truth coordinates of {@link StudyCook#PARAMETERS}
    */
   static StudyLog of(double[] truth, Noise noise) {
-    double[] chamber = chamber(noise);
-    CookModel ahead = ahead(chamber);
+    return of(truth, StudyAir.usual(noise), noise);
+  }
+
+  /** The same in air of its own. */
+  static StudyLog of(double[] truth, StudyAir air, Noise noise) {
+    CookModel ahead = ahead(air);
     SimulationResult result = ahead.run(0, truth).orElseThrow();
-    return new StudyLog(truth, chamber, ahead, result, readings(result, drawnErrors(noise), noise));
+    return new StudyLog(truth, air, ahead, result, readings(result, drawnErrors(noise), noise));
   }
 
   /** Log of another truth, with errors of the instrument alone: 0.3 K over 5-10 min, 0.1 K. */
   static StudyLog of(double[] truth, OtherTruth other, Noise noise) {
-    double[] chamber = chamber(noise);
-    CookModel ahead = ahead(chamber);
+    StudyAir air = StudyAir.usual(noise);
+    CookModel ahead = ahead(air);
     ParameterPoint point = ahead.point(0, truth);
-    Cook cook = other.cook(ahead.cooks().get(0).cooks().apply(point), air(ahead), point, noise);
+    Cook cook = other.cook(ahead.cooks().get(0).cooks().apply(point), shown(ahead), point, noise);
     SimulationResult result = Simulator.with(other.settings()).run(cook).orElseThrow();
     ErrorModel errors =
         new ErrorModel(
@@ -68,27 +68,17 @@ final class StudyLog {
             noise.uniform(300, 600),
             noise.logNormal(0.1, 0.3, 0.03, 0.3),
             0);
-    return new StudyLog(truth, chamber, ahead, result, readings(result, errors, noise));
-  }
-
-  private static double[] chamber(Noise noise) {
-    int count = (int) (StudyCook.HORIZON / StudyCook.INTERVAL) + 1;
-    double[] chamber =
-        noise.correlated(count, StudyCook.INTERVAL, CHAMBER_DRIFT, CHAMBER_DRIFT_TIME);
-    for (int i = 0; i < count; i++) {
-      chamber[i] += StudyCook.SETTING;
-    }
-    return chamber;
+    return new StudyLog(truth, air, ahead, result, readings(result, errors, noise));
   }
 
   /** The cook to the horizon, in a chamber that is known to it. */
-  private static CookModel ahead(double[] chamber) {
-    double[] raw = new double[chamber.length];
+  private static CookModel ahead(StudyAir air) {
+    double[] raw = new double[air.shown().size()];
     Arrays.fill(raw, StudyCook.FILE.cook().cut().startTemperature());
-    return StudyCook.model(chamber, raw);
+    return StudyCook.logs(air.shown(raw.length), raw, List.of()).model(Simulator.withDefaults());
   }
 
-  private static Signal air(CookModel ahead) {
+  private static Signal shown(CookModel ahead) {
     return ahead.cooks().get(0).traces().get(0).air();
   }
 
@@ -173,8 +163,17 @@ final class StudyLog {
 
   /** What a calibration computes of the log up to a time. */
   CookModel model(double until) {
+    return logs(until).model(Simulator.withDefaults());
+  }
+
+  /** What the log up to a time says of its chamber's air by itself. */
+  ChamberTrace chamber(double until) {
+    return logs(until).cases().get(0).chamber().orElseThrow();
+  }
+
+  private CookerLogs logs(double until) {
     int count = (int) (until / StudyCook.INTERVAL) + 1;
-    return StudyCook.model(Arrays.copyOf(chamber, count), Arrays.copyOf(readings, count));
+    return StudyCook.logs(air.shown(count), Arrays.copyOf(readings, count), air.events(until));
   }
 
   /** Fits the log up to a time. */

@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.roastfield.core.chamber.FireParameters;
 import org.roastfield.core.inference.CookerPopulation;
 import org.roastfield.core.inference.LogSite;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.Owner;
+import org.roastfield.core.parameter.Parameter;
 import org.roastfield.lab.synthetic.Noise;
 
 /** Draws of truths and what is believed of them. */
@@ -15,6 +17,9 @@ final class Truths {
 
   /** The parameters' own priors. */
   static final Prior PRIOR = Prior.of(StudyCook.PARAMETERS);
+
+  /** What the air of cookers does by itself. */
+  static final Prior HABIT = Prior.of(FireParameters.ofHabit());
 
   /** What a log says of its cooker, see {@link LogSite}. */
   static final List<List<String>> OF_COOKER =
@@ -65,6 +70,17 @@ final class Truths {
     double[] next = PRIOR.draw(random);
     System.arraycopy(cooker, 0, next, 0, StudyCook.OF_COOKER);
     return next;
+  }
+
+  /** What the air of a cooker does in one of its cooks: coordinates of {@link #HABIT}. */
+  static double[] habitOfCook(double[] cooker, Noise noise) {
+    double[] cook = new double[cooker.length];
+    for (int p = 0; p < cook.length; p++) {
+      Parameter parameter = HABIT.parameters().get(p);
+      double spread = FireParameters.betweenCooks(parameter.id());
+      cook[p] = noise.normal(cooker[p], spread, parameter.lowest(), parameter.highest());
+    }
+    return cook;
   }
 
   /** A prior of a cook on a cooker of which something is known. */
