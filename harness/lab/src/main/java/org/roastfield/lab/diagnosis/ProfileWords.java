@@ -43,8 +43,15 @@ public final class ProfileWords {
     double low = scale.value(centre - TENTH * spread);
     double high = scale.value(centre + TENTH * spread);
     if (scale == Scale.LOGARITHM && !parameter.unit().equals("1")) {
+      boolean seconds = parameter.unit().equals("s");
+      double unit = seconds ? 60 : 1;
       return String.format(
-          Locale.ROOT, "%.3g %s (%.3g to %.3g)", scale.value(centre), parameter.unit(), low, high);
+          Locale.ROOT,
+          seconds ? "%.0f %s (%.0f to %.0f)" : "%.1f %s (%.1f to %.1f)",
+          scale.value(centre) / unit,
+          seconds ? "min" : parameter.unit(),
+          low / unit,
+          high / unit);
     }
     return scale == Scale.LOGARITHM
         ? String.format(Locale.ROOT, "× %.2f (%.2f to %.2f)", scale.value(centre), low, high)
