@@ -49,6 +49,7 @@ final class Assembly {
     return new Plan(
         decision.pull(),
         decision.reading(),
+        draws.check(),
         lead,
         milestones(),
         Spread.of(cores),
@@ -106,15 +107,18 @@ final class Assembly {
     for (Preparation one : request.preparations()) {
       add(list, one.kind(), i -> -one.before(), Milestone.Rule.MOVE_THE_REST);
     }
-    if (draws.course.firstSear >= 0) {
+    if (draws.course().firstSear >= 0) {
       add(list, Milestone.Kind.FIRST_SEAR, i -> 0, Milestone.Rule.MOVE_THE_REST);
       add(list, Milestone.Kind.ON, i -> run.firstSear[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
     } else {
       add(list, Milestone.Kind.ON, i -> 0, Milestone.Rule.MOVE_THE_REST);
     }
+    if (draws.check().isPresent()) {
+      add(list, Milestone.Kind.CHECK, i -> run.check[i], Milestone.Rule.BY_READING);
+    }
     add(list, Milestone.Kind.NEAR, i -> run.near[i], Milestone.Rule.BY_READING);
     add(list, Milestone.Kind.PULL, i -> run.pull[i], Milestone.Rule.BY_READING);
-    if (draws.course.searsLast()) {
+    if (draws.course().searsLast()) {
       add(list, Milestone.Kind.SEAR, i -> run.pause[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
       add(list, Milestone.Kind.REST, i -> run.sear[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
     }

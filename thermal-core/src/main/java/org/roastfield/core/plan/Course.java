@@ -2,6 +2,7 @@ package org.roastfield.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
@@ -9,8 +10,8 @@ import org.roastfield.core.cook.Wetting;
 
 /**
  * The stages that a plan makes of a cook: its gentle heat ends by the display, in two legs of which
- * the second begins {@link Plan#AHEAD} short of the end; its rest is the least one; and after that
- * it is kept until it is carved.
+ * the second begins {@link Plan#AHEAD} short of the end, and a leg before them if the fire is
+ * changed on the way; its rest is the least one; and after that it is kept until it is carved.
  */
 final class Course {
 
@@ -26,17 +27,25 @@ final class Course {
   /** Index of the last stage before the gentle heat, −1 if there is none. */
   final int firstSear;
 
+  /** Index of the leg up to a look at the display, −1 if there is none. */
+  final int check;
+
   private final List<Role> roles;
 
-  Course(List<Role> roles) {
+  /**
+   * @param checked whether the gentle heat has a leg up to a look at the display
+   */
+  Course(List<Role> roles, boolean checked) {
     this.roles = roles;
     int lastGentle = roles.lastIndexOf(Role.GENTLE);
+    int more = checked ? 1 : 0;
     firstSear = roles.indexOf(Role.GENTLE) - 1;
-    near = lastGentle;
+    check = checked ? lastGentle : -1;
+    near = lastGentle + more;
     pull = near + 1;
     int lastPause = roles.lastIndexOf(Role.PAUSE);
-    pause = lastPause < 0 ? pull : lastPause + 1;
-    rest = roles.indexOf(Role.REST) + 1;
+    pause = lastPause < 0 ? pull : lastPause + 1 + more;
+    rest = roles.indexOf(Role.REST) + 1 + more;
     sear = rest - 1;
     hold = rest + 1;
   }
@@ -46,39 +55,83 @@ final class Course {
     return roles.get(roles.indexOf(Role.REST) - 1) == Role.SEAR;
   }
 
+  /**
+   * Gentle heat that goes on otherwise from a look at the display on.
+   *
+   * @param when the look ends the first leg
+   * @param after the cook whose gentle heat it is after that
+   */
+  record Turned(StageEnd when, Cook after) {}
+
+  /** A member's cook up to a reading. */
+  Cook upTo(Member member, double tip) {
+    List<Stage> stages = new ArrayList<>(before(member));
+    Stage gentle = gentle(member.cook());
+    double longest = gentle.end().longest(0);
+    stages.add(ending(gentle, new StageEnd.Rises(member.tip(), tip, longest)));
+    return new Cook(member.cook().cut(), stages, List.of());
+  }
+
   /** A member's cook up to the pull. */
-  Cook upToPull(Member member, double tip, double tipBefore) {
+  Cook upToPull(Member member, Optional<Turned> turned, double tip, double tipBefore) {
     List<Stage> stages = new ArrayList<>();
-    gentle(member, tip, tipBefore, stages);
+    gentle(member, turned, tip, tipBefore, stages);
     return new Cook(member.cook().cut(), stages, List.of());
   }
 
   /**
    * A member's cook up to carving.
    *
+   * @param turned how the fire is changed, if it is
    * @param tip true temperature of the tip at the pull [K]
    * @param tipBefore the same when the display is nearly there [K]
    * @param leastRest [s]
    * @param leave when it is carved, if it has rested, since the start of the cook [s]
    */
-  Cook whole(Member member, double tip, double tipBefore, double leastRest, double leave) {
+  Cook whole(
+      Member member,
+      Optional<Turned> turned,
+      double tip,
+      double tipBefore,
+      double leastRest,
+      double leave) {
     List<Stage> stages = new ArrayList<>();
-    gentle(member, tip, tipBefore, stages);
+    gentle(member, turned, tip, tipBefore, stages);
     return finished(member, stages, leastRest, leave);
   }
 
   /**
-   * A member's cook up to carving, off the gentle heat by the clock; its gentle heat is one leg.
+   * A member's cook up to carving, off the gentle heat by the clock; its gentle heat is one leg, or
+   * two if the fire is changed.
    *
    * @param pull since the start of the cook [s]
    * @param leastRest [s]
    * @param leave since the start of the cook [s]
    */
-  Cook timed(Member member, double pull, double leastRest, double leave) {
-    int last = roles.lastIndexOf(Role.GENTLE);
-    List<Stage> stages = new ArrayList<>(member.cook().stages().subList(0, last));
-    stages.add(ending(member.cook().stages().get(last), StageEnd.at(pull)));
+  Cook timed(Member member, Optional<Turned> turned, double pull, double leastRest, double leave) {
+    List<Stage> stages = new ArrayList<>(before(member));
+    Stage gentle = gentle(member.cook());
+    if (turned.isEmpty()) {
+      stages.add(ending(gentle, StageEnd.at(pull)));
+    } else {
+      stages.add(ending(gentle, turned.get().when()));
+      Stage after = gentle(turned.get().after());
+      stages.add(continuing(after, gentle.name(), StageEnd.at(pull)));
+    }
     return finished(member, stages, leastRest, leave);
+  }
+
+  /** How long the gentle heat of a member may take at most [s]. */
+  double longest(Member member) {
+    return gentle(member.cook()).end().longest(0);
+  }
+
+  private List<Stage> before(Member member) {
+    return member.cook().stages().subList(0, roles.lastIndexOf(Role.GENTLE));
+  }
+
+  private Stage gentle(Cook cook) {
+    return cook.stages().get(roles.lastIndexOf(Role.GENTLE));
   }
 
   private Cook finished(Member member, List<Stage> stages, double leastRest, double leave) {
@@ -95,14 +148,20 @@ final class Course {
     return new Cook(member.cook().cut(), stages, List.of());
   }
 
-  private void gentle(Member member, double tip, double tipBefore, List<Stage> stages) {
-    List<Stage> own = member.cook().stages();
-    int last = roles.lastIndexOf(Role.GENTLE);
-    stages.addAll(own.subList(0, last));
-    Stage gentle = own.get(last);
-    double longest = gentle.end().longest(0);
-    stages.add(ending(gentle, new StageEnd.Rises(member.tip(), tipBefore, longest)));
-    stages.add(continuing(gentle, gentle.name(), new StageEnd.Rises(member.tip(), tip, longest)));
+  private void gentle(
+      Member member, Optional<Turned> turned, double tip, double tipBefore, List<Stage> stages) {
+    stages.addAll(before(member));
+    Stage first = gentle(member.cook());
+    Stage gentle = first;
+    double longest = first.end().longest(0);
+    if (turned.isPresent()) {
+      stages.add(ending(first, turned.get().when()));
+      gentle = gentle(turned.get().after());
+    }
+    StageEnd nearly = new StageEnd.Rises(member.tip(), tipBefore, longest);
+    stages.add(
+        turned.isPresent() ? continuing(gentle, first.name(), nearly) : ending(gentle, nearly));
+    stages.add(continuing(gentle, first.name(), new StageEnd.Rises(member.tip(), tip, longest)));
   }
 
   private static Stage ending(Stage stage, StageEnd end) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param candidates that were weighed
  * @param slope of the final core by the reading
  * @param growth share by which rates grow with the reading [1/K]
+ * @param afterPull from the pull until it has rested, in the middle [s]
  * @param lowest whether no lower reading is possible
  */
 record Decision(
@@ -20,6 +21,7 @@ record Decision(
     List<Candidate> candidates,
     double slope,
     double growth,
+    double afterPull,
     boolean lowest) {
 
   /** By how much a lead may be off: it moves the time of the hold, and hardly the core [s]. */
@@ -54,6 +56,7 @@ record Decision(
         candidates,
         slope,
         growth,
+        afterPull,
         lowest);
   }
 
@@ -61,6 +64,11 @@ record Decision(
   private boolean falls(PlanRequest request, Run run) {
     boolean met = candidates.stream().anyMatch(Candidate::allowed);
     return met && !Tally.of(run.cores, request).meetsMinima();
+  }
+
+  /** The same with another lead [s]. */
+  Decision withLead(double other) {
+    return new Decision(pull, reading, other, candidates, slope, growth, afterPull, lowest);
   }
 
   private static double leadOf(PlanRequest request, Run run) {

@@ -2,12 +2,14 @@ package org.roastfield.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.parameter.ParameterPoint;
@@ -16,8 +18,18 @@ import org.roastfield.core.parameter.ParameterSet;
 /** The draws of a plan, and how they are computed. */
 final class Draws {
 
-  final Course course;
+  private Course course;
+  private final PlanRequest request;
   private final List<Member> members;
+
+  /** Points of the members. */
+  private final List<ParameterPoint> points;
+
+  /** A look at the display on the way, if there is one. */
+  private Optional<FireCheck> check = Optional.empty();
+
+  /** The cook of each member from that look on. */
+  private final Cook[] after;
 
   /** Cooks of each station, one a member. */
   private final List<List<Member>> stations;
@@ -37,14 +49,18 @@ final class Draws {
   private final double[] difference;
 
   private Draws(
-      Course course,
+      PlanRequest request,
       List<Member> members,
+      List<ParameterPoint> points,
       List<List<Member>> stations,
       int notBuilt,
       EnsembleSimulator simulator) {
     this.stations = stations;
-    this.course = course;
+    this.request = request;
+    this.course = new Course(request.cook().roles(), false);
     this.members = members;
+    this.points = points;
+    this.after = new Cook[members.size()];
     this.notBuilt = notBuilt;
     this.simulator = simulator;
     this.rate = new double[members.size()];
@@ -60,6 +76,7 @@ final class Draws {
     SplittableRandom random = new SplittableRandom(request.seed());
     ParameterSet parameters = request.prior().parameters();
     List<Member> members = new ArrayList<>();
+    List<ParameterPoint> points = new ArrayList<>();
     List<List<Member>> stations = new ArrayList<>();
     request.stations().forEach(station -> stations.add(new ArrayList<>()));
     @Nullable IllegalArgumentException first = null;
@@ -73,6 +90,7 @@ final class Draws {
           others.add(Member.of(other.at(point), Probe.CORE));
         }
         members.add(Member.of(cook, request.cook().probeOf(cook)));
+        points.add(point);
         for (int s = 0; s < others.size(); s++) {
           stations.get(s).add(others.get(s));
         }
@@ -84,11 +102,65 @@ final class Draws {
       throw first;
     }
     return new Draws(
-        new Course(request.cook().roles()),
-        members,
-        stations,
-        request.members() - members.size(),
-        simulator);
+        request, members, points, stations, request.members() - members.size(), simulator);
+  }
+
+  Course course() {
+    return course;
+  }
+
+  /** The look at the display that draws have, if any. */
+  Optional<FireCheck> check() {
+    return check;
+  }
+
+  /**
+   * When the displays of the first members get to a reading on the fire as stated, since the start
+   * of the cook [s]; infinite for never.
+   */
+  double[] times(int count, double reading) {
+    Course plain = new Course(request.cook().roles(), false);
+    EnsembleResult result =
+        compute(simulator, count, i -> plain.upTo(members.get(i), tip(i, reading)));
+    double[] times = new double[count];
+    for (int i = 0; i < count; i++) {
+      double end = result.stageEnd(i, plain.near);
+      times[i] = Double.isNaN(end) ? Double.POSITIVE_INFINITY : end;
+    }
+    return times;
+  }
+
+  /**
+   * Has the first members look at their display on the way, and keep the fire by it.
+   *
+   * @param fires of the request
+   * @param times at which they get to the reading [s]
+   */
+  void watch(FireCheck look, Fires fires, double[] times) {
+    check = Optional.of(look);
+    course = new Course(request.cook().roles(), true);
+    for (int i = 0; i < times.length; i++) {
+      double hotter = look.hotterAt(times[i]);
+      after[i] =
+          hotter == 0 ? members.get(i).cook() : fires.cooks().apply(hotter).apply(points.get(i));
+    }
+  }
+
+  /** Has them keep the fire as stated. */
+  void watchNot() {
+    check = Optional.empty();
+    course = new Course(request.cook().roles(), false);
+  }
+
+  private Optional<Course.Turned> turned(int member) {
+    return check.map(
+        look ->
+            new Course.Turned(
+                new StageEnd.Rises(
+                    members.get(member).tip(),
+                    tip(member, look.reading()),
+                    course.longest(members.get(member))),
+                after[member]));
   }
 
   int size() {
@@ -122,7 +194,7 @@ final class Draws {
    *
    * @param growth share by which rates grow with the reading [1/K]
    */
-  void learn(double reading, double growth) {
+  Run learn(double reading, double growth) {
     this.growth = growth;
     learnedAt = reading;
     Run run =
@@ -130,7 +202,9 @@ final class Draws {
             compute(
                 simulator,
                 members.size(),
-                i -> course.upToPull(members.get(i), tip(i, reading), tipBefore(i, reading))),
+                i ->
+                    course.upToPull(
+                        members.get(i), turned(i), tip(i, reading), tipBefore(i, reading))),
             course,
             0,
             List.of());
@@ -141,6 +215,7 @@ final class Draws {
         difference[i] = run.pullSurface[i] - run.pullCore[i];
       }
     }
+    return run;
   }
 
   /** The first members by one decision. */
@@ -183,7 +258,13 @@ final class Draws {
     List<EnsembleResult> others = new ArrayList<>();
     for (List<Member> station : stations) {
       IntFunction<Cook> cook =
-          i -> course.timed(station.get(i % count), pull(result, i), leastRest, leaves[i / count]);
+          i ->
+              course.timed(
+                  station.get(i % count),
+                  Optional.empty(),
+                  pull(result, i),
+                  leastRest,
+                  leaves[i / count]);
       others.add(simulator.run(cook.apply(0), draws, cook));
     }
     return new Run(result, course, leastRest, others);
@@ -201,7 +282,18 @@ final class Draws {
   }
 
   private EnsembleResult compute(EnsembleSimulator by, int count, IntFunction<Cook> cook) {
-    Cook template = whole(0, members.get(0).cook().cut().startTemperature() + 20, 600, 0);
+    double warmer = members.get(0).cook().cut().startTemperature() + 20;
+    Cook template =
+        course.whole(
+            members.get(0),
+            check.map(
+                look ->
+                    new Course.Turned(
+                        new StageEnd.Rises(Probe.CORE, warmer, 1), members.get(0).cook())),
+            warmer,
+            warmer - Plan.AHEAD,
+            600,
+            0);
     return by.run(template, count, cook);
   }
 
@@ -217,7 +309,12 @@ final class Draws {
 
   private Cook whole(int member, double reading, double leastRest, double leave) {
     return course.whole(
-        members.get(member), tip(member, reading), tipBefore(member, reading), leastRest, leave);
+        members.get(member),
+        turned(member),
+        tip(member, reading),
+        tipBefore(member, reading),
+        leastRest,
+        leave);
   }
 
   private double tip(int member, double reading) {

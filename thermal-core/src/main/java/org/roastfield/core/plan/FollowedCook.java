@@ -1,10 +1,13 @@
 package org.roastfield.core.plan;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Instrument;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.simulation.Outcome;
 import org.roastfield.core.simulation.ProbeTrace;
 import org.roastfield.core.simulation.Settings;
@@ -35,6 +38,7 @@ public record FollowedCook(double pull, double ready, double carved, double fina
    * A cook as it truly is.
    *
    * @param cook with its stages; the rule of its last gentle one bounds how long is waited
+   * @param fires the same on a fire so much hotter than stated [K]
    * @param roles of its stages
    * @param display the probe that is read, with its instrument
    * @param air that its stem sticks out into [K]
@@ -43,6 +47,7 @@ public record FollowedCook(double pull, double ready, double carved, double fina
    */
   public record Truth(
       Cook cook,
+      DoubleFunction<Cook> fires,
       List<Role> roles,
       Probe display,
       Signal air,
@@ -56,34 +61,52 @@ public record FollowedCook(double pull, double ready, double carved, double fina
 
     /** The same read without noise. */
     public Truth withoutNoise() {
-      return new Truth(cook, roles, display, air, time -> 0, settings);
+      return new Truth(cook, fires, roles, display, air, time -> 0, settings);
     }
   }
 
   /**
    * Cooks by a rule.
    *
+   * @param check the look at the display on the way, if there is one
    * @param leastRest [s]
    * @param leave when it shall be carved, since the start of the cook [s]
    * @throws IllegalStateException if the truth cannot be computed
    */
-  public static FollowedCook by(PullRule rule, Truth truth, double leastRest, double leave) {
-    Course course = new Course(truth.roles());
+  public static FollowedCook by(
+      PullRule rule, Optional<FireCheck> check, Truth truth, double leastRest, double leave) {
+    Course course = new Course(truth.roles(), false);
     Simulator simulator = Simulator.with(truth.settings());
     Member member =
         new Member(truth.cook(), Probe.CORE, Instrument.IDEAL, Double.POSITIVE_INFINITY);
-    SimulationResult watched =
-        resultOf(simulator.run(course.upToPull(member, HOTTEST, HOTTEST - Plan.AHEAD)));
+    Optional<Course.Turned> turned = Optional.empty();
+    SimulationResult watched = watched(simulator, course, member, turned);
     double longest = longest(truth, watched);
-    double pull = pull(rule, watched.shownBy(truth.display(), truth.air()), truth, longest);
+    if (check.isPresent()) {
+      FireCheck look = check.get();
+      double time = time(PullRule.atReading(look.reading()), watched, truth, longest);
+      double hotter = look.hotterAt(time);
+      if (time < Double.POSITIVE_INFINITY && hotter != 0) {
+        Cook after = truth.fires().apply(hotter);
+        turned = Optional.of(new Course.Turned(StageEnd.at(time), after));
+        watched = watched(simulator, course, member, turned);
+        longest = longest(truth, watched);
+      }
+    }
+    double pull = time(rule, watched, truth, longest);
     if (pull == Double.POSITIVE_INFINITY) {
       double hottest = highest(watched);
       return new FollowedCook(pull, pull, pull, hottest);
     }
     SimulationResult result =
-        simulator.run(course.timed(member, pull, leastRest, leave)).orElseThrow();
-    double ready = result.stages().get(course.rest - 1).end();
+        simulator.run(course.timed(member, turned, pull, leastRest, leave)).orElseThrow();
+    double ready = result.stages().get(result.stages().size() - 2).end();
     return new FollowedCook(pull, ready, Math.max(ready, leave), highest(result));
+  }
+
+  private static SimulationResult watched(
+      Simulator simulator, Course course, Member member, Optional<Course.Turned> turned) {
+    return resultOf(simulator.run(course.upToPull(member, turned, HOTTEST, HOTTEST - Plan.AHEAD)));
   }
 
   private static double longest(Truth truth, SimulationResult watched) {
@@ -93,7 +116,8 @@ public record FollowedCook(double pull, double ready, double carved, double fina
         watched.endTime(), start + truth.cook().stages().get(last).end().longest(start));
   }
 
-  private static double pull(PullRule rule, ProbeTrace display, Truth truth, double longest) {
+  private static double time(PullRule rule, SimulationResult watched, Truth truth, double longest) {
+    ProbeTrace display = watched.shownBy(truth.display(), truth.air());
     for (int i = 0; i * PERIOD <= longest; i++) {
       double time = i * PERIOD;
       if (rule.pulls(time, display.at(time) + truth.noise().applyAsDouble(time))) {

@@ -27,6 +27,8 @@ public record Milestone(Kind kind, Spread time, double slack, Rule rule) {
     FIRST_SEAR,
     /** The cut goes on the gentle heat. */
     ON,
+    /** The display gets to the reading of the {@link FireCheck}. */
+    CHECK,
     /** The display is {@link Plan#AHEAD} kelvin short of the pull. */
     NEAR,
     /** Off the gentle heat, at the pull reading. */

@@ -1,6 +1,7 @@
 package org.roastfield.core.plan;
 
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.internal.Check;
 
 /**
@@ -8,6 +9,8 @@ import org.roastfield.core.internal.Check;
  *
  * @param pull rule for the end of the gentle heat
  * @param reading of the display at which it ends at the middle pace [K]
+ * @param check the look at the display on the way that decides about the fire; its times are since
+ *     the start of the cook. Empty if the fire is kept as stated
  * @param lead how long before the wanted carving the cook begins [s]: the gentle heat, or a sear
  *     before it
  * @param milestones in order of their medians
@@ -30,6 +33,7 @@ import org.roastfield.core.internal.Check;
 public record Plan(
     Pull pull,
     double reading,
+    Optional<FireCheck> check,
     double lead,
     List<Milestone> milestones,
     Spread finalCore,

@@ -21,8 +21,10 @@ import org.roastfield.core.parameter.ParameterPoint;
  * @param probe name of the probe whose display decides when the gentle heat ends: one of the
  *     cook's, or "core" for an ideal one. Its errors are draws like everything else, where {@code
  *     cooks} gives it an instrument and an offset by the point
+ * @param fires the same cook on a hotter or cooler fire; empty if the fire stays as stated
  */
-public record PlannedCook(Function<ParameterPoint, Cook> cooks, List<Role> roles, String probe) {
+public record PlannedCook(
+    Function<ParameterPoint, Cook> cooks, List<Role> roles, String probe, Optional<Fires> fires) {
 
   /**
    * @throws IllegalArgumentException if roles are not in a possible order
@@ -39,12 +41,22 @@ public record PlannedCook(Function<ParameterPoint, Cook> cooks, List<Role> roles
     }
   }
 
+  /** A cook whose fire stays as stated. */
+  public PlannedCook(Function<ParameterPoint, Cook> cooks, List<Role> roles, String probe) {
+    this(cooks, roles, probe, Optional.empty());
+  }
+
+  /** The same with a fire that can be kept hotter and cooler. */
+  public PlannedCook with(Fires fires) {
+    return new PlannedCook(cooks, roles, probe, Optional.of(fires));
+  }
+
   /** A cook decided by an ideal probe in its core. */
   public static PlannedCook of(Function<ParameterPoint, Cook> cooks, List<Role> roles) {
     return new PlannedCook(cooks, roles, Probe.CORE.name());
   }
 
-  /** The same with other cooks, such as those of a hotter fire; of the same stages. */
+  /** The same with other cooks, of the same stages, whose fire stays as stated. */
   public PlannedCook with(Function<ParameterPoint, Cook> cooks) {
     return new PlannedCook(cooks, roles, probe);
   }

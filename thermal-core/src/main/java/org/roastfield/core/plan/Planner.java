@@ -2,6 +2,7 @@ package org.roastfield.core.plan;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.simulation.Settings;
 
@@ -10,9 +11,11 @@ import org.roastfield.core.simulation.Settings;
  *
  * <p>Pulls are weighed by a part of the draws: each is cooked to a few readings and on to carving,
  * and its final core taken straight between them. Least expected loss among the pulls that meet the
- * minima decides, among fixed readings and, {@link #byPace} if asked, those that go by the pace of
- * the display. Then all draws follow the decision, and every chance is theirs. The same request
- * gives the same plan, bit for bit, on any number of workers.
+ * minima decides, among fixed readings and those that go by the pace of the display, eq. (93); a
+ * cook that misses the promised window counts as one whose core is some degrees short. Where the
+ * fire may be kept otherwise than stated ({@link PlannedCook#fires}) and no other station has a
+ * wish, a look at the display on the way decides how. Then all draws follow the decision, and every
+ * chance is theirs. The same request gives the same plan, bit for bit, on any number of workers.
  */
 public final class Planner {
 
@@ -34,6 +37,14 @@ public final class Planner {
   /** Times for which a rise may be drawn on [s]; 0 for a fixed reading. */
   private static final double[] AHEADS = {0, 600, 1200, 1800, 2400};
 
+  /**
+   * Leads that differ by less count as alike [s]. A core goes on rising until it is carved, so that
+   * a reading is weighed for the lead that it leads to; and how often that is done again.
+   */
+  private static final double NEAR_LEAD = 300;
+
+  private static final int MOST_LEADS = 2;
+
   /** Corrections of a decision by a part of the draws that does not hold in all of them. */
   private static final int MOST_CORRECTIONS = 3;
 
@@ -42,11 +53,8 @@ public final class Planner {
 
   private final EnsembleSimulator simulator;
 
-  private final double[] aheads;
-
-  private Planner(EnsembleSimulator simulator, double[] aheads) {
+  private Planner(EnsembleSimulator simulator) {
     this.simulator = simulator;
-    this.aheads = aheads;
   }
 
   /** Plans in the calling thread with {@link #PLANNING}. */
@@ -56,15 +64,7 @@ public final class Planner {
 
   /** Plans with a simulator, and on the executor that it runs on. */
   public static Planner with(EnsembleSimulator simulator) {
-    return new Planner(simulator, new double[] {0});
-  }
-
-  /**
-   * The same that may also pull by the pace of the display, eq. (93). Slow cuts then wait for
-   * higher readings: cores hold their wish better, and times of the pull differ more.
-   */
-  public Planner byPace() {
-    return new Planner(simulator, AHEADS);
+    return new Planner(simulator);
   }
 
   /**
@@ -80,7 +80,8 @@ public final class Planner {
     draws.learnIfNeeded(guess);
     Decision decision = decide(request, draws, guess);
     if (decision.pull().ahead() > 0) {
-      draws.learn(decision.reading(), decision.growth());
+      Run learned = draws.learn(decision.reading(), decision.growth());
+      decision = decision.withLead(lead(request, draws, decision, learned));
     }
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
@@ -88,6 +89,19 @@ public final class Planner {
       run = follow(request, draws, decision);
     }
     return new Assembly(request, draws, decision, run).plan();
+  }
+
+  /** Lead of all draws by the paces that they were found to have at the pull. */
+  private static double lead(PlanRequest request, Draws draws, Decision decision, Run learned) {
+    double after = decision.afterPull();
+    double[] ready = new double[learned.size()];
+    for (int i = 0; i < ready.length; i++) {
+      double slowness = (learned.pull[i] - learned.near[i]) / Plan.AHEAD;
+      double further = draws.readingOf(i, decision.pull()) - decision.reading();
+      boolean there = learned.pull[i] < Double.POSITIVE_INFINITY;
+      ready[i] = there ? learned.pull[i] + slowness * further + after : Double.POSITIVE_INFINITY;
+    }
+    return Pace.possibleLead(ready, request.service());
   }
 
   private static Run follow(PlanRequest request, Draws draws, Decision decision) {
@@ -99,32 +113,72 @@ public final class Planner {
     return draws.runSampled(decision.pull(), request.service().leastRest(), decision.lead(), times);
   }
 
-  private Decision decide(PlanRequest request, Draws draws, double guess) {
+  private static Decision decide(PlanRequest request, Draws draws, double guess) {
     int count = Math.min(WEIGHING, draws.size());
     double floor = draws.hottestStart(count) + LEAST_RISE;
     double first = Math.max(guess, floor);
     Service service = request.service();
     Run pilot = draws.run(count, first, service.leastRest(), 0);
+    double lead = new Pace(pilot, first, service).lead(first);
+    look(request, draws, count, first, lead);
+    pilot = draws.run(count, first, service.leastRest(), lead);
     Pace pace = new Pace(pilot, first, service);
     double rise = Spread.of(pilot.finalCore).median() - first;
     double low = Math.max(floor, request.wish().middle() - rise - SPACING * (NODES - 1) / 2);
+    DoubleUnaryOperator leave = pace::lead;
+    int leads = 0;
     for (int round = 0; ; round++) {
-      double[] readings = new double[NODES];
-      for (int k = 0; k < NODES; k++) {
-        readings[k] = low + SPACING * k;
-      }
-      double[] leaves = Arrays.stream(readings).map(pace::lead).toArray();
-      Scan scan =
-          new Scan(
-              request,
-              new ScanNodes(readings, draws.scan(count, readings, service.leastRest(), leaves)),
-              0);
+      Scan scan = scan(request, draws, count, low, leave);
       double shift = round < MOST_ROUNDS ? shift(scan, service, low <= floor) : 0;
+      Scan best = scan.bestOf(AHEADS);
+      double reading = best.chosen().reading();
+      double then = best.lead(reading);
+      boolean settled = Math.abs(leave.applyAsDouble(reading) - then) <= NEAR_LEAD;
+      if (shift == 0 && (settled || leads == MOST_LEADS)) {
+        return decision(best, afterPull(pilot), low <= floor);
+      }
       if (shift == 0) {
-        return decision(scan, pace, low <= floor);
+        DoubleUnaryOperator before = leave;
+        double further = then - before.applyAsDouble(reading);
+        leave = other -> before.applyAsDouble(other) + further;
+        leads++;
       }
       low = Math.max(floor, low + shift);
     }
+  }
+
+  private static Scan scan(
+      PlanRequest request, Draws draws, int count, double low, DoubleUnaryOperator leave) {
+    double[] readings = new double[NODES];
+    for (int k = 0; k < NODES; k++) {
+      readings[k] = low + SPACING * k;
+    }
+    double[] leaves = Arrays.stream(readings).map(leave).toArray();
+    double rest = request.service().leastRest();
+    return new Scan(request, new ScanNodes(readings, draws.scan(count, readings, rest, leaves)), 0);
+  }
+
+  /** Chooses a look at the display on the way, and has all draws go by it. */
+  private static void look(PlanRequest request, Draws draws, int count, double pull, double leave) {
+    Optional<Fires> fires = request.cook().fires();
+    if (fires.isEmpty() || !request.stations().isEmpty()) {
+      return;
+    }
+    Optional<FireCheck> check =
+        new FireChoice(request, fires.get(), draws, count, pull, leave).best();
+    if (check.isPresent()) {
+      double[] times = draws.times(draws.size(), check.get().reading());
+      draws.watch(check.get(), fires.get(), times);
+    }
+  }
+
+  private static double afterPull(Run run) {
+    double[] after = new double[run.size()];
+    for (int i = 0; i < after.length; i++) {
+      boolean there = run.ready[i] < Double.POSITIVE_INFINITY;
+      after[i] = there ? run.ready[i] - run.pull[i] : Double.POSITIVE_INFINITY;
+    }
+    return Spread.of(after).median();
   }
 
   /** How far the readings must be moved to hold the best one [K]; 0 if they do. */
@@ -143,17 +197,16 @@ public final class Planner {
     return scan.lowest().reached() < service.chance() && !atFloor ? -step : 0;
   }
 
-  /** The rule of least loss, of those that draw the rise on for a time. */
-  private Decision decision(Scan fixed, Pace pace, boolean atFloor) {
-    Scan scan = fixed.bestOf(aheads);
-    Candidate chosen = scan.best().orElseGet(scan::nearest);
+  private static Decision decision(Scan scan, double afterPull, boolean atFloor) {
+    Candidate chosen = scan.chosen();
     return new Decision(
         scan.pullAt(chosen.reading()),
         chosen.reading(),
-        pace.lead(chosen.reading()),
+        scan.lead(chosen.reading()),
         scan.candidates(),
         scan.slopeAt(chosen),
         scan.growthAt(chosen.reading()),
+        afterPull,
         atFloor && chosen.equals(scan.lowest()));
   }
 }

@@ -19,13 +19,4 @@ public record Pull(double target, double ahead) {
     Check.positive("target", target);
     Check.notNegative("ahead", ahead);
   }
-
-  /**
-   * Reading at which it ends when the last {@link Plan#AHEAD} kelvin took a time [K].
-   *
-   * @param taken [s], greater than 0
-   */
-  public double reading(double taken) {
-    return target - ahead * Plan.AHEAD / Check.positive("taken", taken);
-  }
 }

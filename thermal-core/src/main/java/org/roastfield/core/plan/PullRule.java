@@ -22,16 +22,19 @@ public interface PullRule {
     return (time, reading) -> reading >= pull;
   }
 
-  /** As a plan says: by the time that the last {@link Plan#AHEAD} kelvin took. */
+  /**
+   * As a plan says: by a straight line through the readings of the last {@link Plan#AHEAD} kelvin,
+   * its end for the reading and its slope for the pace, since one reading may be off.
+   */
   static PullRule of(Pull pull) {
-    return pull.ahead() == 0 ? atReading(pull.target()) : new Paced(pull);
+    return new Paced(pull);
   }
 
   /** Waits for the reading that the pace of the display asks for. */
   final class Paced implements PullRule {
 
     private final Pull pull;
-    private final Deque<double[]> readings = new ArrayDeque<>();
+    private final Line line = new Line();
 
     private Paced(Pull pull) {
       this.pull = pull;
@@ -39,22 +42,15 @@ public interface PullRule {
 
     @Override
     public boolean pulls(double time, double reading) {
-      readings.add(new double[] {time, reading});
-      while (readings.size() > 1 && secondIsBelow(reading - Plan.AHEAD)) {
-        readings.removeFirst();
+      line.add(time, reading);
+      while (line.secondIsBelow(reading - Plan.AHEAD)) {
+        line.removeFirst();
       }
-      double[] first = readings.getFirst();
-      double rise = reading - first[1];
-      if (!(rise >= Plan.AHEAD && time > first[0])) {
+      if (!(reading - line.first() >= Plan.AHEAD)) {
         return false;
       }
-      return reading >= pull.reading(Plan.AHEAD * (time - first[0]) / rise);
-    }
-
-    private boolean secondIsBelow(double level) {
-      var each = readings.iterator();
-      each.next();
-      return each.next()[1] <= level;
+      double slope = Math.max(0, line.slope());
+      return line.at(time) >= pull.target() - pull.ahead() * slope;
     }
   }
 
@@ -84,7 +80,7 @@ public interface PullRule {
     private final double temperature;
     private final double ahead;
     private final double window;
-    private final Deque<double[]> readings = new ArrayDeque<>();
+    private final Line line = new Line();
 
     private StraightLine(double temperature, double ahead, double window) {
       this.temperature = temperature;
@@ -94,20 +90,64 @@ public interface PullRule {
 
     @Override
     public boolean pulls(double time, double reading) {
+      line.add(time, reading);
+      line.removeBefore(time - window);
+      return line.at(time + ahead) >= temperature;
+    }
+  }
+
+  /** Line of least squares through readings. */
+  final class Line {
+
+    private final Deque<double[]> readings = new ArrayDeque<>();
+
+    private Line() {}
+
+    private void add(double time, double reading) {
       readings.add(new double[] {time, reading});
-      while (readings.getFirst()[0] < time - window) {
+    }
+
+    private void removeFirst() {
+      readings.removeFirst();
+    }
+
+    private void removeBefore(double time) {
+      while (readings.getFirst()[0] < time) {
         readings.removeFirst();
       }
-      double meanTime = readings.stream().mapToDouble(one -> one[0]).average().orElseThrow();
-      double mean = readings.stream().mapToDouble(one -> one[1]).average().orElseThrow();
+    }
+
+    private double first() {
+      return readings.getFirst()[1];
+    }
+
+    private boolean secondIsBelow(double level) {
+      if (readings.size() < 2) {
+        return false;
+      }
+      var each = readings.iterator();
+      each.next();
+      return each.next()[1] <= level;
+    }
+
+    private double mean(int which) {
+      return readings.stream().mapToDouble(one -> one[which]).average().orElseThrow();
+    }
+
+    private double at(double time) {
+      return mean(1) + slope() * (time - mean(0));
+    }
+
+    private double slope() {
+      double meanTime = mean(0);
+      double mean = mean(1);
       double square = 0;
       double product = 0;
       for (double[] one : readings) {
         square += (one[0] - meanTime) * (one[0] - meanTime);
         product += (one[0] - meanTime) * (one[1] - mean);
       }
-      double slope = square > 0 ? product / square : 0;
-      return mean + slope * (time + ahead - meanTime) >= temperature;
+      return square > 0 ? product / square : 0;
     }
   }
 }

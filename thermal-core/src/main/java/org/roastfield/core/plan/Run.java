@@ -11,6 +11,10 @@ import org.roastfield.core.ensemble.MemberStatus;
 final class Run {
 
   final double[] firstSear;
+
+  /** The look at the display; empty if there is none. */
+  final double[] check;
+
   final double[] near;
   final double[] pull;
   final double[] pause;
@@ -45,6 +49,7 @@ final class Run {
     this.course = course;
     int members = result.size();
     firstSear = course.firstSear < 0 ? new double[members] : ends(course.firstSear);
+    check = course.check < 0 ? new double[0] : ends(course.check);
     near = ends(course.near);
     pull = ends(course.pull);
     pause = ends(course.pause);

@@ -15,6 +15,12 @@ final class Scan {
   /** Readings are weighed on whole multiples of this, from 0 °C [K]. */
   private static final double MESH = 0.1;
 
+  /**
+   * A cook that misses the promised window counts as one whose core is this far short of the wish
+   * [K]: a band of doneness; assumed.
+   */
+  private static final double MISSED = 3;
+
   /** Gain of a loss for which a rule may be less simple: assumed. */
   private static final double WORTH_IT = 0.98;
 
@@ -25,6 +31,9 @@ final class Scan {
 
   /** Largest lack of a chance demanded by a minimum, of each candidate. */
   private final List<Double> shortages = new ArrayList<>();
+
+  /** Expected loss of each candidate, with that of missing the promised window. */
+  private final List<Double> costs = new ArrayList<>();
 
   /**
    * @param ahead how long the rise of the display is drawn on [s]
@@ -47,8 +56,8 @@ final class Scan {
     for (double other : aheads) {
       Scan scan = new Scan(request, nodes, other);
       if (scan.best().isPresent() && best.best().isPresent()) {
-        double loss = scan.best().get().expectedLoss();
-        best = loss < WORTH_IT * best.best().get().expectedLoss() ? scan : best;
+        double cost = scan.costOf(scan.best().get());
+        best = cost < WORTH_IT * best.costOf(best.best().get()) ? scan : best;
       }
     }
     return best;
@@ -64,6 +73,10 @@ final class Scan {
     double arrives = nodes.reached(pullAt(reading));
     Tally tally = Tally.of(cores, request);
     shortages.add(tally.shortage());
+    CoreWish wish = request.wish();
+    double missed = request.loss().of(wish.middle() - MISSED, wish);
+    double chance = Pace.chanceOfWindow(nodes.ready(pullAt(reading)), request.service());
+    costs.add(tally.expectedLoss() + (1 - chance) * missed);
     boolean allowed = arrives >= request.service().chance() && tally.meetsMinima();
     return new Candidate(
         reading,
@@ -75,19 +88,33 @@ final class Scan {
         allowed);
   }
 
+  /** The allowed candidate of least loss, or else the one nearest to that. */
+  Candidate chosen() {
+    return best().orElseGet(this::nearest);
+  }
+
+  /** Possible lead of the draws that go by the rule of a reading [s]. */
+  double lead(double reading) {
+    return Pace.possibleLead(nodes.ready(pullAt(reading)), request.service());
+  }
+
   List<Candidate> candidates() {
     return candidates;
   }
 
-  /** Allowed candidate of least expected loss. */
+  /** Allowed candidate of least expected loss, that of missing the window with it. */
   Optional<Candidate> best() {
     @Nullable Candidate best = null;
     for (Candidate one : candidates) {
-      if (one.allowed() && (best == null || one.expectedLoss() < best.expectedLoss())) {
+      if (one.allowed() && (best == null || costOf(one) < costOf(best))) {
         best = one;
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private double costOf(Candidate candidate) {
+    return costs.get(candidates.indexOf(candidate));
   }
 
   /**

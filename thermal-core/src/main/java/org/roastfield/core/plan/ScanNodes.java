@@ -18,6 +18,9 @@ final class ScanNodes {
 
   private final boolean[][] arrived;
 
+  /** When rested, of each reading and draw [s]; infinite if never. */
+  private final double[][] ready;
+
   private final double[] reached;
   private final double[] middleRates;
 
@@ -32,6 +35,7 @@ final class ScanNodes {
     cores = new double[readings.length][run.cores.length][computed.length];
     rates = new double[readings.length][computed.length];
     arrived = new boolean[readings.length][computed.length];
+    ready = new double[readings.length][computed.length];
     reached = new double[readings.length];
     middleRates = new double[readings.length];
     for (int k = 0; k < readings.length; k++) {
@@ -41,6 +45,7 @@ final class ScanNodes {
           cores[k][s][i] = run.cores[s][at];
         }
         boolean there = run.pull[at] < Double.POSITIVE_INFINITY && run.pull[at] > run.near[at];
+        ready[k][i] = run.ready[at];
         arrived[k][i] = run.pull[at] < Double.POSITIVE_INFINITY;
         rates[k][i] = there ? Plan.AHEAD / (run.pull[at] - run.near[at]) : 0;
         reached[k] += run.pull[at] < Double.POSITIVE_INFINITY ? 1.0 / computed.length : 0;
@@ -99,6 +104,19 @@ final class ScanNodes {
       }
     }
     return result;
+  }
+
+  /** When the draws that go by a rule are rested [s]; infinite for those that never are. */
+  double[] ready(Pull pull) {
+    double[] times = new double[rates[0].length];
+    for (int i = 0; i < times.length; i++) {
+      double reading = readingOf(pull, i);
+      int k = above(reading);
+      double later = ready[k][i];
+      boolean both = later < Double.POSITIVE_INFINITY;
+      times[i] = both ? ready[k - 1][i] + share(reading, k) * (later - ready[k - 1][i]) : later;
+    }
+    return times;
   }
 
   /** Reading at which a draw meets a rule: a few steps of a contraction. */

@@ -2,6 +2,7 @@ package org.roastfield.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
@@ -109,7 +110,7 @@ public final class SearPlanner {
   private SearOutcome outcome(PlanRequest request, SearSchedule schedule, double held) {
     ParameterPoint point = middle(request.prior());
     PlannedCook cook = request.cook().searedBy(schedule, point);
-    Course course = new Course(cook.roles());
+    Course course = new Course(cook.roles(), false);
     Member member = Member.of(cook.at(point), Probe.CORE);
     double rest = request.service().leastRest() + held;
     double start = member.cook().cut().startTemperature() + LEAST_RISE;
@@ -156,7 +157,7 @@ public final class SearPlanner {
   }
 
   private static Cook cookTo(Course course, Member member, double tip, double rest) {
-    return course.whole(member, tip, tip - Plan.AHEAD, rest, 0);
+    return course.whole(member, Optional.empty(), tip, tip - Plan.AHEAD, rest, 0);
   }
 
   /** Pull at which the final core is as wished, or the least possible one [K]. */

@@ -1,5 +1,6 @@
 package org.roastfield.core.plan;
 
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
@@ -76,7 +77,7 @@ public final class WhatIf {
     }
     ParameterPoint middle = SearPlanner.middle(request.prior());
     ParameterPoint none = ParameterPoint.empty().with(AMOUNT, 0, Math.abs(amount));
-    Course course = new Course(request.cook().roles());
+    Course course = new Course(request.cook().roles(), false);
     Function<ParameterPoint, Cook> cook =
         at -> cook(course, request, plan, change.apply(at.value(AMOUNT)), middle);
     EnsembleSensitivities by = simulator.sensitivities(cook.apply(none), 1, member -> none, cook);
@@ -136,7 +137,13 @@ public final class WhatIf {
     Cook cook = changed.at(point);
     Member member = Member.of(cook, changed.probeOf(cook));
     double tip = member.atTip(plan.reading(), 0, 0);
-    return course.whole(member, tip, tip - Plan.AHEAD, request.service().leastRest(), plan.lead());
+    return course.whole(
+        member,
+        Optional.empty(),
+        tip,
+        tip - Plan.AHEAD,
+        request.service().leastRest(),
+        plan.lead());
   }
 
   private static int hottest(EnsembleSensitivities by, Course course) {

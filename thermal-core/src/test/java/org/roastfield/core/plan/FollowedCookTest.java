@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.cook.Cook;
@@ -21,6 +22,7 @@ class FollowedCookTest {
   private static FollowedCook.Truth truth(Cook cook, double noise) {
     return new FollowedCook.Truth(
         cook,
+        hotter -> cook,
         REQUEST.cook().roles(),
         REQUEST.cook().probeOf(cook),
         Signal.constant(293),
@@ -46,7 +48,9 @@ class FollowedCookTest {
       Cook drawn =
           REQUEST.cook().at(REQUEST.prior().parameters().point(REQUEST.prior().draw(random)));
       PullRule rule = PullRule.of(plan.pull());
-      cooks.add(FollowedCook.by(rule, truth(drawn, 0), REQUEST.service().leastRest(), plan.lead()));
+      cooks.add(
+          FollowedCook.by(
+              rule, plan.check(), truth(drawn, 0), REQUEST.service().leastRest(), plan.lead()));
     }
     Spread core = plan.finalCore();
     assertShare(
@@ -67,8 +71,10 @@ class FollowedCookTest {
 
   @Test
   void displayThatShowsMore_isPulledEarlier_andColder() {
-    FollowedCook right = FollowedCook.by(PullRule.atReading(325), truth(middle(), 0), 900, 14_000);
-    FollowedCook high = FollowedCook.by(PullRule.atReading(325), truth(middle(), 2), 900, 14_000);
+    FollowedCook right =
+        FollowedCook.by(PullRule.atReading(325), Optional.empty(), truth(middle(), 0), 900, 14_000);
+    FollowedCook high =
+        FollowedCook.by(PullRule.atReading(325), Optional.empty(), truth(middle(), 2), 900, 14_000);
     assertTrue(high.pull() < right.pull() - 300);
     assertTrue(high.finalCore() < right.finalCore());
     assertEquals(right.pull() + 200 + 900, right.ready(), 1e-6);
@@ -77,14 +83,14 @@ class FollowedCookTest {
 
   @Test
   void readingThatNeverComes_isSaid() {
-    FollowedCook never = FollowedCook.by(PullRule.atReading(400), truth(middle(), 0), 900, 14_000);
+    FollowedCook never =
+        FollowedCook.by(PullRule.atReading(400), Optional.empty(), truth(middle(), 0), 900, 14_000);
     assertEquals(Double.POSITIVE_INFINITY, never.ready(), 0);
   }
 
   @Test
   void paceOfTheDisplay_decides() {
     Pull pull = new Pull(330, 1200);
-    assertEquals(330 - 1200 * 5.0 / 1000, pull.reading(1000), 1e-12);
     PullRule rule = PullRule.of(pull);
     double time = 0;
     while (!rule.pulls(time, 280 + 0.005 * time)) {

@@ -176,6 +176,25 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
     return parts.words();
   }
 
+  /** Whether its gentle heat can be kept hotter or cooler than stated. */
+  public boolean hasFire() {
+    return strays();
+  }
+
+  /**
+   * Numbers of the same cook on a fire so much hotter, as the chamber's probe shows it.
+   *
+   * @param point of a cook that {@link #hasFire}
+   * @param kelvin hotter than stated, negative for cooler [K]
+   */
+  public ParameterPoint hotter(ParameterPoint point, double kelvin) {
+    Parameter bias = CookParameters.AIR_BIAS;
+    if (!point.has(bias.id())) {
+      return point.with(bias.id(), -kelvin, bias.spread());
+    }
+    return point.moved(point.index(bias.id()), point.value(bias.id()) - kelvin);
+  }
+
   /** All numbers of this cook that can make a difference to it, with their priors. */
   public ParameterSet parameters() {
     ParameterSet set = ParameterSet.empty();

@@ -11,6 +11,7 @@ import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.outcome.CookedCut;
 import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.parameter.ParameterPoint;
+import org.roastfield.core.plan.Fires;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Minimum;
 import org.roastfield.core.plan.Plan;
@@ -184,7 +185,12 @@ public final class PlanMaker {
             .map(one -> List.of(new Minimum(one.core(), one.chance())))
             .orElse(List.of());
     String probe = cook.channels().isEmpty() ? "core" : cook.probe(cook.channels().get(0));
-    return PlanRequest.of(new PlannedCook(cook, roles, probe), belief.prior(), wish.wish())
+    PlannedCook stated = new PlannedCook(cook, roles, probe);
+    PlannedCook planned =
+        cook.hasFire()
+            ? stated.with(Fires.of(kelvin -> point -> cook.apply(cook.hotter(point, kelvin))))
+            : stated;
+    return PlanRequest.of(planned, belief.prior(), wish.wish())
         .with(times.service(file, Double.NEGATIVE_INFINITY))
         .withMinima(minima)
         .withStations(taper.map(thirds -> thirds.others(this::hotter, 0)).orElse(List.of()))

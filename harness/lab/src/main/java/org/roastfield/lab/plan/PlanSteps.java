@@ -86,6 +86,7 @@ final class PlanSteps {
       case LIGHT -> "light the fire";
       case FIRST_SEAR -> "sear first, " + sear();
       case ON -> "on the gentle heat";
+      case CHECK -> check();
       case NEAR -> "display at " + scale.text(plan.reading() - Plan.AHEAD) + ": get ready";
       case PULL -> "off the gentle heat at " + scale.text(plan.reading());
       case SEAR -> "sear: " + sear();
@@ -94,6 +95,10 @@ final class PlanSteps {
       case READY -> "rested enough";
       case CARVE -> "carve";
     };
+  }
+
+  private String check() {
+    return "display at " + scale.text(plan.check().orElseThrow().reading()) + ": look at the clock";
   }
 
   private static String amount(SaltPlan salted) {

@@ -5,6 +5,7 @@ import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.plan.CoreLoss;
 import org.roastfield.core.plan.CoreWish;
+import org.roastfield.core.plan.Fires;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.PlannedCook;
@@ -21,7 +22,6 @@ final class Oracle {
   /** How near a final core has to be [K]. */
   static final double CLOSE = 2;
 
-  private static final double TIE = 0.02;
   private static final int DRAWS = 60;
   private static final Prior WEATHER = Prior.of(StrayingAir.parameters());
 
@@ -35,12 +35,16 @@ final class Oracle {
       EnsembleSimulator simulator) {
     PlannedCook known =
         new PlannedCook(
-            weather -> truth.smooth(kind, with(point, weather), seed), kind.roles(), kind.probe());
-    CoreLoss counted =
-        (core, wish) -> {
-          double miss = core - wish.middle();
-          return (Math.abs(miss) > CLOSE ? 1 : 0) + TIE * miss * miss;
-        };
+                weather -> truth.smooth(kind, with(point, weather), seed),
+                kind.roles(),
+                kind.probe())
+            .with(
+                Fires.of(
+                    kelvin ->
+                        weather ->
+                            truth.smooth(
+                                kind, kind.planned().hotter(with(point, weather), kelvin), seed)));
+    CoreLoss counted = CoreLoss.squares(1, 1);
     return Planner.with(simulator)
         .plan(
             PlanRequest.of(known, WEATHER, CoreWish.of(kind.wish()))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -14,7 +15,9 @@ import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.ParameterPoint;
+import org.roastfield.core.plan.CoreLoss;
 import org.roastfield.core.plan.CoreWish;
+import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.FollowedCook;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
@@ -60,16 +63,8 @@ public final class PlanTrial {
   private final ExecutorService executor;
   private final long seed;
   private final List<TrialKind> kinds = new ArrayList<>();
-  private final List<Plans> plans;
+  private final List<Plan> plans;
   private final double pace;
-
-  /**
-   * Plans of a cook.
-   *
-   * @param usual pulls at a reading, as the plan command does
-   * @param paced pulls by the pace of the display
-   */
-  private record Plans(Plan usual, Plan paced) {}
 
   /**
    * Plans every kind of cook on a cooker without logs.
@@ -79,16 +74,16 @@ public final class PlanTrial {
   public PlanTrial(ExecutorService executor, long seed) {
     this.executor = executor;
     this.seed = seed;
-    List<Callable<Plans>> planning = new ArrayList<>();
+    List<Callable<Plan>> planning = new ArrayList<>();
     for (int number = 0; number < TrialKind.COUNT; number++) {
       TrialKind kind = TrialKind.of(number);
       kinds.add(kind);
-      planning.add(() -> plans(kind, CookerBelief.population(kind.planned()).prior(), DRAWS));
+      planning.add(() -> plan(kind, CookerBelief.population(kind.planned()).prior(), DRAWS));
     }
     this.plans = all(planning);
     double sum = 0;
     for (int number = 0; number < kinds.size(); number++) {
-      Plan plan = plans.get(number).usual();
+      Plan plan = plans.get(number);
       double ready = plan.lead() + plan.milestone(Milestone.Kind.READY).time().median();
       sum += ready / kinds.get(number).weight() / kinds.size();
     }
@@ -144,7 +139,7 @@ public final class PlanTrial {
       int number = random.nextInt(kinds.size());
       TrialKind kind = kinds.get(number);
       Prior belief = CookerBelief.of(profile, kind.planned()).prior();
-      Plans plan = plans(kind, belief, DRAWS_AFTER_LOGS);
+      Plan plan = plan(kind, belief, DRAWS_AFTER_LOGS);
       ParameterPoint point = onSameCooker(own, draw(kind, random));
       tried.add(tried(cooker, number, plan, truth, point, random.nextLong()));
     }
@@ -178,22 +173,23 @@ public final class PlanTrial {
     return point;
   }
 
-  private Plans plans(TrialKind kind, Prior belief, int draws) {
+  private Plan plan(TrialKind kind, Prior belief, int draws) {
     PlanRequest request =
         PlanRequest.of(kind.forPlanner(), belief, CoreWish.of(kind.wish()))
+            .with(CoreLoss.squares(1, 1))
             .with(SERVICE)
             .withDraws(draws, seed);
-    Planner planner = Planner.with(SIMULATOR);
-    return new Plans(planner.plan(request), planner.byPace().plan(request));
+    return Planner.with(SIMULATOR).plan(request);
   }
 
   private Tried tried(
-      int cooker, int number, Plans plans, TrialTruth model, ParameterPoint point, long noise) {
+      int cooker, int number, Plan plan, TrialTruth model, ParameterPoint point, long noise) {
     TrialKind kind = kinds.get(number);
     Cook cook = model.cook(kind, point, noise);
     FollowedCook.Truth truth =
         new FollowedCook.Truth(
             cook,
+            kelvin -> model.cook(kind, kind.planned().hotter(point, kelvin), noise),
             kind.roles(),
             cook.probes().get(0),
             Signal.constant(290),
@@ -203,23 +199,28 @@ public final class PlanTrial {
     double wish = kind.wish();
     Plan known = Oracle.plan(kind, model, point, noise, SIMULATOR);
     Map<Tried.Rule, Tried.Result> results = new EnumMap<>(Tried.Rule.class);
-    results.put(Tried.Rule.PLAN, result(plans.usual(), truth));
-    results.put(Tried.Rule.PACED, result(plans.paced(), truth));
+    results.put(Tried.Rule.PLAN, result(plan, truth));
     results.put(Tried.Rule.ORACLE, result(known, truth));
     results.put(
         Tried.Rule.WEIGHT,
         result(PullRule.atTime(lead - TrialKind.SEAR - TrialKind.REST), truth, lead));
     results.put(Tried.Rule.CARRYOVER, result(PullRule.atReading(wish - CARRYOVER), truth, lead));
     results.put(Tried.Rule.LINE, result(PullRule.byStraightLine(wish, AHEAD, WINDOW), truth, lead));
-    return new Tried(cooker, model != TrialTruth.AS_PLANNED, wish, plans.usual(), results);
+    return new Tried(cooker, model != TrialTruth.AS_PLANNED, wish, plan, results);
   }
 
   private static Tried.Result result(Plan plan, FollowedCook.Truth truth) {
-    return result(PullRule.of(plan.pull()), truth, plan.lead());
+    return result(PullRule.of(plan.pull()), plan.check(), truth, plan.lead());
   }
 
+  /** Of a rule of thumb, which leaves the fire alone. */
   private static Tried.Result result(PullRule rule, FollowedCook.Truth truth, double lead) {
-    return new Tried.Result(FollowedCook.by(rule, truth, TrialKind.REST, lead), lead);
+    return result(rule, Optional.empty(), truth, lead);
+  }
+
+  private static Tried.Result result(
+      PullRule rule, Optional<FireCheck> check, FollowedCook.Truth truth, double lead) {
+    return new Tried.Result(FollowedCook.by(rule, check, truth, TrialKind.REST, lead), lead);
   }
 
   private <T> List<T> all(List<Callable<T>> tasks) {

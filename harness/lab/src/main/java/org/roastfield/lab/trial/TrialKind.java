@@ -3,6 +3,7 @@ package org.roastfield.lab.trial;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.plan.Fires;
 import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.Role;
 import org.roastfield.lab.cooker.VariedCook;
@@ -108,7 +109,8 @@ final class TrialKind {
 
   /** The cook for a planner. */
   PlannedCook forPlanner() {
-    return new PlannedCook(planned, roles(), probe());
+    return new PlannedCook(planned, roles(), probe())
+        .with(Fires.of(kelvin -> point -> planned.apply(planned.hotter(point, kelvin))));
   }
 
   /** Name of its display. */

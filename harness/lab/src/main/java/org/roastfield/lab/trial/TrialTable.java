@@ -50,7 +50,8 @@ public final class TrialTable {
           Measure.share("window", Tried::inWindow),
           Measure.share("both", (one, rule) -> one.near(rule) && one.inWindow(rule)),
           Measure.share("in time", Tried::inTime),
-          new Measure("miss K", false, Tried::miss));
+          new Measure("miss K", false, Tried::miss),
+          new Measure("high K", false, Tried::high));
 
   /** All lines. */
   public List<String> lines() {

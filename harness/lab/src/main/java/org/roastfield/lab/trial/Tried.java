@@ -25,8 +25,6 @@ record Tried(int cooker, boolean other, double wish, Plan plan, Map<Rule, Result
   enum Rule {
     /** The plan. */
     PLAN("plan"),
-    /** The plan that waits for the reading which the pace of the display asks for. */
-    PACED("plan by the pace"),
     /** The best rule for someone who knows the numbers of the truth, not its weather. */
     ORACLE("oracle"),
     /** Minutes for a weight: off the heat by the clock. */
@@ -64,6 +62,11 @@ record Tried(int cooker, boolean other, double wish, Plan plan, Map<Rule, Result
   /** Distance of the final core from the wish [K]. */
   double miss(Rule rule) {
     return Math.abs(result(rule).cook().finalCore() - wish);
+  }
+
+  /** Final core less the wish [K]. */
+  double high(Rule rule) {
+    return result(rule).cook().finalCore() - wish;
   }
 
   boolean near(Rule rule) {

@@ -1,0 +1,49 @@
+package org.roastfield.core.plan;
+
+import java.util.List;
+import org.roastfield.core.internal.Check;
+
+/**
+ * A look at the display on the way, which decides how the fire is kept from then on: a cut that got
+ * to a reading late is slow, and gets a hotter fire.
+ *
+ * @param reading of the display [K]
+ * @param until ends of bands of the time at which the display gets there, since the start of the
+ *     cook, in order [s]; the last band has no end
+ * @param hotter by how much hotter than stated the gentle heat is kept after that, one a band [K];
+ *     negative for cooler
+ */
+public record FireCheck(double reading, List<Double> until, List<Double> hotter) {
+
+  /**
+   * @throws IllegalArgumentException if there is not one more change than ends of bands, or these
+   *     are out of order
+   */
+  public FireCheck {
+    Check.positive("reading", reading);
+    until = List.copyOf(until);
+    hotter = List.copyOf(hotter);
+    Check.inRange("number of changes", hotter.size(), until.size() + 1, until.size() + 1);
+    for (int i = 1; i < until.size(); i++) {
+      Check.inRange("until", until.get(i), until.get(i - 1), Double.MAX_VALUE);
+    }
+  }
+
+  /** The same change whenever the display gets there. */
+  static FireCheck always(double reading, double hotter) {
+    return new FireCheck(reading, List.of(), List.of(hotter));
+  }
+
+  /**
+   * By how much hotter the fire is kept [K].
+   *
+   * @param time at which the display got to the reading, since the start of the cook [s]
+   */
+  public double hotterAt(double time) {
+    int band = 0;
+    while (band < until.size() && time > until.get(band)) {
+      band++;
+    }
+    return hotter.get(band);
+  }
+}
