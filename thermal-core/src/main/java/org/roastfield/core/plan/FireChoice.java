@@ -10,9 +10,9 @@ import org.roastfield.core.units.Temperatures;
 
 /**
  * Chooses how the fire is kept from a look at the display on, so that draws are ready in the
- * promised window: the later a draw gets to a reading, the hotter its fire. Each draw is cooked on
- * each fire, its pull drawn on to where its core would be as wished; the bands are those of the
- * greatest share in the window, eq. (97).
+ * promised window: the later a draw gets to a reading, the hotter its fire, the middle one as
+ * stated. Each draw is cooked on each fire, its pull drawn on to where its core would be as wished;
+ * the bands are those of the greatest share in the window, eq. (96).
  */
 final class FireChoice {
 
@@ -27,6 +27,9 @@ final class FireChoice {
 
   /** Gain below which a band more, or a look at all, is not worth it. */
   private static final double WORTH_IT = 0.01;
+
+  /** Share of the draws on each side of the middle one that keep the fire as stated; assumed. */
+  private static final double MIDDLE = 0.2;
 
   private static final int LEADS = 60;
   private static final double MINUTE = 60;
@@ -116,7 +119,8 @@ final class FireChoice {
     for (int i = 0; i < n; i++) {
       int best = 0;
       for (int l = 0; l < levels.length; l++) {
-        double own = worth(l, order[i], lead);
+        boolean middle = Math.abs(i - 0.5 * n) < MIDDLE * n && levels[l] != 0;
+        double own = middle ? Double.NEGATIVE_INFINITY : worth(l, order[i], lead);
         if (i > 0) {
           best = value[i - 1][l] > value[i - 1][best] ? l : best;
           double switched = value[i - 1][best] - WORTH_IT * n;

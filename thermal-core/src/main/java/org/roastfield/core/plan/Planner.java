@@ -41,9 +41,9 @@ public final class Planner {
    * Leads that differ by less count as alike [s]. A core goes on rising until it is carved, so that
    * a reading is weighed for the lead that it leads to; and how often that is done again.
    */
-  private static final double NEAR_LEAD = 300;
+  private static final double NEAR_LEAD = 180;
 
-  private static final int MOST_LEADS = 2;
+  private static final int MOST_LEADS = 5;
 
   /** Corrections of a decision by a part of the draws that does not hold in all of them. */
   private static final int MOST_CORRECTIONS = 3;

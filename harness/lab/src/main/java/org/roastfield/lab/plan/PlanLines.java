@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Minimum;
 import org.roastfield.core.plan.Plan;
@@ -19,6 +20,8 @@ import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What a plan says beside its timetable. */
 final class PlanLines {
+
+  private static final double TEN_MINUTES = 600;
 
   /** Widths that grow by less than this factor are alike, for so few draws. */
   private static final double WIDER = 1.05;
@@ -94,6 +97,58 @@ final class PlanLines {
             + chance(plan.chanceOver())
             + minima,
         "");
+  }
+
+  /**
+   * How the readings on the way decide: the look at the display, and the pull by its pace.
+   *
+   * @param clock that times are told by
+   */
+  List<PlanLine> rules(PlanClock clock) {
+    List<PlanLine> lines = new ArrayList<>();
+    plan.check().ifPresent(check -> lines.add(new PlanLine("fire", fire(check, clock), "")));
+    if (plan.pull().ahead() > 0) {
+      lines.add(new PlanLine("off the heat", paces(), ""));
+    }
+    return lines;
+  }
+
+  private String fire(FireCheck check, PlanClock clock) {
+    StringBuilder text = new StringBuilder("display at ");
+    text.append(scale.text(check.reading()));
+    for (int band = 0; band < check.hotter().size(); band++) {
+      boolean last = band == check.until().size();
+      String until =
+          last ? "" : Words.clock(Words.minute(clock.at(check.until().get(band) - plan.lead())));
+      text.append(band == 0 ? " " : ", ")
+          .append(last ? (band == 0 ? "in any case" : "later") : "by " + until)
+          .append(": ")
+          .append(kept(check.hotter().get(band)));
+    }
+    return text.toString();
+  }
+
+  private String kept(double hotter) {
+    return hotter == 0
+        ? "as it is"
+        : String.format(
+                Locale.ROOT,
+                "%.0f %s",
+                scale.difference(Math.abs(hotter)),
+                scale == TemperatureScale.FAHRENHEIT ? "°F" : "K")
+            + (hotter > 0 ? " hotter" : " cooler");
+  }
+
+  /** Readings at three paces. */
+  private String paces() {
+    double middle = plan.pull().target() - plan.reading();
+    List<String> paces = new ArrayList<>();
+    for (double share : new double[] {0.5, 1, 1.5}) {
+      double rise = share * middle / plan.pull().ahead() * TEN_MINUTES;
+      double reading = plan.pull().target() - share * middle;
+      paces.add("at " + scale.text(reading) + " where it rose " + scale.differenceText(rise));
+    }
+    return String.join(", ", paces) + " in ten minutes";
   }
 
   private String wished() {

@@ -138,6 +138,7 @@ public final class PlanMaker {
     List<PlanLine> statements =
         new ArrayList<>(
             lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt));
+    statements.addAll(2, lines.rules(times.clock().moved(moved)));
     taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
     taper.flatMap(thirds -> lie(thirds, request)).ifPresent(statements::add);
     fire.map(one -> one.line(fireReady)).ifPresent(statements::add);

@@ -19,6 +19,9 @@ final class PlanSteps {
 
   private static final String MOVE =
       "Decided by the clock. Later than its slack, everything after it moves along, service too.";
+  private static final String CHECK =
+      "The time at which the display gets there tells how fast this cut is: keep the fire as “fire”"
+          + " says for that time.";
   private static final String READING =
       "Go by the display, not by the clock. Late: a hotter fire, or serve later. Early: go on, and"
           + " keep it warm after the rest.";
@@ -72,10 +75,14 @@ final class PlanSteps {
         what(milestone.kind(), salt),
         milestone.time(),
         salting ? Double.POSITIVE_INFINITY : milestone.slack(),
-        salting ? "late: it reaches less deep" : slips(milestone.rule()),
+        salting
+            ? "late: it reaches less deep"
+            : milestone.kind() == Milestone.Kind.CHECK
+                ? "late: a hotter fire"
+                : slips(milestone.rule()),
         salting
             ? "Late: put it on all the same, and it reaches less deep."
-            : advice(milestone.rule()));
+            : milestone.kind() == Milestone.Kind.CHECK ? CHECK : advice(milestone.rule()));
   }
 
   private String what(Milestone.Kind kind, Optional<SaltPlan> salt) {
@@ -88,7 +95,10 @@ final class PlanSteps {
       case ON -> "on the gentle heat";
       case CHECK -> check();
       case NEAR -> "display at " + scale.text(plan.reading() - Plan.AHEAD) + ": get ready";
-      case PULL -> "off the gentle heat at " + scale.text(plan.reading());
+      case PULL ->
+          "off the gentle heat at "
+              + (plan.pull().ahead() > 0 ? "about " : "")
+              + scale.text(plan.reading());
       case SEAR -> "sear: " + sear();
       case REST -> "off the fire, to rest";
       case PEAK -> "core at its hottest";
@@ -98,7 +108,7 @@ final class PlanSteps {
   }
 
   private String check() {
-    return "display at " + scale.text(plan.check().orElseThrow().reading()) + ": look at the clock";
+    return "display at " + scale.text(plan.check().orElseThrow().reading()) + ": see fire";
   }
 
   private static String amount(SaltPlan salted) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.roastfield.core.plan.Candidate;
+import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.SearCheck;
 import org.roastfield.core.plan.SearOutcome;
@@ -23,6 +24,7 @@ import org.roastfield.lab.plan.PlanStep;
 import org.roastfield.lab.plan.Purchase;
 import org.roastfield.lab.plan.SearTable;
 import org.roastfield.lab.plan.SharedFire;
+import org.roastfield.lab.plan.Words;
 
 /** A plan as JSON: datasets/schema/plan.schema.json. What never comes is null. */
 public final class PlanJson {
@@ -73,6 +75,7 @@ public final class PlanJson {
         .put("members_left_out", plan.notBuilt());
     root.set("service", service(sheet));
     root.set("pull", pull(sheet));
+    plan.check().ifPresent(check -> root.set("fire_check", check(check, sheet)));
     root.set("final_core_degC", celsius(plan.finalCore()));
     ArrayNode stations = root.putArray("stations");
     plan.stations().forEach(one -> stations.add(station(one)));
@@ -109,6 +112,8 @@ public final class PlanJson {
     ObjectNode node = Json.object().put("reading_degC", Json.celsius(sheet.plan().reading()));
     node.put("wish_low_degC", Json.celsius(sheet.wish().low()));
     node.put("wish_high_degC", Json.celsius(sheet.wish().high()));
+    node.put("target_degC", Json.celsius(sheet.plan().pull().target()));
+    node.put("drawn_on_s", sheet.plan().pull().ahead());
     ArrayNode weighed = node.putArray("weighed");
     for (Candidate one : sheet.plan().candidates()) {
       ObjectNode candidate = weighed.addObject();
@@ -120,6 +125,20 @@ public final class PlanJson {
           .put("reached", one.reached())
           .put("allowed", one.allowed());
       candidate.set("final_core_degC", celsius(one.finalCore()));
+    }
+    return node;
+  }
+
+  private static ObjectNode check(FireCheck check, PlanSheet sheet) {
+    ObjectNode node = Json.object().put("reading_degC", Json.celsius(check.reading()));
+    ArrayNode bands = node.putArray("bands");
+    for (int band = 0; band < check.hotter().size(); band++) {
+      ObjectNode one = bands.addObject();
+      if (band < check.until().size()) {
+        double until = check.until().get(band) - sheet.plan().lead();
+        one.put("until", Words.minute(sheet.clock().at(until)).toString());
+      }
+      one.put("hotter_K", check.hotter().get(band));
     }
     return node;
   }
