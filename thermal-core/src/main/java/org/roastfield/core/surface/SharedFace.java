@@ -16,7 +16,7 @@ record SharedFace(double share, SurfaceLaw on, SurfaceLaw off) implements Surfac
     Check.inRange("share", share, 0, 1);
     if (on instanceof RememberingLaw || off instanceof RememberingLaw) {
       throw new IllegalArgumentException(
-          "laws that share a face must carry nothing along: give the drying face the shared laws"
+          "laws that share a face must carry nothing along: turn a face that dries (Turns.rolls)"
               + " instead, were "
               + on
               + " and "

@@ -9,7 +9,7 @@ import org.roastfield.core.internal.Check;
  * <p>The defaults were chosen, one set for all, on a nine-hour cook, a rib roast and two small
  * blocks in a hot oven; they are assumed for any other food. Decision 15 has the numbers.
  *
- * @param capacity C [kg/m²]: most that stays, and what a fresh cut holds; 0.6 is the water of 0.8
+ * @param capacity C [kg/m²]: most that stays, and what a fresh cut holds; 0.9 is the water of 1.2
  *     mm
  * @param halfWet W½ [kg/m²]: water at which the face evaporates half of what a wet one would
  * @param supply S at 65 °C to a face without water [kg/(m²·s)]

@@ -4,7 +4,7 @@ import org.roastfield.core.internal.Check;
 
 /**
  * What is wrapped around a cut or laid over it, as factors on the exchange of the bare face, eq.
- * (24). The wrap has no heat capacity, and what lies under it is one still gap.
+ * (56). The wrap has no heat capacity, and what lies under it is one still gap.
  *
  * @param name shown
  * @param radiation factor on the emissivity, in [0, 1]

@@ -10,7 +10,7 @@ import org.roastfield.core.reference.RadialMode;
 import org.roastfield.core.reference.RobinSeries;
 
 /**
- * What one space coordinate costs, section 7 of {@code docs/model.md}: the exact solution of a
+ * What one space coordinate costs, section 6 of {@code docs/model.md}: the exact solution of a
  * finite body is the product of those of the directions.
  */
 class NeglectedEdgesTest {
