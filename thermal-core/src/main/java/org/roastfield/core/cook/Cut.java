@@ -21,30 +21,27 @@ public record Cut(Shape shape, Material material, double startTemperature) {
    */
   public Cut {
     Check.positive("startTemperature", startTemperature);
-    if (startTemperature <= material.freezingPoint()) {
+    double least = Math.max(material.freezingPoint(), material.lowest());
+    if (startTemperature <= material.freezingPoint() || startTemperature < least) {
       throw new IllegalArgumentException(
-          "startTemperature must be above "
-              + kelvinAndCelsius(material.freezingPoint())
-              + ", where "
+          "startTemperature must be "
+              + (least == material.freezingPoint() ? "above " : "at least ")
+              + kelvinAndCelsius(least)
+              + " for "
               + material.name()
-              + " begins to freeze, was "
+              + ", was "
               + kelvinAndCelsius(startTemperature)
               + "; freezing and thawing are not represented: thaw the cut fully, in the cold, and"
               + " state the temperature in its middle");
     }
-    if (!(startTemperature >= material.lowest() && startTemperature <= material.highest())) {
+    if (!(startTemperature <= material.highest())) {
       throw new IllegalArgumentException(
-          "startTemperature must be in ["
-              + material.lowest()
-              + ", "
-              + material.highest()
-              + "] K for "
+          "startTemperature must be at most "
+              + kelvinAndCelsius(material.highest())
+              + ", up to which the properties of "
               + material.name()
-              + ", was "
-              + startTemperature
-              + " K ("
-              + Temperatures.toCelsius(startTemperature)
-              + " °C); freezing and thawing are not represented: thaw the cut first");
+              + " are known, was "
+              + kelvinAndCelsius(startTemperature));
     }
   }
 

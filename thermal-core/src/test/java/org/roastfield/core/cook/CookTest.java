@@ -95,16 +95,21 @@ class CookTest {
   void frozenCut_isRefusedWithAdvice() {
     Material loin = ChoiOkos.material("loin", Composition.ofMeat(0.72, 0.21, 0.06, 0.01));
     assertRefused(
-        "startTemperature must be in [272.15, 423.15] K for loin, was 255.14999999999998 K"
-            + " (-18.0 °C); freezing and thawing are not represented: thaw the cut first",
+        "startTemperature must be at least 272.15 K (-1.00 °C) for loin, was 255.15 K (-18.00 °C);"
+            + " freezing and thawing are not represented: thaw the cut fully, in the cold, and"
+            + " state the temperature in its middle",
         () -> new Cut(Slab.ofThickness(0.05), loin, Temperatures.celsius(-18)));
+    assertRefused(
+        "startTemperature must be at most 423.15 K (150.00 °C), up to which the properties of loin"
+            + " are known, was 433.15 K (160.00 °C)",
+        () -> new Cut(Slab.ofThickness(0.05), loin, Temperatures.celsius(160)));
   }
 
   @Test
   void cutAtItsFreezingPoint_isRefusedWithAdvice() {
     Material cauliflower = Materials.named("cauliflower").material();
     assertRefused(
-        "startTemperature must be above 272.35 K (-0.80 °C), where cauliflower begins to freeze,"
+        "startTemperature must be above 272.35 K (-0.80 °C) for cauliflower,"
             + " was 272.35 K (-0.80 °C); freezing and thawing are not represented: thaw the cut"
             + " fully, in the cold, and state the temperature in its middle",
         () -> new Cut(Slab.ofThickness(0.05), cauliflower, cauliflower.freezingPoint()));

@@ -60,20 +60,13 @@ final class CutReader {
     Entry start = section.required("start-temperature");
     facts.add(new Fact("start temperature", start.text()));
     double startTemperature = start.quantity(Dimension.TEMPERATURE, 173.15, 373.15);
-    if (startTemperature <= material.freezingPoint()) {
+    if (startTemperature <= material.freezingPoint() || startTemperature < ChoiOkos.LOWEST) {
+      boolean freezes = material.freezingPoint() >= ChoiOkos.LOWEST;
       throw start.error(
-          "above "
-              + Dimension.TEMPERATURE.text(material.freezingPoint())
-              + ", where "
-              + material.name()
-              + " begins to freeze: freezing and thawing are not represented, so thaw the cut fully,"
-              + " in the cold, and state the temperature in its middle");
-    }
-    if (!(startTemperature >= ChoiOkos.LOWEST)) {
-      throw start.error(
-          "at least "
-              + Dimension.TEMPERATURE.text(ChoiOkos.LOWEST)
-              + ", since freezing and thawing are not represented: thaw the cut first");
+          (freezes ? "above " : "at least ")
+              + Dimension.TEMPERATURE.text(Math.max(material.freezingPoint(), ChoiOkos.LOWEST))
+              + ": freezing and thawing are not represented, so thaw the cut fully, in the cold,"
+              + " and state the temperature in its middle");
     }
     ShapeReader form = new ShapeReader(section, substance.densityAt(startTemperature), facts);
     Shape shape = form.shape();

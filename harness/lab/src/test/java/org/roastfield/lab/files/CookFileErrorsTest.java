@@ -97,8 +97,9 @@ class CookFileErrorsTest {
         arguments(
             "start-temperature: 5 °C",
             "start-temperature: -18 °C",
-            "9:22: found \"-18 °C\", expected at least -1 °C, since freezing and thawing are not"
-                + " represented: thaw the cut first"),
+            "9:22: found \"-18 °C\", expected at least -1 °C: freezing and thawing are not"
+                + " represented, so thaw the cut fully, in the cold, and state the temperature in"
+                + " its middle"),
         arguments(
             "{air: 20 °C, heat",
             "{air: 20 °C, humidity-ratio: 0.05, heat",
@@ -192,14 +193,15 @@ class CookFileErrorsTest {
         arguments(
             "start-temperature: 5 °C\n  material: " + material,
             "start-temperature: -18 °C\n  material: beef loin",
-            "9:22: found \"-18 °C\", expected above -1.7 °C, where beef loin begins to freeze:"
-                + " freezing and thawing are not represented, so thaw the cut fully, in the cold,"
-                + " and state the temperature in its middle"),
+            "9:22: found \"-18 °C\", expected at least -1 °C: freezing and thawing are not"
+                + " represented, so thaw the cut fully, in the cold, and state the temperature in"
+                + " its middle"),
         arguments(
             "start-temperature: 5 °C\n  material: " + material,
             "start-temperature: -1.5 °C\n  material: beef loin",
-            "9:22: found \"-1.5 °C\", expected at least -1 °C, since freezing and thawing are not"
-                + " represented: thaw the cut first"));
+            "9:22: found \"-1.5 °C\", expected at least -1 °C: freezing and thawing are not"
+                + " represented, so thaw the cut fully, in the cold, and state the temperature in"
+                + " its middle"));
   }
 
   static Stream<Arguments> ends() {
