@@ -123,9 +123,11 @@ public final class CookerSearch {
           "at least one number of the cooker must be free, such as convection");
     }
     CookModel model = logs.model(simulator);
+    // What older logs said stays as it is, wherever the new ones are: a forecast beyond the range
+    // of validity is in more doubt, evidence from there is not.
     Prior prior =
         before
-            .map(profile -> profile.within(logs.parameters(), inside(profile, cases)))
+            .map(profile -> profile.within(logs.parameters(), true))
             .orElseGet(() -> Prior.of(logs.parameters()));
     computed = 0;
     ForwardModel counted =
@@ -168,10 +170,6 @@ public final class CookerSearch {
   /** What was found before a search was stopped; empty if it was stopped too early for that. */
   public Optional<Found> best() {
     return best;
-  }
-
-  private static boolean inside(CookerProfile profile, List<LoggedCase> cases) {
-    return Reach.of(cases).isIn(profile.validity());
   }
 
   /** Whether a number of the cooker is not like normal ones. */

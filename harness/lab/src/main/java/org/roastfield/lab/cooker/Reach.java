@@ -45,10 +45,6 @@ record Reach(double coolest, double hottest, double thinnest, double thickest) {
     return sum / PLACES;
   }
 
-  boolean isIn(CookerProfile.Validity profile) {
-    return profile.holds(coolest, thinnest) && profile.holds(hottest, thickest);
-  }
-
   CookerProfile.Validity widened() {
     return new CookerProfile.Validity(
         coolest - CookerProfile.Validity.AIR,

@@ -1,6 +1,7 @@
 package org.roastfield.lab.cooker;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.nio.charset.StandardCharsets;
@@ -8,8 +9,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookFileReader;
@@ -39,12 +42,16 @@ class UpdatedProfileTest {
       Set.of("convection", "walls", "convection-of-cook", "size", "wetness");
 
   private static LoggedCase log(long seed) {
+    return log(ScenarioCut.PORK_LOIN, seed);
+  }
+
+  private static LoggedCase log(ScenarioCut cut, long seed) {
     SyntheticCook recipe =
         new SyntheticCook(
-            "syn-loin-" + seed,
-            ScenarioCut.PORK_LOIN,
+            "syn-" + cut.word() + "-" + seed,
+            cut,
             SyntheticCooker.boathouse().get(0),
-            ScenarioCut.PORK_LOIN.setting(),
+            cut.setting(),
             seed,
             SyntheticCook.Split.FIT,
             Set.of());
@@ -55,12 +62,12 @@ class UpdatedProfileTest {
   }
 
   private static CookerProfile learned(Optional<CookerProfile> before, List<LoggedCase> logs) {
-    CookerSearch search =
-        new CookerSearch(
-            before,
-            parameter -> FREE.contains(parameter.id()),
-            Simulator.withDefaults(),
-            progress -> {});
+    return learned(before, logs, parameter -> FREE.contains(parameter.id()));
+  }
+
+  private static CookerProfile learned(
+      Optional<CookerProfile> before, List<LoggedCase> logs, Predicate<Parameter> free) {
+    CookerSearch search = new CookerSearch(before, free, Simulator.withDefaults(), progress -> {});
     CookerSearch.Found found = search.find(logs, 1, false, 1);
     List<String> hashes = Collections.nCopies(logs.size(), "0".repeat(64));
     return search.profile("pit", found, found.belief(), hashes, "as-stated", true);
@@ -73,14 +80,28 @@ class UpdatedProfileTest {
     for (LoggedCase each : logs) {
       updated = Optional.of(learned(updated, List.of(each)));
     }
-    Prior joint = learned(Optional.empty(), logs).belief();
-    Prior chain = updated.orElseThrow().belief();
+    assertSame(learned(Optional.empty(), logs).belief(), updated.orElseThrow().belief());
+    assertEquals(3, updated.orElseThrow().logs().size());
+  }
+
+  /** The second log's cut is so thin that the first's profile does not hold for it. */
+  @Test
+  void otherCut_outsideOfWhatTheProfileHoldsFor_isEvidenceLikeAnyOther() {
+    LoggedCase loin = log(ScenarioCut.PORK_LOIN, 41);
+    LoggedCase strip = log(ScenarioCut.BISON_STRIP, 42);
+    CookerProfile first = learned(Optional.empty(), List.of(loin), any -> true);
+    assertFalse(first.holds(strip.cook()));
+    CookerProfile updated = learned(Optional.of(first), List.of(strip), any -> true);
+    Prior joint = learned(Optional.empty(), List.of(loin, strip), any -> true).belief();
+    assertSame(joint, updated.belief());
+  }
+
+  private static void assertSame(Prior joint, Prior chain) {
     assertEquals(joint.parameters(), chain.parameters());
     for (int p = 0; p < joint.size(); p++) {
       String id = joint.parameters().get(p).id();
       assertEquals(joint.mean()[p], chain.mean()[p], MEAN * joint.spread(p), id);
       assertEquals(joint.spread(p), chain.spread(p), SPREAD * joint.spread(p), id);
     }
-    assertEquals(3, updated.orElseThrow().logs().size());
   }
 }
