@@ -5,7 +5,9 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
@@ -120,6 +122,7 @@ final class CalibrateCommand implements Callable<Integer> {
     for (Path folder : PackageInput.among(folders, 1)) {
       inputs.add(PackageInput.read(folder));
     }
+    refuseTwice(known, inputs);
     try (Interruption interruption = Interruption.ofProcess()) {
       CookerSearch search = search(known, interruption);
       Optional<Calibrated> calibrated = calibrated(search, id, inputs);
@@ -151,6 +154,31 @@ final class CalibrateCommand implements Callable<Integer> {
     return before.isPresent()
         ? Optional.of(CookerProfileJson.read(CookerProfileFile.read(before.get())))
         : Optional.empty();
+  }
+
+  /** No log may speak twice, by what was read and not by its name. */
+  private static void refuseTwice(Optional<CookerProfile> known, List<PackageInput> inputs) {
+    Map<String, String> taken = new HashMap<>();
+    known.ifPresent(
+        profile ->
+            profile
+                .logs()
+                .forEach(
+                    log ->
+                        taken.put(
+                            log.sha256(), "log " + log.name() + " of profile " + profile.id())));
+    for (PackageInput input : inputs) {
+      String same = taken.put(input.hash(), "log " + input.log().facts().name());
+      if (same != null) {
+        throw new BadInputException(
+            "log "
+                + input.log().facts().name()
+                + " has the readings of "
+                + same
+                + ": they would count twice; leave it out, or calibrate all logs together without"
+                + " --cooker");
+      }
+    }
   }
 
   private CookerSearch search(Optional<CookerProfile> known, Interruption interruption) {

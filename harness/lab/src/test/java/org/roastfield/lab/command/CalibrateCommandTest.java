@@ -83,6 +83,29 @@ class CalibrateCommandTest {
   }
 
   @Test
+  void logThatAProfileHas_isRefused_withAdvice() throws IOException {
+    Path made = made("syn-slipway-pork-loin-1");
+    Path out = folder.resolve("pit.json");
+    String[] once = {"calibrate", made.toString(), "--free", "convection", "--out", out.toString()};
+    Run first = run(once);
+    assertEquals(0, first.code(), first.err());
+    Path again = folder.resolve("again.json");
+    Run twice =
+        run("calibrate", made.toString(), "--cooker", out.toString(), "--out", again.toString());
+    assertEquals(2, twice.code());
+    assertEquals(
+        "roastfield: log syn-slipway-pork-loin-1 has the readings of log syn-slipway-pork-loin-1 of"
+            + " profile pit: they would count twice; leave it out, or calibrate all logs together"
+            + " without --cooker\n",
+        twice.err());
+    assertFalse(Files.exists(again));
+    String package1 = made.resolve("syn-slipway-pork-loin-1").toString();
+    Run both = run("calibrate", package1, package1, "--out", again.toString());
+    assertEquals(2, both.code());
+    assertTrue(both.err().contains("would count twice"), both.err());
+  }
+
+  @Test
   void wrongInput_isTwo_andLeavesNothing() {
     Path out = folder.resolve("pit.json");
     Run none = run("calibrate", folder.toString(), "--out", out.toString());
