@@ -17,7 +17,7 @@ import org.roastfield.core.parameter.ParameterPoint;
 public final class WhatIf {
 
   /** Draws that stand for all where no derivatives exist. */
-  private static final int FEW = 50;
+  private static final int FEW = 40;
 
   /** Name of the coordinate that is differentiated by. */
   private static final String AMOUNT = "amount of the change";
@@ -35,9 +35,9 @@ public final class WhatIf {
 
   /** How an effect was found. */
   public enum Method {
-    /** Derivative at the middle of the beliefs times the amount. */
+    /** Derivative at the middle of the beliefs and of the change, times the amount. */
     SENSITIVITY,
-    /** Medians of 50 draws with and without the change, the same draws for both. */
+    /** Medians of 40 draws with and without the change, the same draws for both. */
     FEW_DRAWS,
     /** The same with all draws. */
     ALL_DRAWS
@@ -52,6 +52,7 @@ public final class WhatIf {
    * @param finalCore of the highest core up to carving [K]
    * @param chanceReady chance of having rested by the latest carving, after the change; NaN where
    *     no draws tell
+   * @param draws that told it; 0 where none did
    * @param method how they were found
    */
   public record Effect(
@@ -60,10 +61,13 @@ public final class WhatIf {
       double ready,
       double finalCore,
       double chanceReady,
+      int draws,
       Method method) {}
 
   /**
-   * By derivatives, or where the cook's laws have none, by a few draws.
+   * By derivatives at half the change, or where the cook's laws have none, by a few draws. Times go
+   * with one over what drives them: a derivative without the change is off by the change's share of
+   * the drive, one at half of it by a twelfth of that share's square.
    *
    * @param request of the plan
    * @param plan that is followed
@@ -76,13 +80,13 @@ public final class WhatIf {
       throw new IllegalArgumentException("amount must not be 0, was " + amount);
     }
     ParameterPoint middle = SearPlanner.middle(request.prior());
-    ParameterPoint none = ParameterPoint.empty().with(AMOUNT, 0, Math.abs(amount));
+ParameterPoint half = ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount));
     Course course = new Course(request.cook().roles(), false);
     Function<ParameterPoint, Cook> cook =
         at -> cook(course, request, plan, change.apply(at.value(AMOUNT)), middle);
-    EnsembleSensitivities by = simulator.sensitivities(cook.apply(none), 1, member -> none, cook);
+    EnsembleSensitivities by = simulator.sensitivities(cook.apply(half), 1, member -> half, cook);
     if (by.result().status(0) != MemberStatus.COMPLETED) {
-      return draws(request.withDraws(FEW, request.seed()), plan, change.apply(amount), true);
+      return few(request, plan, change.apply(amount), 0);
     }
     return new Effect(
         amount * by.stageEnd(0, course.near, 0),
@@ -90,19 +94,33 @@ public final class WhatIf {
         amount * by.stageEnd(0, course.sear, 0),
         amount * by.corePeak(0, hottest(by, course), 0),
         Double.NaN,
+        0,
         Method.SENSITIVITY);
   }
 
-  /** By all draws of the request, with and without the change. */
-  public Effect exact(PlanRequest request, Plan plan, PlannedCook changed) {
-    return draws(request, plan, changed, false);
+  /**
+   * By all draws of the request, with and without the change.
+   *
+   * @param changed the cook after the change; the request's own if only the service changes
+   * @param later how much later it is carved than planned when it went on [s], at least 0
+   */
+  public Effect exact(PlanRequest request, Plan plan, PlannedCook changed, double later) {
+    return draws(request, plan, changed, later, Method.ALL_DRAWS);
   }
 
-  private Effect draws(PlanRequest request, Plan plan, PlannedCook changed, boolean few) {
-    Run before = run(request, plan);
-    Run after = run(request.with(changed), plan);
+  /** The same by as few draws as stand for all. */
+  public Effect few(PlanRequest request, Plan plan, PlannedCook changed, double later) {
+    PlanRequest fewer = request.withDraws(FEW, request.seed());
+    return draws(fewer, plan, changed, later, Method.FEW_DRAWS);
+  }
+
+  private Effect draws(
+      PlanRequest request, Plan plan, PlannedCook changed, double later, Method method) {
+    Check.inRange("later", later, 0, Double.MAX_VALUE);
+    Run before = run(request, plan, 0);
+    Run after = run(request.with(changed), plan, later);
     Check.inRange("draws with the change", after.size(), before.size(), before.size());
-    double latest = plan.lead() + request.service().latest();
+    double latest = plan.lead() + later + request.service().latest();
     double inTime = 0;
     for (double ready : after.ready) {
       inTime += ready <= latest ? 1 : 0;
@@ -113,13 +131,15 @@ public final class WhatIf {
         shift(before.ready, after.ready),
         shift(before.finalCore, after.finalCore),
         inTime / after.size(),
-        few ? Method.FEW_DRAWS : Method.ALL_DRAWS);
+        after.size(),
+        method);
   }
 
-  private Run run(PlanRequest request, Plan plan) {
+  private Run run(PlanRequest request, Plan plan, double later) {
     Draws draws = Draws.of(request, simulator);
     draws.learnIfNeeded(plan.reading());
-    return draws.run(draws.size(), plan.reading(), request.service().leastRest(), plan.lead());
+    return draws.run(
+        draws.size(), plan.reading(), request.service().leastRest(), plan.lead() + later);
   }
 
   /** Median of the changes of the draws. */

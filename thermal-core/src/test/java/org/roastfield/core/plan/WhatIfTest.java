@@ -1,6 +1,7 @@
 package org.roastfield.core.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -26,16 +27,49 @@ class WhatIfTest {
   @Test
   void smallChange_bySensitivity_isThatOfTheDraws() {
     WhatIf.Effect estimate = WHAT_IF.estimate(REQUEST, PLAN, WhatIfTest::hotter, 1);
-    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(1));
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(1), 0);
     assertEquals(WhatIf.Method.SENSITIVITY, estimate.method());
     assertEquals(exact.pull(), estimate.pull(), 0.1 * Math.abs(exact.pull()));
     assertEquals(exact.ready(), estimate.ready(), 0.1 * Math.abs(exact.ready()));
     assertEquals(exact.finalCore(), estimate.finalCore(), 0.15 * exact.finalCore());
   }
 
+  /** The amount that plans print: a derivative without the change is a fifth off. */
+  @Test
+  void printedChange_bySensitivity_isThatOfTheDraws() {
+    WhatIf.Effect estimate = WHAT_IF.estimate(REQUEST, PLAN, WhatIfTest::hotter, 15);
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(15), 0);
+    assertEquals(WhatIf.Method.SENSITIVITY, estimate.method());
+    assertEquals(exact.near(), estimate.near(), 0.1 * Math.abs(exact.near()));
+    assertEquals(exact.pull(), estimate.pull(), 0.1 * Math.abs(exact.pull()));
+    assertEquals(exact.ready(), estimate.ready(), 0.1 * Math.abs(exact.ready()));
+  }
+
+  /** What is on already stays as it is; only the chance of having rested by then grows. */
+  @Test
+  void laterService_movesNothingThatIsOn_andIsMoreOftenReady() {
+    WhatIf.Effect later = WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), 3600);
+    assertEquals(0, later.pull(), 0);
+    assertEquals(0, later.ready(), 0);
+    assertTrue(later.chanceReady() > PLAN.chanceReady(), later.toString());
+    WhatIf.Effect promised = WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), 0);
+    assertEquals(PLAN.chanceReady(), promised.chanceReady(), 1e-12);
+  }
+
+  @Test
+  void fewDraws_sayThatTheyAreFew() {
+    assertEquals(WhatIf.Method.FEW_DRAWS, WHAT_IF.few(REQUEST, PLAN, hotter(15), 0).method());
+  }
+
+  @Test
+  void earlierService_isRefused() {
+    assertThrows(
+        IllegalArgumentException.class, () -> WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), -60));
+  }
+
   @Test
   void raisedFire_isReadyEarlier_withMoreCarryover() {
-    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(15));
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(15), 0);
     assertTrue(exact.pull() < -600);
     assertTrue(exact.near() < 0);
     assertTrue(exact.finalCore() > 0);
@@ -44,7 +78,7 @@ class WhatIfTest {
 
   @Test
   void noChange_changesNothing() {
-    WhatIf.Effect none = WHAT_IF.exact(REQUEST, PLAN, hotter(0));
+    WhatIf.Effect none = WHAT_IF.exact(REQUEST, PLAN, hotter(0), 0);
     assertEquals(0, none.pull(), 0);
     assertEquals(0, none.finalCore(), 0);
   }

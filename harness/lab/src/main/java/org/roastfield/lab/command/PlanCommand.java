@@ -84,6 +84,13 @@ final class PlanCommand implements Callable<Integer> {
       description = "Seed of the draws (default: ${DEFAULT-VALUE}).")
   private long seed = 1;
 
+  @Option(
+      names = "--exact",
+      description =
+          "What changes do by all draws, instead of by derivatives or a few; takes some times as"
+              + " long.")
+  private boolean exact;
+
   @Mixin private PlanArguments when = new PlanArguments();
 
   @Mixin private AnswerOptions answer = new AnswerOptions();
@@ -135,6 +142,7 @@ final class PlanCommand implements Callable<Integer> {
             display,
             members,
             seed,
+            exact,
             scale);
     int workers = Runtime.getRuntime().availableProcessors();
     ExecutorService executor = Executors.newFixedThreadPool(workers);
@@ -200,6 +208,7 @@ final class PlanCommand implements Callable<Integer> {
     probe.ifPresent(name -> settings.add(new Setting("probe", name)));
     settings.add(new Setting("members", Integer.toString(members)));
     settings.add(new Setting("seed", Long.toString(seed)));
+    settings.add(new Setting("exact", Boolean.toString(exact)));
     return settings;
   }
 }

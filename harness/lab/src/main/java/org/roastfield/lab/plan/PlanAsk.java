@@ -18,6 +18,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param display the probe that decides when it comes off
  * @param members draws
  * @param seed of the draws
+ * @param exact whether what changes do is found by all draws, instead of by derivatives or a few
  * @param scale of temperatures in words
  */
 public record PlanAsk(
@@ -27,4 +28,5 @@ public record PlanAsk(
     Probe display,
     int members,
     long seed,
+    boolean exact,
     TemperatureScale scale) {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.parameter.CookParameters;
@@ -26,53 +27,62 @@ final class PlanChanges {
   private static final double THICKER = 0.1;
   private static final double WINDIER = 0.5;
   private static final double OPEN = 120;
-
-  /** Draws that tell what an opened lid does, for which there is no derivative. */
-  private static final int FEW = 40;
+  private static final double LATER = 3600;
 
   private final PlanRequest request;
   private final Plan plan;
   private final CookFile file;
   private final List<Role> roles;
-  private final Probe display;
+  private final PlanAsk ask;
   private final WhatIf whatIf;
 
   PlanChanges(
-      PlanRequest request, Plan plan, VariedCook cook, Probe display, EnsembleSimulator simulator) {
+      PlanRequest request, Plan plan, VariedCook cook, PlanAsk ask, EnsembleSimulator simulator) {
     this.request = request;
     this.plan = plan;
     this.file = cook.file();
     this.roles = request.cook().roles();
-    this.display = display;
+    this.ask = ask;
     this.whatIf = WhatIf.with(simulator);
   }
 
   /** Changes that this cook can have; none if the plan's pull may never come. */
-  List<PlanChange> list(TemperatureScale scale) {
+  List<PlanChange> list() {
     List<PlanChange> changes = new ArrayList<>();
     if (!Double.isFinite(plan.milestone(Milestone.Kind.PULL).time().high())) {
       return changes;
     }
     ChangedFile changed = new ChangedFile(file, roles);
     if (changed.hotter(HOTTER).isPresent()) {
-      String what =
-          String.format(
-              Locale.ROOT, "the fire %.0f %s hotter", scale.difference(HOTTER), unit(scale));
+      TemperatureScale scale = ask.scale();
       changes.add(
-          new PlanChange(
-              what,
-              whatIf.estimate(
-                  request,
-                  plan,
-                  amount -> planned(changed.hotter(amount).orElseThrow(), roles),
-                  HOTTER)));
+          change(
+              String.format(
+                  Locale.ROOT, "the fire %.0f %s hotter", scale.difference(HOTTER), unit(scale)),
+              amount -> planned(changed.hotter(amount).orElseThrow(), roles),
+              HOTTER));
     }
     opened(changed).ifPresent(changes::add);
     scaled("wind: half as much convection again", CookParameters.CONVECTION, WINDIER)
         .ifPresent(changes::add);
-    scaled("every length 10 % more than stated", CookParameters.SIZE, THICKER)
-        .ifPresent(changes::add);
+    String what = file.taper().isPresent() ? "its thick end" : "every length";
+    scaled(what + " 10 % more than stated", CookParameters.SIZE, THICKER).ifPresent(changes::add);
+    changes.add(drawn("the table an hour later once it is on", request.cook(), LATER));
     return changes;
+  }
+
+  private PlanChange change(String what, DoubleFunction<PlannedCook> change, double amount) {
+    return ask.exact()
+        ? drawn(what, change.apply(amount), 0)
+        : new PlanChange(what, whatIf.estimate(request, plan, change, amount));
+  }
+
+  private PlanChange drawn(String what, PlannedCook changed, double later) {
+    return new PlanChange(
+        what,
+        ask.exact()
+            ? whatIf.exact(request, plan, changed, later)
+            : whatIf.few(request, plan, changed, later));
   }
 
   private static String unit(TemperatureScale scale) {
@@ -80,7 +90,7 @@ final class PlanChanges {
   }
 
   private PlannedCook planned(CookFile other, List<Role> otherRoles) {
-    return planned(other, otherRoles, display);
+    return planned(other, otherRoles, ask.display());
   }
 
   /** The cook of another file, decided by the same display. */
@@ -96,12 +106,10 @@ final class PlanChanges {
         .opened(times, OPEN)
         .map(
             other ->
-                new PlanChange(
+                drawn(
                     "the lid open twice, two minutes each",
-                    whatIf.exact(
-                        request.withDraws(FEW, request.seed()),
-                        plan,
-                        planned(other, StageRoles.of(other)))));
+                    planned(other, StageRoles.of(other)),
+                    0));
   }
 
   /** A multiplier of the cook times one more than the amount; empty if nothing depends on it. */
@@ -110,18 +118,14 @@ final class PlanChanges {
       return Optional.empty();
     }
     return Optional.of(
-        new PlanChange(
+        change(
             what,
-            whatIf.estimate(
-                request,
-                plan,
-                more ->
-                    request
-                        .cook()
-                        .with(
-                            point ->
-                                request.cook().cooks().apply(scaled(point, parameter.id(), more))),
-                amount)));
+            more ->
+                request
+                    .cook()
+                    .with(
+                        point -> request.cook().cooks().apply(scaled(point, parameter.id(), more))),
+            amount));
   }
 
   private static ParameterPoint scaled(ParameterPoint point, String id, double more) {

@@ -14,6 +14,7 @@ import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.SearCheck;
 import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Spread;
+import org.roastfield.core.plan.WhatIf;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.salting.SaltPlan;
 import org.roastfield.lab.timeline.TemperatureScale;
@@ -222,14 +223,16 @@ final class PlanLines {
   private static PlanLine whatIf(List<PlanChange> changes) {
     List<String> words = new ArrayList<>();
     for (PlanChange change : changes) {
-      double pull = change.effect().pull();
-      words.add(
-          change.what()
-              + ", off "
-              + Words.duration(Math.abs(pull))
-              + (pull < 0 ? " earlier" : " later"));
+      words.add(change.what() + ", " + outcome(change.effect()));
     }
     return new PlanLine("what if", String.join("; ", words), "");
+  }
+
+  private static String outcome(WhatIf.Effect effect) {
+    double pull = effect.pull();
+    return pull == 0 && effect.draws() > 0
+        ? "rested in time in " + Words.chance(effect.chanceReady(), effect.draws())
+        : "off " + Words.duration(Math.abs(pull)) + (pull < 0 ? " earlier" : " later");
   }
 
   private static String widened(String what, double from, double to, DoubleFunction<String> words) {

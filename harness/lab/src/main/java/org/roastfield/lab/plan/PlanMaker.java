@@ -131,8 +131,7 @@ public final class PlanMaker {
     Optional<SearTable> sears =
         SearTable.of(request, held, file.notes().wishes().crust(), this::hotterSear);
     List<PlanChange> changes =
-        new PlanChanges(request.withStations(List.of()), plan, cook, ask.display(), simulator)
-            .list(ask.scale());
+        new PlanChanges(request.withStations(List.of()), plan, cook, ask, simulator).list();
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
     Optional<FireForecast> fire = fire(plan);
     List<PlanLine> statements =

@@ -187,12 +187,15 @@ public final class PlanReport {
               Numbers.signed(effect.pull() / 60, 0),
               Numbers.signed(effect.ready() / 60, 0),
               Numbers.signed(effect.finalCore(), 1),
+              effect.draws() > 0
+                  ? Words.chance(effect.chanceReady(), effect.draws())
+                  : Numbers.NONE,
               change.method()));
     }
     return Table.ofWords(
-        "What changes do to a cook that follows this plan by its display; a later service moves"
-            + " everything along",
-        List.of("if", "off, min", "rested, min", "final core, K", "by"),
+        "What changes do to a cook that follows this plan by its display; ready: in time for the"
+            + " table, where draws tell",
+        List.of("if", "off, min", "rested, min", "final core, K", "ready", "by"),
         rows);
   }
 

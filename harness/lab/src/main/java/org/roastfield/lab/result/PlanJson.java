@@ -287,6 +287,7 @@ public final class PlanJson {
       put(node, "pull_later_s", change.effect().pull(), 1e3);
       put(node, "ready_later_s", change.effect().ready(), 1e3);
       put(node, "final_core_hotter_K", change.effect().finalCore(), 1e4);
+      put(node, "chance_ready", change.effect().chanceReady(), 1e6);
       node.put("method", change.effect().method().name());
     }
   }

@@ -38,6 +38,34 @@ class PlanChoicesTest extends PlanRuns {
         Files.readString(Path.of(out, "plan.html")).contains("a pit of ceramic takes"), "page");
   }
 
+  /** On request all draws tell; else none of them claims to have been all. */
+  @Test
+  void whatIf_isByAllDrawsOnRequest() throws IOException {
+    assertEquals(0, plan(cook).code());
+    JsonNode usual = json().get("what_if");
+    assertEquals(List.of(), complaints());
+    for (JsonNode one : usual) {
+      boolean drawn = one.get("method").asText().equals("FEW_DRAWS");
+      assertTrue(drawn || one.get("method").asText().equals("SENSITIVITY"), one.toString());
+      assertEquals(drawn, one.get("chance_ready").isNumber(), one.toString());
+    }
+    assertEquals(0, plan(cook, "--exact").code());
+    JsonNode exact = json().get("what_if");
+    assertEquals(List.of(), complaints());
+    assertEquals(usual.size(), exact.size());
+    assertTrue(exact.findValuesAsText("what").contains("every length 10 % more than stated"));
+    for (JsonNode one : exact) {
+      assertEquals("ALL_DRAWS", one.get("method").asText());
+      assertTrue(one.get("chance_ready").isNumber(), one.toString());
+    }
+    JsonNode later = exact.get(exact.size() - 1);
+    assertEquals("the table an hour later once it is on", later.get("what").asText());
+    assertEquals(0, later.get("pull_later_s").asDouble(), 0);
+    assertTrue(
+        later.get("chance_ready").asDouble() >= json().at("/chances/ready_by_latest").asDouble(),
+        later.toString());
+  }
+
   @Test
   void statedLead_isKeptBesideAPit() throws IOException {
     String file = write("pit.yaml", withPit("{like: thin-steel}\n  fire-ready: 80 min"));
@@ -152,6 +180,12 @@ class PlanChoicesTest extends PlanRuns {
     assertTrue(halfway < thin.at("/final_core_degC/q50").asDouble(), json().toString());
     assertTrue(middle.get("wish_high_degC").asDouble() <= thin.get("wish_low_degC").asDouble());
     assertTrue(run.out().contains("the display is read in the thick end"), run.out());
+    assertTrue(
+        json()
+            .get("what_if")
+            .findValuesAsText("what")
+            .contains("its thick end 10 % more than stated"),
+        json().get("what_if").toString());
   }
 
   /** Its thin end is to be well done: towards the heat with it. */
