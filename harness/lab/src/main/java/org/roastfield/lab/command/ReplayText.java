@@ -11,6 +11,9 @@ import org.roastfield.lab.timeline.TemperatureScale;
 /** A replay as text for a screen. */
 final class ReplayText {
 
+  /** Share of cooks as far off below which a log is called out of the ordinary: assumed. */
+  private static final double FEW = 0.05;
+
   private ReplayText() {}
 
   static String of(CookFile cook, CookLog log, ReplayResult replay, TemperatureScale scale) {
@@ -48,6 +51,15 @@ final class ReplayText {
             Locale.ROOT,
             "holds %.0f %% of the readings, meant are 80 %%",
             100 * by.inside(replay.core())));
+    table.add(
+        "  as far off",
+        String.format(
+            Locale.ROOT,
+            "%.0f %% of such cooks (whole traces): %s",
+            100 * by.asFarOff(),
+            by.asFarOff() >= FEW
+                ? "what nobody measured of the cut, probe and cooker moves a core as much"
+                : "something stated may be wrong; calibrate with this log says what"));
     table.add(
         "  draws behind it",
         by.drawn()

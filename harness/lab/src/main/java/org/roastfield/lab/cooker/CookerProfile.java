@@ -2,6 +2,7 @@ package org.roastfield.lab.cooker;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.roastfield.core.inference.ErrorModel;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.CookParameters;
@@ -122,6 +123,11 @@ public record CookerProfile(
   /** Whether anything is claimed of a parameter. */
   public boolean isIdentified(int parameter) {
     return contraction(parameter) >= LEAST_CONTRACTION;
+  }
+
+  /** Whether anything is claimed of any parameter: if not, the logs told nothing of the cooker. */
+  public boolean hasInformation() {
+    return IntStream.range(0, parameters.size()).anyMatch(this::isIdentified);
   }
 
   /** Value of a parameter at the mean of its coordinate, its median [unit]. */

@@ -66,6 +66,11 @@ public final class ProfileWords {
 
   /** Whether a profile can be relied on, and what a new cook gets. */
   public static String status(CookerProfile profile) {
+    if (!profile.hasInformation()) {
+      return "No information: the logs tell nothing of the cooker beyond what is believed of cookers"
+          + " of all kinds. plan and replay refuse this profile: go without it, or add logs, a"
+          + " probe at another depth or a weight.";
+    }
     String reliance =
         switch (profile.diagnosis().status()) {
           case "as-stated" -> "The logs agree with their cook files as far as they can tell";

@@ -146,8 +146,28 @@ public final class ProfileReplay {
         profile.logs().stream().anyMatch(one -> one.sha256().equals(hash)),
         band(shown, times.length),
         shown.size(),
+        asFarOff(shown, core),
         DRAWS - shown.size(),
         without(simulator));
+  }
+
+  /** Share of drawn readings that are as far from what the median cook shows as the log's are. */
+  private static double asFarOff(List<double[]> shown, List<Comparison> core) {
+    double logged = core.stream().mapToDouble(pair -> square(pair, pair.measured())).sum();
+    int count = 0;
+    for (double[] one : shown) {
+      double sum = 0;
+      for (int k = 0; k < one.length; k++) {
+        sum += square(core.get(k), one[k]);
+      }
+      count += sum >= logged ? 1 : 0;
+    }
+    return (double) count / shown.size();
+  }
+
+  private static double square(Comparison pair, double reading) {
+    double off = reading - pair.computed();
+    return off * off;
   }
 
   private ErrorSummary without(Simulator simulator) {

@@ -255,7 +255,11 @@ public final class Plausibility {
                     && time <= one.until() + reach);
   }
 
-  /** Step of the medians before and after reading {@code i}, beyond what is usual around it [K]. */
+  /**
+   * Step of the medians before and after reading {@code i}, beyond what is usual around it and
+   * beyond what the trace rises by in as long just before and just after [K]: a rise that begins,
+   * or readings that are far apart where some are missing, are no step.
+   */
   private double excess(int i) {
     if (series.time(i) - series.time(i - 1) > LONGEST_MOVE) {
       return 0;
@@ -265,7 +269,28 @@ public final class Plausibility {
     if (to - from < AROUND || isLike(i, from, to)) {
       return 0;
     }
-    return jumps[i] - Series.median(Arrays.copyOfRange(jumps, from, to + 1));
+    double usual = jumps[i] - Series.median(Arrays.copyOfRange(jumps, from, to + 1));
+    double nearby = beyondNeighbours(i, from, to);
+    return Math.abs(nearby) < Math.abs(usual) ? nearby : usual;
+  }
+
+  /** Step beyond the rates of the medians that end before it and that begin after it [K]. */
+  private double beyondNeighbours(int i, int from, int to) {
+    double before = i - AROUND >= from ? rate(i - AROUND) : rate(Math.min(to, i + AROUND));
+    double after = i + AROUND <= to ? rate(i + AROUND) : before;
+    double lasted = lasted(i);
+    double least = Math.min(before, after) * lasted;
+    double most = Math.max(before, after) * lasted;
+    return jumps[i] - Math.max(least, Math.min(most, jumps[i]));
+  }
+
+  private double rate(int i) {
+    return jumps[i] / lasted(i);
+  }
+
+  /** Time from the middle of the readings before to the middle of those after [s]. */
+  private double lasted(int i) {
+    return series.time(i + AROUND / 2) - series.time(i - 1 - AROUND / 2);
   }
 
   /** Whether the step is so like those at both ends that the median need not be asked. */

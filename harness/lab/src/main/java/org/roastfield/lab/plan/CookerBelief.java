@@ -33,7 +33,8 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
   /**
    * By the logs of the cooker; what its profile does not hold stays as without one.
    *
-   * @throws UnplannableException if the search for the profile was stopped or its logs did not fit
+   * @throws UnplannableException if the logs of the profile did not fit their cook files, or told
+   *     nothing of the cooker
    */
   public static CookerBelief of(CookerProfile profile, VariedCook cook) {
     String status = profile.diagnosis().status();
@@ -43,6 +44,14 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
               + profile.id()
               + " is not to be relied on: the logs it was made from do not fit their cook files;"
               + " see its report, or go without it");
+    }
+    if (!profile.hasInformation()) {
+      throw new UnplannableException(
+          "profile "
+              + profile.id()
+              + " holds no information: its logs told nothing of the cooker beyond what is believed"
+              + " of cookers of all kinds; go without it, or calibrate with more logs, another depth"
+              + " or a weight");
     }
     boolean inside = profile.holds(cook);
     return new CookerBelief(

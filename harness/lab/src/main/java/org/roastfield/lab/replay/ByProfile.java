@@ -10,6 +10,8 @@ import java.util.List;
  * @param madeFromThisLog whether the log is one of those that the profile was made from
  * @param band of each reading used, in the order of the comparison
  * @param drawn cooks behind the band
+ * @param asFarOff share of these cooks whose errors are as far from the median cook as the log is,
+ *     by root mean square: an ordinary log has any share, one that something is wrong with nearly 0
  * @param leftOut draws that could not be computed
  * @param without errors of the same computation without the profile
  */
@@ -19,6 +21,7 @@ public record ByProfile(
     boolean madeFromThisLog,
     List<Band> band,
     int drawn,
+    double asFarOff,
     int leftOut,
     ErrorSummary without) {
 

@@ -44,6 +44,7 @@ public final class ReplayJson {
     ObjectNode node = Json.object().put("id", by.id()).put("basis", by.words());
     node.put("made_from_this_log", by.madeFromThisLog());
     node.put("rms_without_K", Json.difference(by.without().rms()));
+    node.put("share_as_far_off", by.asFarOff());
     node.put("draws", by.drawn()).put("draws_left_out", by.leftOut());
     node.put("share_in_band", Json.rounded(by.inside(replay.core()), 1e4));
     ObjectNode band = node.putObject("band");

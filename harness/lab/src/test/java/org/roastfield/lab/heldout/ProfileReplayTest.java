@@ -8,12 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.roastfield.core.inference.Prior;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.Published;
 import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.cooker.SampleProfiles;
+import org.roastfield.lab.diagnosis.ProfileWords;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.CookLogReader;
+import org.roastfield.lab.plan.UnplannableException;
 import org.roastfield.lab.replay.ByProfile;
 import org.roastfield.lab.replay.ComparisonOptions;
 import org.roastfield.lab.replay.ReplayResult;
@@ -48,6 +51,7 @@ class ProfileReplayTest {
       assertTrue(width > 0.5, "drift, noise and bias alone are wider, was " + width);
     }
     assertTrue(by.inside(result.core()) > 0.8, "inside " + by.inside(result.core()));
+    assertTrue(by.asFarOff() > 0.2, "as far off " + by.asFarOff());
   }
 
   @Test
@@ -57,6 +61,7 @@ class ProfileReplayTest {
     assertTrue(
         result.errors().rms() > 2 * by.without().rms(), result.errors() + " " + by.without());
     assertTrue(result.errors().bias() > 1, "a hotter cooker computes a hotter core");
+    assertTrue(by.asFarOff() < replay(1, false).profile().orElseThrow().asFarOff(), by::toString);
     int last = result.core().size() - 1;
     double middle = (by.band().get(last).low() + by.band().get(last).high()) / 2;
     assertTrue(middle > result.core().get(last).measured() + 1, "band around " + middle);
@@ -76,6 +81,30 @@ class ProfileReplayTest {
     ByProfile one = replay(1.1, false).profile().orElseThrow();
     assertEquals(one, replay(1.1, false).profile().orElseThrow());
     assertFalse(one.band().isEmpty());
+  }
+
+  @Test
+  void profileWithoutInformation_isRefused() {
+    CookerProfile sure = SampleProfiles.sure("sample-pit", 1);
+    CookerProfile told =
+        new CookerProfile(
+            sure.id(),
+            sure.madeUp(),
+            sure.complete(),
+            sure.parameters(),
+            Prior.of(sure.parameters()),
+            sure.validity(),
+            sure.errors(),
+            sure.diagnosis(),
+            sure.logs());
+    assertTrue(sure.hasInformation());
+    assertFalse(told.hasInformation());
+    UnplannableException thrown =
+        assertThrows(UnplannableException.class, () -> of(Published.syntheticLog(), told, false));
+    assertTrue(
+        String.valueOf(thrown.getMessage()).contains("sample-pit holds no information"),
+        thrown::getMessage);
+    assertTrue(ProfileWords.status(told).startsWith("No information"));
   }
 
   @Test

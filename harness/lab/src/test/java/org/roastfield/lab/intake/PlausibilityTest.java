@@ -3,10 +3,12 @@ package org.roastfield.lab.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -86,6 +88,46 @@ class PlausibilityTest {
       }
     }
     assertEquals(50, found);
+  }
+
+  /** A core that stands still and then rises at 30 K/h has not been moved, whatever is missing. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.3, 0.5})
+  void riseThatBegins_isNoMove(double missing) {
+    for (int seed = 0; seed < 50; seed++) {
+      Random random = new Random(seed);
+      List<Integer> kept = new ArrayList<>();
+      for (int i = 0; i < MINUTES; i++) {
+        if (random.nextDouble() >= missing) {
+          kept.add(i);
+        }
+      }
+      double[] times = kept.stream().mapToDouble(i -> 60.0 * i).toArray();
+      double[] kelvin = kept.stream().mapToDouble(i -> begun(i) + 273.15).toArray();
+      List<Finding> all = beyondResolution(LogChannel.of("core", times, kelvin));
+      assertTrue(
+          all.stream().noneMatch(one -> one.kind() == Finding.Kind.PROBE_MOVED), all.toString());
+    }
+  }
+
+  /** 10 minutes still, then up to 30 K/h within 10 more; tenths [°C]. */
+  private static double begun(int minute) {
+    double since = Math.max(0, minute - 10);
+    double celsius = 5 + (since < 10 ? 0.025 * since * since : 0.5 * (since - 5));
+    return Math.round(10 * celsius) / 10.0;
+  }
+
+  /** Where a third of the readings are missing, one that was moved is found all the same. */
+  @Test
+  void movedProbe_isFoundAmongMissingReadings() {
+    List<Integer> kept = IntStream.range(0, MINUTES).filter(i -> i % 3 != 0).boxed().toList();
+    double[] times = kept.stream().mapToDouble(i -> 60.0 * i).toArray();
+    double[] kelvin =
+        kept.stream().mapToDouble(i -> begun(i) - (i >= 120 ? 4 : 0) + 273.15).toArray();
+    List<Finding> all = beyondResolution(LogChannel.of("core", times, kelvin));
+    assertEquals(List.of(Finding.Kind.PROBE_MOVED), all.stream().map(Finding::kind).toList());
+    assertEquals(7200, all.get(0).until(), 180);
+    assertEquals(-4, all.get(0).size(), 1);
   }
 
   private static List<Finding> beyondResolution(LogChannel channel) {
