@@ -66,6 +66,7 @@ final class ReplayText {
             + (by.leftOut() > 0 ? ", " + by.leftOut() + " that cannot be computed left out" : ""));
     if (by.madeFromThisLog()) {
       table.add("  made from", "this very log: how well it foretells others, score says");
+      table.add("  of the cut", "the profile holds nothing: it is of the cooker alone");
     }
     return "By the profile\n" + table;
   }
