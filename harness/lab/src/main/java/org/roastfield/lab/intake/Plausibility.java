@@ -274,13 +274,15 @@ public final class Plausibility {
     return Math.abs(nearby) < Math.abs(usual) ? nearby : usual;
   }
 
-  /** Step beyond the rates of the medians that end before it and that begin after it [K]. */
+  /**
+   * Step beyond the rates of the medians that end before it and that begin after it [K]; where the
+   * trace is too short on a side, it may have stood still there.
+   */
   private double beyondNeighbours(int i, int from, int to) {
-    double before = i - AROUND >= from ? rate(i - AROUND) : rate(Math.min(to, i + AROUND));
-    double after = i + AROUND <= to ? rate(i + AROUND) : before;
-    double lasted = lasted(i);
-    double least = Math.min(before, after) * lasted;
-    double most = Math.max(before, after) * lasted;
+    double before = i - AROUND >= from ? rate(i - AROUND) : 0;
+    double after = i + AROUND <= to ? rate(i + AROUND) : 0;
+    double least = Math.min(before, after) * lasted(i);
+    double most = Math.max(before, after) * lasted(i);
     return jumps[i] - Math.max(least, Math.min(most, jumps[i]));
   }
 
