@@ -189,13 +189,13 @@ final class CalibrateCommand implements Callable<Integer> {
         freedom(),
         Simulator.with(accuracy.settings()),
         progress -> {
-          interruption.check();
           if (shown && progress.evaluations() % EVERY == 0) {
             err.print(
                 "\r" + progress.evaluations() + " times computed, " + progress.logs() + " logs");
             err.flush();
           }
-        });
+        },
+        interruption::check);
   }
 
   private Predicate<Parameter> freedom() {

@@ -76,6 +76,30 @@ public record CookerLogs(
     return new CookerLogs(cases, all, observed);
   }
 
+  /**
+   * The same logs, asking before each of their cooks is built, here and in all that is made of
+   * them.
+   *
+   * @param check may throw to stop what is computed, but no {@link IllegalArgumentException}
+   */
+  CookerLogs asking(Runnable check) {
+    List<ObservedCook> asking = new ArrayList<>();
+    for (ObservedCook one : observed) {
+      asking.add(
+          new ObservedCook(
+              one.name(),
+              one.own(),
+              one.ids(),
+              point -> {
+                check.run();
+                return one.cooks().apply(point);
+              },
+              one.traces(),
+              one.numbers()));
+    }
+    return new CookerLogs(cases, parameters, asking);
+  }
+
   /** Id in a calibration of a parameter of a log. */
   public static String id(Parameter parameter, String log) {
     return parameter.owner() == Owner.COOKER ? parameter.id() : parameter.id() + "/" + log;

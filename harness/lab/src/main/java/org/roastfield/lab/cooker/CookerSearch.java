@@ -38,6 +38,7 @@ public final class CookerSearch {
   private final Predicate<Parameter> free;
   private final Simulator simulator;
   private final Consumer<Progress> progress;
+  private final Runnable check;
   private int computed;
   private Optional<Found> best = Optional.empty();
 
@@ -46,17 +47,21 @@ public final class CookerSearch {
    *
    * @param before what is known of the cooker from other logs
    * @param free which parameters are to be found
-   * @param progress told of each cook that is computed; may throw to stop the search
+   * @param progress told how far the search is
+   * @param check asked before each cook is built, in the search and in whatever is made of the logs
+   *     that it found; may throw to stop that, but no {@link IllegalArgumentException}
    */
   public CookerSearch(
       Optional<CookerProfile> before,
       Predicate<Parameter> free,
       Simulator simulator,
-      Consumer<Progress> progress) {
+      Consumer<Progress> progress,
+      Runnable check) {
     this.before = before;
     this.free = free;
     this.simulator = simulator;
     this.progress = progress;
+    this.check = check;
   }
 
   /**
@@ -113,11 +118,12 @@ public final class CookerSearch {
   public Found find(List<LoggedCase> cases, int starts, boolean sample, long seed) {
     CookerLogs logs =
         CookerLogs.of(
-            cases,
-            free,
-            before
-                .map(profile -> CookerNumbers.ofCores(profile.parameters()))
-                .orElse(ParameterSet.empty()));
+                cases,
+                free,
+                before
+                    .map(profile -> CookerNumbers.ofCores(profile.parameters()))
+                    .orElse(ParameterSet.empty()))
+            .asking(check);
     if (logs.parameters().of(Owner.COOKER).size() == 0) {
       throw new IllegalArgumentException(
           "at least one number of the cooker must be free, such as convection");
@@ -154,7 +160,9 @@ public final class CookerSearch {
                 ImportanceSampler.standard()
                     .sample(estimate, calibration.density(estimate), new SplittableRandom(seed)))
             : Optional.empty();
-    return found(logs, model, calibration, estimate, draws, starts);
+    Found all = found(logs, model, calibration, estimate, draws, starts);
+    best = Optional.of(all);
+    return all;
   }
 
   private Found found(
@@ -167,7 +175,7 @@ public final class CookerSearch {
     return new Found(logs, model, calibration, estimate, draws, computed, starts);
   }
 
-  /** What was found before a search was stopped; empty if it was stopped too early for that. */
+  /** The last that was found, also by a search that was stopped; empty if it was too early. */
   public Optional<Found> best() {
     return best;
   }

@@ -68,7 +68,11 @@ final class TrialLogs {
   CookerProfile profile(long seed) {
     CookerSearch search =
         new CookerSearch(
-            Optional.empty(), parameter -> true, Simulator.with(Planner.PLANNING), progress -> {});
+            Optional.empty(),
+            parameter -> true,
+            Simulator.with(Planner.PLANNING),
+            progress -> {},
+            () -> {});
     CookerSearch.Found found = search.find(cases, 1, false, seed);
     List<String> hashes = Collections.nCopies(cases.size(), "0".repeat(64));
     return search.profile("trial", found, found.belief(), hashes, "as-stated", true);

@@ -33,7 +33,8 @@ class HabitTest {
                 || one.id().equals("size")
                 || FireParameters.ofHabit().has(one.id()),
         Simulator.withDefaults(),
-        progress -> {});
+        progress -> {},
+        () -> {});
   }
 
   private static CookerProfile learned(LoggedCase log) {

@@ -67,7 +67,8 @@ class UpdatedProfileTest {
 
   private static CookerProfile learned(
       Optional<CookerProfile> before, List<LoggedCase> logs, Predicate<Parameter> free) {
-    CookerSearch search = new CookerSearch(before, free, Simulator.withDefaults(), progress -> {});
+    CookerSearch search =
+        new CookerSearch(before, free, Simulator.withDefaults(), progress -> {}, () -> {});
     CookerSearch.Found found = search.find(logs, 1, false, 1);
     List<String> hashes = Collections.nCopies(logs.size(), "0".repeat(64));
     return search.profile("pit", found, found.belief(), hashes, "as-stated", true);
