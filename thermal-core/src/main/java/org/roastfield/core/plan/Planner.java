@@ -140,7 +140,7 @@ public final class Planner {
       if (shift == 0) {
         DoubleUnaryOperator before = leave;
         double further = then - before.applyAsDouble(reading);
-        leave = other -> before.applyAsDouble(other) + further;
+        leave = other -> Math.max(0, before.applyAsDouble(other) + further);
         leads++;
       }
       low = Math.max(floor, low + shift);

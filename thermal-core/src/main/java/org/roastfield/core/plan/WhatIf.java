@@ -80,7 +80,7 @@ public final class WhatIf {
       throw new IllegalArgumentException("amount must not be 0, was " + amount);
     }
     ParameterPoint middle = SearPlanner.middle(request.prior());
-ParameterPoint half = ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount));
+    ParameterPoint half = ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount));
     Course course = new Course(request.cook().roles(), false);
     Function<ParameterPoint, Cook> cook =
         at -> cook(course, request, plan, change.apply(at.value(AMOUNT)), middle);

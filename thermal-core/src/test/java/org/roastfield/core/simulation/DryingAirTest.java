@@ -35,9 +35,9 @@ class DryingAirTest {
   private static final double SUPERHEAT = 0.01;
 
   /**
-   * With wetness that decays either sign is possible: humid air is faster to a core of 52 °C, as the
-   * face gives less water by then, and slower to one of 65 °C, nearer to the air, though all else is
-   * the same.
+   * With wetness that decays either sign is possible: humid air is faster to a core of 52 °C, as
+   * the face gives less water by then, and slower to one of 65 °C, nearer to the air, though all
+   * else is the same.
    */
   @Test
   void moreHumidity_shortensOrLengthensTheCookOfAFaceThatDries() {
