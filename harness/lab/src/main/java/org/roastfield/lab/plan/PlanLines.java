@@ -52,10 +52,6 @@ final class PlanLines {
     List<PlanLine> lines = new ArrayList<>();
     lines.add(finalCore());
     lines.add(onTime());
-    if (plan.milestones().stream().anyMatch(one -> one.kind() == Milestone.Kind.SEAR)) {
-      lines.add(searCheck());
-    }
-    sears.ifPresent(table -> lines.add(table.line()));
     lines.add(
         known
             .filter(Plan::meetsWishes)
@@ -63,6 +59,10 @@ final class PlanLines {
             .orElseGet(() -> new PlanLine("cooker", belief.words(), "")));
     if (!changes.isEmpty()) {
       lines.add(whatIf(changes));
+    }
+    sears.ifPresent(table -> lines.add(table.line()));
+    if (plan.milestones().stream().anyMatch(one -> one.kind() == Milestone.Kind.SEAR)) {
+      lines.add(searCheck());
     }
     purchase.ifPresent(one -> lines.add(buy(one)));
     salt.map(PlanLines::salt).ifPresent(lines::add);
