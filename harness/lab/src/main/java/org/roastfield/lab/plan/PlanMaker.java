@@ -137,7 +137,8 @@ public final class PlanMaker {
     List<PlanLine> statements =
         new ArrayList<>(
             lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt));
-    statements.addAll(2, lines.rules(times.clock().moved(moved)));
+    List<PlanLine> rules = lines.rules(times.clock().moved(moved));
+    statements.addAll(2, rules);
     taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
     taper.flatMap(thirds -> lie(thirds, request)).ifPresent(statements::add);
     fire.map(one -> one.line(fireReady)).ifPresent(statements::add);
@@ -153,7 +154,7 @@ public final class PlanMaker {
         plan,
         wish.wish(),
         belief.words(),
-        new PlanSteps(file, roles, plan, ask.scale()).list(salt, times.carving(), since),
+        new PlanSteps(file, roles, plan, ask.scale()).list(salt, times.carving(), since, rules),
         statements,
         lines.problems(),
         late,

@@ -20,8 +20,7 @@ final class PlanSteps {
   private static final String MOVE =
       "Decided by the clock. Later than its slack, everything after it moves along, service too.";
   private static final String CHECK =
-      "The time at which the display gets there tells how fast this cut is: keep the fire as “fire”"
-          + " says for that time.";
+      "The time at which the display gets there tells how fast this cut is, and decides the fire.";
   private static final String READING =
       "Go by the display, not by the clock. Late: a hotter fire, or serve later. Early: go on, and"
           + " keep it warm after the rest.";
@@ -49,11 +48,13 @@ final class PlanSteps {
    * @param salt to be put on, if any
    * @param carving from carving to the table [s]
    * @param now after the clock's zero [s]; what should have been before is now
+   * @param rules how readings decide, to stand with their steps
    */
-  List<PlanStep> list(Optional<SaltPlan> salt, double carving, OptionalDouble now) {
+  List<PlanStep> list(
+      Optional<SaltPlan> salt, double carving, OptionalDouble now, List<PlanLine> rules) {
     List<PlanStep> steps = new ArrayList<>();
     for (Milestone milestone : plan.milestones()) {
-      PlanStep step = step(milestone, salt);
+      PlanStep step = step(milestone, salt, rules);
       boolean past = now.isPresent() && milestone.time().high() < now.getAsDouble();
       steps.add(past ? step.at(now.getAsDouble(), "now: " + step.what()) : step);
     }
@@ -67,7 +68,7 @@ final class PlanSteps {
     return List.copyOf(steps);
   }
 
-  private PlanStep step(Milestone milestone, Optional<SaltPlan> salt) {
+  private PlanStep step(Milestone milestone, Optional<SaltPlan> salt, List<PlanLine> rules) {
     String id = milestone.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
     boolean salting = milestone.kind() == Milestone.Kind.SALT;
     return new PlanStep(
@@ -82,7 +83,19 @@ final class PlanSteps {
                 : slips(milestone.rule()),
         salting
             ? "Late: put it on all the same, and it reaches less deep."
-            : milestone.kind() == Milestone.Kind.CHECK ? CHECK : advice(milestone.rule()));
+            : switch (milestone.kind()) {
+              case CHECK -> CHECK + rule("fire", rules);
+              case PULL -> READING + rule("off the heat", rules);
+              default -> advice(milestone.rule());
+            });
+  }
+
+  private static String rule(String subject, List<PlanLine> rules) {
+    return rules.stream()
+        .filter(one -> one.subject().equals(subject))
+        .map(one -> " " + one.subject() + ": " + one.text() + ".")
+        .findFirst()
+        .orElse("");
   }
 
   private String what(Milestone.Kind kind, Optional<SaltPlan> salt) {
