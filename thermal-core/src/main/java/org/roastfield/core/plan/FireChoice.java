@@ -57,7 +57,9 @@ final class FireChoice {
     this.levels =
         IntStream.range(0, 4)
             .mapToDouble(
-                i -> new double[] {-fires.coolest(), 0, 0.5 * fires.hottest(), fires.hottest()}[i])
+                i ->
+                    new double[] {0 - fires.coolest(), 0, 0.5 * fires.hottest(), fires.hottest()}
+                        [i])
             .distinct()
             .toArray();
     double zero = Temperatures.ZERO_CELSIUS;

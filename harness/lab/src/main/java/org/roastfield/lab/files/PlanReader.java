@@ -22,6 +22,8 @@ final class PlanReader {
     "rest-at-least",
     "rest-at-most",
     "fire-ready",
+    "fire-cooler",
+    "fire-hotter",
     "pit",
     "across",
     "people",
@@ -30,6 +32,9 @@ final class PlanReader {
     "bone",
     "salt"
   };
+
+  /** A fire that is changed by more is another fire [K]; assumed. */
+  private static final double MOST_CHANGE = 80;
 
   private final Section section;
   private final Optional<LocalDateTime> serves;
@@ -84,6 +89,8 @@ final class PlanReader {
         least,
         most,
         time("fire-ready", 60),
+        number("fire-cooler", Dimension.TEMPERATURE_DIFFERENCE, 0, MOST_CHANGE),
+        number("fire-hotter", Dimension.TEMPERATURE_DIFFERENCE, 0, MOST_CHANGE),
         section.optional("pit").map(PlanReader::pit),
         across(),
         plates(),

@@ -18,6 +18,8 @@ import java.util.OptionalDouble;
  * @param restAtLeast shortest time from the last heat to the table [s]
  * @param restAtMost longest such time [s]
  * @param fireReady time from lighting until the chamber is steady [s]
+ * @param fireCooler by how much at most the fire may be let down on the way [K]; 0 for not at all
+ * @param fireHotter by how much at most it may be raised [K]
  * @param pit whose fire it is, which says how long that takes if {@code fireReady} does not
  * @param across how much hotter one side of the chamber is than the other [K]
  * @param plates how much to buy for
@@ -34,6 +36,8 @@ public record PlanWishes(
     OptionalDouble restAtLeast,
     OptionalDouble restAtMost,
     OptionalDouble fireReady,
+    OptionalDouble fireCooler,
+    OptionalDouble fireHotter,
     Optional<Pit> pit,
     OptionalDouble across,
     Optional<Plates> plates,
@@ -48,6 +52,8 @@ public record PlanWishes(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),

@@ -187,16 +187,21 @@ public final class PlanMaker {
             .orElse(List.of());
     String probe = cook.channels().isEmpty() ? "core" : cook.probe(cook.channels().get(0));
     PlannedCook stated = new PlannedCook(cook, roles, probe);
-    PlannedCook planned =
-        cook.hasFire()
-            ? stated.with(Fires.of(kelvin -> point -> cook.apply(cook.hotter(point, kelvin))))
-            : stated;
+    PlannedCook planned = cook.hasFire() ? stated.with(fires(wishes)) : stated;
     return PlanRequest.of(planned, belief.prior(), wish.wish())
         .with(times.service(file, Double.NEGATIVE_INFINITY))
         .withMinima(minima)
         .withStations(taper.map(thirds -> thirds.others(this::hotter, 0)).orElse(List.of()))
         .withPreparations(preparations())
         .withDraws(ask.members(), ask.seed());
+  }
+
+  /** As far as the file lets the fire be changed, and never to where it sears. */
+  private Fires fires(PlanWishes wishes) {
+    return new Fires(
+        kelvin -> point -> cook.apply(cook.hotter(point, kelvin)),
+        wishes.fireCooler().orElse(Fires.USUAL_COOLER),
+        Math.min(wishes.fireHotter().orElse(Fires.USUAL_HOTTER), StageRoles.room(file, roles)));
   }
 
   /** Cooks in gentle heat that is so much hotter than stated [K]. */

@@ -37,6 +37,17 @@ public final class StageRoles {
     return new StageRoles(file).roles();
   }
 
+  /** By how much gentle heat may be hotter than stated before it sears [K]. */
+  static double room(CookFile file, List<Role> roles) {
+    double hottest = 0;
+    for (StageSetup stage : file.stages()) {
+      if (roles.get(stage.firstStage()) == Role.GENTLE) {
+        hottest = Math.max(hottest, Math.max(stage.upper().air(), stage.lower().air()));
+      }
+    }
+    return Math.max(0, SEARING_AIR - hottest);
+  }
+
   private List<Role> roles() {
     int gentle = gentle();
     int rest = firstRest(gentle);

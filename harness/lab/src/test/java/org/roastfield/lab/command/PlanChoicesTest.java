@@ -66,6 +66,24 @@ class PlanChoicesTest extends PlanRuns {
         later.toString());
   }
 
+  /** A fire goes no further than its file lets it, nor to where its air sears. */
+  @Test
+  void fire_isKeptWithinItsBounds() throws IOException {
+    String kept =
+        published().replace("  people: ", "  fire-cooler: 0 K\n  fire-hotter: 0 K\n  people: ");
+    assertEquals(0, plan(write("kept.yaml", kept)).code());
+    assertTrue(json().path("fire_check").isMissingNode(), json().toString());
+    assertEquals(List.of(), complaints());
+    String hot = published().replace("air: 110 °C", "air: 185 °C");
+    assertEquals(0, plan(write("hot.yaml", hot)).code());
+    for (JsonNode band : json().at("/fire_check/bands")) {
+      assertTrue(band.get("hotter_K").asDouble() <= 15 + 1e-9, band.toString());
+    }
+    assertEquals(0, plan(cook).code());
+    assertTrue(json().at("/fire_check/bands").size() > 1, json().toString());
+    assertEquals(List.of(), complaints());
+  }
+
   @Test
   void statedLead_isKeptBesideAPit() throws IOException {
     String file = write("pit.yaml", withPit("{like: thin-steel}\n  fire-ready: 80 min"));

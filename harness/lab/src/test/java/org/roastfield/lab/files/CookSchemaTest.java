@@ -53,6 +53,7 @@ class CookSchemaTest {
               "plan-certain-minimum",
               "plan-core-beside-doneness",
               "plan-earliest-of-another-day",
+              "plan-fire-much-hotter",
               "plan-latest-before-service",
               "plan-rest-turned-round",
               "plan-salt-deeper-than-the-cut",
