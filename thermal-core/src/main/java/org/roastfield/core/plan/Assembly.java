@@ -28,7 +28,7 @@ final class Assembly {
     this.service = request.service();
     this.run = run;
     this.members = IntStream.range(0, run.size()).filter(run::isComputed).toArray();
-    this.lead = Pace.possibleLead(run.ready, service);
+    this.lead = decision.lead();
   }
 
   private double needed() {
@@ -45,12 +45,13 @@ final class Assembly {
     Tally tally = Tally.of(all, request);
     double[] carved = values(i -> Math.max(0, run.ready[i] - lead));
     double[] held = values(i -> Math.max(0, lead - run.ready[i]));
+    Timing timing = decision.timing(service);
     double tooLong = share(held, service.longestHold());
     return new Plan(
         decision.pull(),
-        decision.reading(),
+        decision.readings(),
         draws.check(),
-        lead,
+        draws.course().waits() ? timing : new Timing(service.leastRest(), lead, 0),
         milestones(),
         Spread.of(cores),
         tally.expectedLoss(),
@@ -118,14 +119,17 @@ final class Assembly {
     }
     add(list, Milestone.Kind.NEAR, i -> run.near[i], Milestone.Rule.BY_READING);
     add(list, Milestone.Kind.PULL, i -> run.pull[i], Milestone.Rule.BY_READING);
+    if (draws.course().pause > draws.course().wait) {
+      add(list, Milestone.Kind.RAISE, i -> run.wait[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
+    }
     if (draws.course().searsLast()) {
       add(list, Milestone.Kind.SEAR, i -> run.pause[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
       add(list, Milestone.Kind.REST, i -> run.sear[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
     }
     Milestone.Rule hold = Milestone.Rule.HOLD_OR_CARVE_LATER;
     add(list, Milestone.Kind.PEAK, i -> run.peakTime[i], hold);
-    add(list, Milestone.Kind.READY, i -> run.ready[i], hold);
-    add(list, Milestone.Kind.CARVE, i -> Math.max(lead, run.ready[i]), hold);
+    add(list, Milestone.Kind.READY, i -> run.rested[i], hold);
+    add(list, Milestone.Kind.CARVE, i -> Math.max(lead, run.rested[i]), hold);
     ToDoubleFunction<Milestone> byMedian = one -> one.time().median();
     list.sort(Comparator.comparingDouble(byMedian).thenComparing(Milestone::kind));
     return list;
@@ -135,13 +139,15 @@ final class Assembly {
   private void add(
       List<Milestone> list, Milestone.Kind kind, ToDoubleOfDraw at, Milestone.Rule rule) {
     Spread time = Spread.of(values(at)).plus(-lead);
-    double[] after = values(i -> after(run.ready[i], at.of(i)));
+    double[] after = values(i -> after(run, i, at.of(i)));
     double slack = service.latest() - time.median() - Spread.quantile(service.chance(), after);
     list.add(new Milestone(kind, time, slack, rule));
   }
 
-  private static double after(double ready, double event) {
-    return ready == Double.POSITIVE_INFINITY ? ready : ready - event;
+  /** From an event until it could have rested, whatever it waits between [s]. */
+  private static double after(Run run, int i, double event) {
+    double rested = event > run.pull[i] ? run.rested[i] : run.ready[i];
+    return rested == Double.POSITIVE_INFINITY ? rested : rested - event;
   }
 
   private Plan.CoreBand band() {

@@ -11,7 +11,9 @@ import org.roastfield.core.cook.Wetting;
 /**
  * The stages that a plan makes of a cook: its gentle heat ends by the display, in two legs of which
  * the second begins {@link Plan#AHEAD} short of the end, and a leg before them if the fire is
- * changed on the way; its rest is the least one; and after that it is kept until it is carved.
+ * changed on the way. A cut that is seared after that waits for its sear where it rests later; its
+ * rest is the least one, and after that it is kept until it is carved. One that has a stage to be
+ * kept in is seared at once.
  */
 final class Course {
 
@@ -19,6 +21,10 @@ final class Course {
   final int near;
 
   final int pull;
+
+  /** The wait for the sear; the pull where there is none. */
+  final int wait;
+
   final int pause;
   final int sear;
   final int rest;
@@ -43,9 +49,11 @@ final class Course {
     check = checked ? lastGentle : -1;
     near = lastGentle + more;
     pull = near + 1;
+    wait = waits() ? pull + 1 : pull;
     int lastPause = roles.lastIndexOf(Role.PAUSE);
-    pause = lastPause < 0 ? pull : lastPause + 1 + more;
-    rest = roles.indexOf(Role.REST) + 1 + more;
+    more = wait - lastGentle;
+    pause = lastPause < 0 ? wait : lastPause + more;
+    rest = roles.indexOf(Role.REST) + more;
     sear = rest - 1;
     hold = rest + 1;
   }
@@ -53,6 +61,11 @@ final class Course {
   /** Whether something is between the gentle heat and the rest. */
   boolean searsLast() {
     return roles.get(roles.indexOf(Role.REST) - 1) == Role.SEAR;
+  }
+
+  /** Whether a cut that is off the gentle heat early waits for its sear. */
+  boolean waits() {
+    return searsLast() && !roles.contains(Role.HOLD);
   }
 
   /**
@@ -85,19 +98,11 @@ final class Course {
    * @param turned how the fire is changed, if it is
    * @param tip true temperature of the tip at the pull [K]
    * @param tipBefore the same when the display is nearly there [K]
-   * @param leastRest [s]
-   * @param leave when it is carved, if it has rested, since the start of the cook [s]
    */
-  Cook whole(
-      Member member,
-      Optional<Turned> turned,
-      double tip,
-      double tipBefore,
-      double leastRest,
-      double leave) {
+  Cook whole(Member member, Optional<Turned> turned, double tip, double tipBefore, Ends ends) {
     List<Stage> stages = new ArrayList<>();
     gentle(member, turned, tip, tipBefore, stages);
-    return finished(member, stages, leastRest, leave);
+    return finished(member, stages, ends);
   }
 
   /**
@@ -105,10 +110,8 @@ final class Course {
    * two if the fire is changed.
    *
    * @param pull since the start of the cook [s]
-   * @param leastRest [s]
-   * @param leave since the start of the cook [s]
    */
-  Cook timed(Member member, Optional<Turned> turned, double pull, double leastRest, double leave) {
+  Cook timed(Member member, Optional<Turned> turned, double pull, Ends ends) {
     List<Stage> stages = new ArrayList<>(before(member));
     Stage gentle = gentle(member.cook());
     if (turned.isEmpty()) {
@@ -118,7 +121,7 @@ final class Course {
       Stage after = gentle(turned.get().after());
       stages.add(continuing(after, gentle.name(), StageEnd.at(pull)));
     }
-    return finished(member, stages, leastRest, leave);
+    return finished(member, stages, ends);
   }
 
   /** How long the gentle heat of a member may take at most [s]. */
@@ -134,16 +137,21 @@ final class Course {
     return cook.stages().get(roles.lastIndexOf(Role.GENTLE));
   }
 
-  private Cook finished(Member member, List<Stage> stages, double leastRest, double leave) {
+  private Cook finished(Member member, List<Stage> stages, Ends ends) {
     List<Stage> own = member.cook().stages();
     int resting = roles.indexOf(Role.REST);
+    if (waits()) {
+      Stage like = own.get(resting);
+      stages.add(
+          new Stage("wait", like.upper(), like.lower(), ends.waiting(), Wetting.NONE, false));
+    }
     for (int i = roles.lastIndexOf(Role.GENTLE) + 1; i < resting; i++) {
       stages.add(own.get(i));
     }
-    stages.add(ending(own.get(resting), StageEnd.after(leastRest)));
+    stages.add(ending(own.get(resting), ends.resting()));
     Stage kept = own.get(own.size() - 1);
     boolean same = own.size() - 1 == resting;
-    StageEnd end = StageEnd.at(leave);
+    StageEnd end = ends.keeping();
     stages.add(same ? continuing(kept, "hold", end) : ending(kept, end));
     return new Cook(member.cook().cut(), stages, List.of());
   }

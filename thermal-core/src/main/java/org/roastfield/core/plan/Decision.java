@@ -6,33 +6,31 @@ import java.util.List;
  * What was decided.
  *
  * @param pull rule for the end of the gentle heat
- * @param reading at which it ends at the middle pace [K]
+ * @param readings at which it ends [K]
  * @param lead before the wanted carving [s]
  * @param candidates that were weighed
- * @param slope of the final core by the reading
- * @param growth share by which rates grow with the reading [1/K]
+ * @param slope of the final core by the targets
  * @param afterPull from the pull until it has rested, in the middle [s]
  * @param lowest whether no lower reading is possible
  */
 record Decision(
     Pull pull,
-    double reading,
+    Spread readings,
     double lead,
     List<Candidate> candidates,
     double slope,
-    double growth,
     double afterPull,
     boolean lowest) {
 
-  /** By how much a lead may be off: it moves the time of the hold, and hardly the core [s]. */
-  private static final double NEAR_ENOUGH = 60;
+  /** By how much a lead may be too short [s]. */
+  static final double NEAR_ENOUGH = 60;
 
   /** Readings are raised by whole multiples [K]. */
   private static final double STEP = 0.1;
 
   /** Whether it holds in all draws: the minima that others allowed, and the lead. */
   boolean holds(PlanRequest request, Run run) {
-    return !falls(request, run) && Math.abs(lead - leadOf(request, run)) <= NEAR_ENOUGH;
+    return !falls(request, run) && leadOf(request, run) - lead <= NEAR_ENOUGH;
   }
 
   /**
@@ -49,13 +47,13 @@ record Decision(
       }
       missing = Math.max(STEP, STEP * Math.ceil(missing / slope / STEP));
     }
+    double other = leadOf(request, run);
     return new Decision(
-        new Pull(pull.target() + missing, pull.ahead()),
-        reading + missing,
-        leadOf(request, run),
+        pull.raised(missing).later(other - lead),
+        readings.plus(missing),
+        other,
         candidates,
         slope,
-        growth,
         afterPull,
         lowest);
   }
@@ -66,12 +64,14 @@ record Decision(
     return met && !Tally.of(run.cores, request).meetsMinima();
   }
 
-  /** The same with another lead [s]. */
-  Decision withLead(double other) {
-    return new Decision(pull, reading, other, candidates, slope, growth, afterPull, lowest);
+  /** What the clock decides. */
+  Timing timing(Service service) {
+    return Timing.of(service, lead, afterPull);
   }
 
-  private static double leadOf(PlanRequest request, Run run) {
-    return Pace.possibleLead(run.ready, request.service());
+  /** The lead, or a longer possible one that all draws need for the demanded chance [s]. */
+  private double leadOf(PlanRequest request, Run run) {
+    double needed = Pace.leastLead(run.ready, request.service());
+    return Math.max(lead, Math.min(needed, -request.service().earliestOn()));
   }
 }

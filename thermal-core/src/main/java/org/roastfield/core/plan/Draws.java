@@ -1,6 +1,7 @@
 package org.roastfield.core.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -17,6 +18,14 @@ import org.roastfield.core.parameter.ParameterSet;
 
 /** The draws of a plan, and how they are computed. */
 final class Draws {
+
+  /** How far from where warming was learned a rule is looked for, and in what strides [K]. */
+  private static final double REACH = 20;
+
+  private static final double STRIDE = 0.25;
+
+  /** Least distance of two readings between which warming is learned [K]. */
+  private static final double LEAST_APART = 1;
 
   private Course course;
   private final PlanRequest request;
@@ -37,15 +46,10 @@ final class Draws {
   private final int notBuilt;
   private final EnsembleSimulator simulator;
 
-  /** How each member's tip warms, for displays that lag or whose stems carry heat. */
-  private final double[] rate;
+  /** How each member's display warms, for rules, for those that lag, and stems that carry heat. */
+  private Optional<Warming> warming = Optional.empty();
 
-  /** Reading near which these were learned [K]; NaN if they were not. */
-  private double learnedAt = Double.NaN;
-
-  /** Share by which a rate grows with the reading [1/K]. */
-  private double growth;
-
+  /** Surface less core near the pull [K]. */
   private final double[] difference;
 
   private Draws(
@@ -63,7 +67,6 @@ final class Draws {
     this.after = new Cook[members.size()];
     this.notBuilt = notBuilt;
     this.simulator = simulator;
-    this.rate = new double[members.size()];
     this.difference = new double[members.size()];
   }
 
@@ -185,98 +188,89 @@ final class Draws {
    */
   void learnIfNeeded(double reading) {
     if (members.stream().anyMatch(Member::follows)) {
-      learn(reading, 0);
+      warming = Optional.of(Warming.of(reading, upToPull(reading)));
     }
   }
 
-  /**
-   * Learns how the tips warm near a reading: one run up to the pull.
-   *
-   * @param growth share by which rates grow with the reading [1/K]
-   */
-  Run learn(double reading, double growth) {
-    this.growth = growth;
-    learnedAt = reading;
-    Run run =
-        new Run(
-            compute(
-                simulator,
-                members.size(),
-                i ->
-                    course.upToPull(
-                        members.get(i), turned(i), tip(i, reading), tipBefore(i, reading))),
-            course,
-            0,
-            List.of());
+  /** Learns how the displays warm between two readings [K], by a run up to each. */
+  void learn(Spread readings) {
+    double low = readings.low();
+    double high = Math.max(low + LEAST_APART, Math.min(readings.high(), low + REACH));
+    warming = Optional.of(Warming.of(low, upToPull(low), high, upToPull(high)));
+  }
+
+  private Run upToPull(double reading) {
+    IntFunction<Cook> cook =
+        i -> course.upToPull(members.get(i), turned(i), tip(i, reading), tipBefore(i, reading));
+    Run run = new Run(compute(simulator, members.size(), cook), course, 0, List.of());
     for (int i = 0; i < members.size(); i++) {
       if (run.pull[i] < Double.POSITIVE_INFINITY) {
-        double taken = run.pull[i] - run.near[i];
-        rate[i] = taken > 0 ? Plan.AHEAD / taken : 0;
         difference[i] = run.pullSurface[i] - run.pullCore[i];
       }
     }
     return run;
   }
 
-  /** The first members by one decision. */
-  Run run(int count, double reading, double leastRest, double leave) {
-    return scan(count, new double[] {reading}, leastRest, new double[] {leave});
+  /** The first members, all pulled at one reading [K]. */
+  Run run(int count, double reading, Timing timing) {
+    return run(simulator, count, 1, i -> reading, Ends.of(timing), timing.leastRest());
+  }
+
+  /** The first members as a rule has them; how their tips warm must be learned. */
+  Run run(int count, Pull pull, Timing timing) {
+    return run(simulator, count, 1, i -> readingOf(i, pull), Ends.of(timing), timing.leastRest());
   }
 
   /** All members by one decision, with the core at times since the start of the cook [s]. */
-  Run runSampled(Pull pull, double leastRest, double leave, double[] times) {
+  Run runSampled(Pull pull, Timing timing, double[] times) {
     return run(
         simulator.withSampleTimes(times),
         size(),
+        1,
         i -> readingOf(i, pull),
-        leastRest,
-        new double[] {leave});
+        Ends.of(timing),
+        timing.leastRest());
   }
 
   /**
-   * The first members by several decisions, those of a decision side by side.
+   * The first members pulled at each of several readings, those of a reading side by side.
    *
-   * @param readings one a decision [K]
-   * @param leaves one a decision [s]
+   * @param readings [K]
+   * @param held how long they wait for their sear or are kept after their rest [s]
    */
-  Run scan(int count, double[] readings, double leastRest, double[] leaves) {
-    return run(simulator, count, i -> readings[i / count], leastRest, leaves);
+  Run scan(int count, double[] readings, double leastRest, double held) {
+    Ends ends = Ends.of(course, leastRest, held);
+    return run(simulator, count, readings.length, i -> readings[i / count], ends, leastRest);
   }
 
   private Run run(
       EnsembleSimulator by,
       int count,
+      int times,
       IntToDoubleFunction reading,
-      double leastRest,
-      double[] leaves) {
-    int draws = count * leaves.length;
+      Ends ends,
+      double leastRest) {
+    int draws = count * times;
     EnsembleResult result =
-        compute(
-            by,
-            draws,
-            i -> whole(i % count, reading.applyAsDouble(i), leastRest, leaves[i / count]));
+        compute(by, draws, i -> whole(i % count, reading.applyAsDouble(i), ends));
     List<EnsembleResult> others = new ArrayList<>();
     for (List<Member> station : stations) {
       IntFunction<Cook> cook =
           i ->
               course.timed(
-                  station.get(i % count),
-                  Optional.empty(),
-                  pull(result, i),
-                  leastRest,
-                  leaves[i / count]);
+                  station.get(i % count), Optional.empty(), pull(result, i, i % count), ends);
       others.add(simulator.run(cook.apply(0), draws, cook));
     }
     return new Run(result, course, leastRest, others);
   }
 
   /** When the gentle heat of a draw ended: at the latest where it waited in vain [s]. */
-  private double pull(EnsembleResult result, int draw) {
+  private double pull(EnsembleResult result, int draw, int member) {
     double pull = result.stageEnd(draw, course.pull);
     if (pull > 0) {
       return pull;
     }
-    Cook cook = members.get(draw % members.size()).cook();
+    Cook cook = members.get(member).cook();
     double start = course.firstSear < 0 ? 0 : result.stageEnd(draw, course.firstSear);
     return start + cook.stages().get(course.near).end().longest(start);
   }
@@ -292,33 +286,48 @@ final class Draws {
                         new StageEnd.Rises(Probe.CORE, warmer, 1), members.get(0).cook())),
             warmer,
             warmer - Plan.AHEAD,
-            600,
-            0);
+            Ends.of(Timing.atOnce(600)));
     return by.run(template, count, cook);
   }
 
-  /** Reading at which a member's display meets a rule, by the rate that was learned [K]. */
+  /** Reading at which a member's display first meets a rule, as it was found to warm [K]. */
   double readingOf(int member, Pull pull) {
-    if (pull.ahead() == 0) {
-      return pull.target();
+    double start = members.get(member).cook().cut().startTemperature();
+    Warming found = warming.orElseThrow();
+    if (!found.arrives(member)) {
+      return Math.max(start, Collections.max(pull.targets()));
     }
-    double drawn = pull.ahead() * rate[member];
-    double reading = (pull.target() - drawn * (1 - growth * learnedAt)) / (1 + drawn * growth);
-    return Math.max(reading, members.get(member).cook().cut().startTemperature());
+    double low = Math.max(start, found.low() - REACH);
+    double most = found.high() + REACH;
+    double before = missing(found, member, low, pull);
+    for (double reading = low; before > 0 && reading < most; reading += STRIDE) {
+      double then = missing(found, member, reading + STRIDE, pull);
+      if (then <= 0) {
+        return reading + STRIDE * before / (before - then);
+      }
+      before = then;
+    }
+    return before > 0 ? most : low;
   }
 
-  private Cook whole(int member, double reading, double leastRest, double leave) {
+  /** What a display that is drawn on lacks of the target at a reading [K]. */
+  private static double missing(Warming found, int member, double reading, Pull pull) {
+    double drawn = pull.ahead() * found.rate(member, reading);
+    return pull.target(found.time(member, reading)) - reading - drawn;
+  }
+
+  private Cook whole(int member, double reading, Ends ends) {
     return course.whole(
         members.get(member),
         turned(member),
         tip(member, reading),
         tipBefore(member, reading),
-        leastRest,
-        leave);
+        ends);
   }
 
   private double tip(int member, double reading) {
-    return members.get(member).atTip(reading, rate[member], difference[member]);
+    double rate = warming.map(found -> found.rate(member, reading)).orElse(0.0);
+    return members.get(member).atTip(reading, rate, difference[member]);
   }
 
   private double tipBefore(int member, double reading) {

@@ -49,9 +49,9 @@ final class FireChoice {
    * Cooks the first draws on each fire.
    *
    * @param pull a reading near the pull [K]
-   * @param leave when they are carved at the earliest, since the start of the cook [s]
+   * @param timing what the clock decides
    */
-  FireChoice(PlanRequest request, Fires fires, Draws draws, int count, double pull, double leave) {
+  FireChoice(PlanRequest request, Fires fires, Draws draws, int count, double pull, Timing timing) {
     this.request = request;
     this.fires = fires;
     this.levels =
@@ -69,7 +69,7 @@ final class FireChoice {
     this.ready = new double[levels.length][];
     for (int l = 0; l < levels.length; l++) {
       draws.watch(FireCheck.always(reading, levels[l]), fires, times);
-      ready[l] = asWished(draws.run(count, pull, request.service().leastRest(), leave));
+      ready[l] = asWished(draws.run(count, pull, timing));
     }
     draws.watchNot();
     order = new Integer[count];

@@ -22,7 +22,7 @@ import org.roastfield.core.surface.Signal;
  *
  * @param pull when it came off the gentle heat [s]; infinite if the rule never said so in the time
  *     allowed
- * @param ready when it had rested [s]
+ * @param ready when it could have rested, had it not waited for its sear [s]
  * @param carved when it was carved: at the time to leave, or when rested if that is later [s]
  * @param finalCore highest core up to carving [K]
  */
@@ -69,12 +69,11 @@ public record FollowedCook(double pull, double ready, double carved, double fina
    * Cooks by a rule.
    *
    * @param check the look at the display on the way, if there is one
-   * @param leastRest [s]
-   * @param leave when it shall be carved, since the start of the cook [s]
+   * @param timing what the clock decides
    * @throws IllegalStateException if the truth cannot be computed
    */
   public static FollowedCook by(
-      PullRule rule, Optional<FireCheck> check, Truth truth, double leastRest, double leave) {
+      PullRule rule, Optional<FireCheck> check, Truth truth, Timing timing) {
     Course course = new Course(truth.roles(), false);
     Simulator simulator = Simulator.with(truth.settings());
     Member member =
@@ -99,9 +98,11 @@ public record FollowedCook(double pull, double ready, double carved, double fina
       return new FollowedCook(pull, pull, pull, hottest);
     }
     SimulationResult result =
-        simulator.run(course.timed(member, turned, pull, leastRest, leave)).orElseThrow();
-    double ready = result.stages().get(result.stages().size() - 2).end();
-    return new FollowedCook(pull, ready, Math.max(ready, leave), highest(result));
+        simulator.run(course.timed(member, turned, pull, Ends.of(timing))).orElseThrow();
+    double rested = result.stages().get(result.stages().size() - 2).end();
+    double waited = course.waits() ? Math.max(0, timing.sears() - pull) : 0;
+    return new FollowedCook(
+        pull, rested - waited, Math.max(rested, timing.leave()), highest(result));
   }
 
   private static SimulationResult watched(

@@ -33,6 +33,8 @@ public record Milestone(Kind kind, Spread time, double slack, Rule rule) {
     NEAR,
     /** Off the gentle heat, at the pull reading. */
     PULL,
+    /** The fire is raised for the sear. */
+    RAISE,
     /** The sear begins. */
     SEAR,
     /** The rest begins. */

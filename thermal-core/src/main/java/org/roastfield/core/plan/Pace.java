@@ -55,13 +55,6 @@ final class Pace {
     return lead;
   }
 
-  /** Chance of being ready in the promised window with the best possible lead, in [0, 1]. */
-  static double chanceOfWindow(double[] ready, Service service) {
-    double[] sorted = ready.clone();
-    Arrays.sort(sorted);
-    return inWindow(sorted, possibleLead(ready, service), service);
-  }
-
   /** Share of draws in the window [s], of times in order. */
   private static double inWindow(double[] sorted, double lead, Service service) {
     int late = firstAbove(sorted, lead + service.latest());

@@ -8,11 +8,10 @@ import org.roastfield.core.internal.Check;
  * A plan worked backwards from the carving. Times in seconds after the wanted carving.
  *
  * @param pull rule for the end of the gentle heat
- * @param reading of the display at which it ends at the middle pace [K]
+ * @param readings of the display at which it ends [K]
  * @param check the look at the display on the way that decides about the fire; its times are since
  *     the start of the cook. Empty if the fire is kept as stated
- * @param lead how long before the wanted carving the cook begins [s]: the gentle heat, or a sear
- *     before it
+ * @param timing what the clock decides
  * @param milestones in order of their medians
  * @param finalCore highest core up to carving [K]
  * @param expectedLoss in the unit of the loss: what plans of one wish are compared by
@@ -32,9 +31,9 @@ import org.roastfield.core.internal.Check;
  */
 public record Plan(
     Pull pull,
-    double reading,
+    Spread readings,
     Optional<FireCheck> check,
-    double lead,
+    Timing timing,
     List<Milestone> milestones,
     Spread finalCore,
     double expectedLoss,
@@ -79,6 +78,23 @@ public record Plan(
       spreads = List.copyOf(spreads);
       Check.inRange("number of spreads", spreads.size(), times.size(), times.size());
     }
+  }
+
+  /** Reading of the display at which the gentle heat ends in the middle [K]. */
+  public double reading() {
+    return readings.median();
+  }
+
+  /**
+   * How long before the wanted carving the cook begins [s]: the gentle heat, or a sear before it.
+   */
+  public double lead() {
+    return timing.leave();
+  }
+
+  /** Whether a cut that is off the gentle heat early waits for its sear. */
+  public boolean waits() {
+    return timing.sears() > 0;
   }
 
   /** Whether every wish is met. */

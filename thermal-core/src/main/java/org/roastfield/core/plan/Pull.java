@@ -1,22 +1,67 @@
 package org.roastfield.core.plan;
 
+import java.util.List;
 import org.roastfield.core.internal.Check;
 
 /**
  * When the gentle heat ends: as soon as the display, drawn on for a while as fast as it rose over
  * its last {@link Plan#AHEAD} kelvin, gets to a target, eq. (93). A cut that warms fast carries
- * over more, and comes off at a lower reading.
+ * over more, and comes off at a lower reading; and how long a cut has yet to wait for its sear, or
+ * how late it is, moves the target.
  *
- * @param target [K]
- * @param ahead how long the rise is drawn on [s], at least 0; 0 for a pull at a fixed reading
+ * @param times since the start of the cook, in order [s]; at least one
+ * @param targets at these times, straight between them, and as at the first and last beyond [K]
+ * @param ahead how long the rise is drawn on [s], at least 0
  */
-public record Pull(double target, double ahead) {
+public record Pull(List<Double> times, List<Double> targets, double ahead) {
 
   /**
-   * @throws IllegalArgumentException if a number is outside its range
+   * @throws IllegalArgumentException if a number is outside its range, times are out of order, or
+   *     there are not as many targets
    */
   public Pull {
-    Check.positive("target", target);
+    times = List.copyOf(times);
+    targets = List.copyOf(targets);
+    Check.inRange("number of times", times.size(), 1, 100);
+    Check.inRange("number of targets", targets.size(), times.size(), times.size());
+    for (int i = 0; i < times.size(); i++) {
+      Check.finite("time", times.get(i));
+      Check.positive("target", targets.get(i));
+      Check.inRange("time", times.get(i), i == 0 ? times.get(0) : times.get(i - 1), 1e9);
+    }
     Check.notNegative("ahead", ahead);
+  }
+
+  /** At the same target whenever that is [K]. */
+  public static Pull at(double target, double ahead) {
+    return new Pull(List.of(0.0), List.of(target), ahead);
+  }
+
+  /**
+   * The target at a time [K].
+   *
+   * @param time since the start of the cook [s]
+   */
+  public double target(double time) {
+    int last = times.size() - 1;
+    int next = 0;
+    while (next <= last && times.get(next) <= time) {
+      next++;
+    }
+    if (next == 0 || next > last) {
+      return targets.get(next == 0 ? 0 : last);
+    }
+    double share = (time - times.get(next - 1)) / (times.get(next) - times.get(next - 1));
+    return targets.get(next - 1) + share * (targets.get(next) - targets.get(next - 1));
+  }
+
+  /** The same so much later [s]. */
+  Pull later(double by) {
+    return new Pull(times.stream().map(time -> time + by).toList(), targets, ahead);
+  }
+
+  /** The same with all targets moved [K]. */
+  Pull raised(double by) {
+    return new Pull(times, targets.stream().map(target -> target + by).toList(), ahead);
   }
 }

@@ -50,7 +50,7 @@ public interface PullRule {
         return false;
       }
       double slope = Math.max(0, line.slope());
-      return line.at(time) >= pull.target() - pull.ahead() * slope;
+      return line.at(time) >= pull.target(time) - pull.ahead() * slope;
     }
   }
 

@@ -17,9 +17,19 @@ final class Run {
 
   final double[] near;
   final double[] pull;
+
+  /** The end of the wait for the sear; the pull where there is none. */
+  final double[] wait;
+
   final double[] pause;
   final double[] sear;
+
+  /** When it could have rested, had it not waited for its sear. */
   final double[] ready;
+
+  /** When it has rested. */
+  final double[] rested;
+
   final double[] peakTime;
 
   /** Highest core [K]. */
@@ -52,16 +62,20 @@ final class Run {
     check = course.check < 0 ? new double[0] : ends(course.check);
     near = ends(course.near);
     pull = ends(course.pull);
+    wait = ends(course.wait);
     pause = ends(course.pause);
     sear = ends(course.sear);
     ready = new double[members];
+    rested = new double[members];
     peakTime = new double[members];
     finalCore = new double[members];
     pullCore = new double[members];
     pullSurface = new double[members];
     searCore = new double[members];
     for (int i = 0; i < members; i++) {
-      ready[i] = sear[i] + leastRest;
+      rested[i] = sear[i] + leastRest;
+      boolean there = rested[i] < Double.POSITIVE_INFINITY;
+      ready[i] = there ? rested[i] - (wait[i] - pull[i]) : rested[i];
       highest(i);
       pullCore[i] = result.coreAtEnd(i, course.pull);
       pullSurface[i] = result.surfaceAtEnd(i, course.pull);

@@ -57,12 +57,7 @@ public final class SearPlanner {
 
   /** Point at the middle of beliefs, values by the parameters' ids. */
   public static ParameterPoint middle(Prior prior) {
-    return at(prior, prior.mean());
-  }
-
-  /** Point of coordinates of beliefs, values by the parameters' ids. */
-  public static ParameterPoint at(Prior prior, double[] coordinates) {
-    return prior.parameters().point(coordinates);
+    return prior.parameters().point(prior.mean());
   }
 
   /**
@@ -97,7 +92,7 @@ public final class SearPlanner {
    *
    * @param request whose cook, beliefs, wish and least rest count
    * @param schedules at least one
-   * @param held how long the cut is kept after its least rest [s], at least 0
+   * @param held how long the cut waits for a sear, or is kept after its least rest [s], at least 0
    * @throws IllegalArgumentException if the cook has no sear, or there is no schedule
    */
   public SearTrade trade(PlanRequest request, List<SearSchedule> schedules, double held) {
@@ -112,7 +107,7 @@ public final class SearPlanner {
     PlannedCook cook = request.cook().searedBy(schedule, point);
     Course course = new Course(cook.roles(), false);
     Member member = Member.of(cook.at(point), Probe.CORE);
-    double rest = request.service().leastRest() + held;
+    Ends rest = Ends.of(course, request.service().leastRest(), held);
     double start = member.cook().cut().startTemperature() + LEAST_RISE;
     double tip = pull(course, member, request.wish().middle(), rest, start);
     Outcome outcome = Simulator.with(settings).run(cookTo(course, member, tip, rest));
@@ -156,12 +151,12 @@ public final class SearPlanner {
     return lower.middle() < upper.middle() ? lower : upper;
   }
 
-  private static Cook cookTo(Course course, Member member, double tip, double rest) {
-    return course.whole(member, Optional.empty(), tip, tip - Plan.AHEAD, rest, 0);
+  private static Cook cookTo(Course course, Member member, double tip, Ends rest) {
+    return course.whole(member, Optional.empty(), tip, tip - Plan.AHEAD, rest);
   }
 
   /** Pull at which the final core is as wished, or the least possible one [K]. */
-  private double pull(Course course, Member member, double wish, double rest, double least) {
+  private double pull(Course course, Member member, double wish, Ends rest, double least) {
     RepeatedCook repeated = RepeatedCook.of(settings, cookTo(course, member, wish, rest));
     double low = least;
     double high = wish;

@@ -32,7 +32,7 @@ final class Shortfalls {
     if (!tally.meetsMinima()) {
       minimum();
     }
-    if (lead < needed) {
+    if (lead < needed - Decision.NEAR_ENOUGH) {
       add(Shortfall.Reason.TOO_LATE, needed, lead);
     }
     if (tooLong > 1 - request.service().chance()) {

@@ -11,8 +11,8 @@ import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.ParameterPoint;
 
 /**
- * What a change does to a cook that follows a plan: the pull stays at its reading, the sear and the
- * least rest at their length. Immutable.
+ * What a change does to a cook that follows a plan: its rules for the fire and the pull and what
+ * its clock decides stay; sear and least rest keep their length. Immutable.
  */
 public final class WhatIf {
 
@@ -48,7 +48,7 @@ public final class WhatIf {
    *
    * @param near of {@link Milestone.Kind#NEAR} [s]
    * @param pull of the pull [s]
-   * @param ready of having rested [s]
+   * @param ready of when it could have rested [s]
    * @param finalCore of the highest core up to carving [K]
    * @param chanceReady chance of having rested by the latest carving, after the change; NaN where
    *     no draws tell
@@ -67,7 +67,8 @@ public final class WhatIf {
   /**
    * By derivatives at half the change, or where the cook's laws have none, by a few draws. Times go
    * with one over what drives them: a derivative without the change is off by the change's share of
-   * the drive, one at half of it by a twelfth of that share's square.
+   * the drive, one at half of it by a twelfth of that share's square. The pull is that of the
+   * middle reading, and the fire as stated.
    *
    * @param request of the plan
    * @param plan that is followed
@@ -83,7 +84,7 @@ public final class WhatIf {
     ParameterPoint half = ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount));
     Course course = new Course(request.cook().roles(), false);
     Function<ParameterPoint, Cook> cook =
-        at -> cook(course, request, plan, change.apply(at.value(AMOUNT)), middle);
+        at -> cook(course, plan, change.apply(at.value(AMOUNT)), middle);
     EnsembleSensitivities by = simulator.sensitivities(cook.apply(half), 1, member -> half, cook);
     if (by.result().status(0) != MemberStatus.COMPLETED) {
       return few(request, plan, change.apply(amount), 0);
@@ -91,7 +92,7 @@ public final class WhatIf {
     return new Effect(
         amount * by.stageEnd(0, course.near, 0),
         amount * by.stageEnd(0, course.pull, 0),
-        amount * by.stageEnd(0, course.sear, 0),
+        amount * (by.stageEnd(0, course.sear, 0) - waited(by, course)),
         amount * by.corePeak(0, hottest(by, course), 0),
         Double.NaN,
         0,
@@ -138,8 +139,13 @@ public final class WhatIf {
   private Run run(PlanRequest request, Plan plan, double later) {
     Draws draws = Draws.of(request, simulator);
     draws.learnIfNeeded(plan.reading());
-    return draws.run(
-        draws.size(), plan.reading(), request.service().leastRest(), plan.lead() + later);
+    Optional<Fires> fires = request.cook().fires();
+    if (plan.check().isPresent() && fires.isPresent()) {
+      FireCheck check = plan.check().get();
+      draws.watch(check, fires.get(), draws.times(draws.size(), check.reading()));
+    }
+    draws.learn(plan.readings());
+    return draws.run(draws.size(), plan.pull().later(later), plan.timing().later(later));
   }
 
   /** Median of the changes of the draws. */
@@ -152,18 +158,16 @@ public final class WhatIf {
     return Spread.of(shifts).median();
   }
 
-  private static Cook cook(
-      Course course, PlanRequest request, Plan plan, PlannedCook changed, ParameterPoint point) {
+  private static Cook cook(Course course, Plan plan, PlannedCook changed, ParameterPoint point) {
     Cook cook = changed.at(point);
     Member member = Member.of(cook, changed.probeOf(cook));
     double tip = member.atTip(plan.reading(), 0, 0);
-    return course.whole(
-        member,
-        Optional.empty(),
-        tip,
-        tip - Plan.AHEAD,
-        request.service().leastRest(),
-        plan.lead());
+    return course.whole(member, Optional.empty(), tip, tip - Plan.AHEAD, Ends.of(plan.timing()));
+  }
+
+  /** Derivative of the time that it waits for its sear. */
+  private static double waited(EnsembleSensitivities by, Course course) {
+    return by.stageEnd(0, course.wait, 0) - by.stageEnd(0, course.pull, 0);
   }
 
   private static int hottest(EnsembleSensitivities by, Course course) {

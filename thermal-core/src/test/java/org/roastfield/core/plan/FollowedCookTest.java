@@ -19,6 +19,8 @@ class FollowedCookTest {
   private static final PlanRequest REQUEST =
       PlanRequest.of(PlanCooks.loin(), PlanCooks.prior(), CoreWish.of(DonenessScale.TRADE, 4));
 
+  private static final Timing AT_14_000 = new Timing(900, 14_000, 14_000 - 200 - 900);
+
   private static FollowedCook.Truth truth(Cook cook, double noise) {
     return new FollowedCook.Truth(
         cook,
@@ -48,9 +50,7 @@ class FollowedCookTest {
       Cook drawn =
           REQUEST.cook().at(REQUEST.prior().parameters().point(REQUEST.prior().draw(random)));
       PullRule rule = PullRule.of(plan.pull());
-      cooks.add(
-          FollowedCook.by(
-              rule, plan.check(), truth(drawn, 0), REQUEST.service().leastRest(), plan.lead()));
+      cooks.add(FollowedCook.by(rule, plan.check(), truth(drawn, 0), plan.timing()));
     }
     Spread core = plan.finalCore();
     assertShare(
@@ -72,9 +72,9 @@ class FollowedCookTest {
   @Test
   void displayThatShowsMore_isPulledEarlier_andColder() {
     FollowedCook right =
-        FollowedCook.by(PullRule.atReading(325), Optional.empty(), truth(middle(), 0), 900, 14_000);
+        FollowedCook.by(PullRule.atReading(325), Optional.empty(), truth(middle(), 0), AT_14_000);
     FollowedCook high =
-        FollowedCook.by(PullRule.atReading(325), Optional.empty(), truth(middle(), 2), 900, 14_000);
+        FollowedCook.by(PullRule.atReading(325), Optional.empty(), truth(middle(), 2), AT_14_000);
     assertTrue(high.pull() < right.pull() - 300);
     assertTrue(high.finalCore() < right.finalCore());
     assertEquals(right.pull() + 200 + 900, right.ready(), 1e-6);
@@ -84,13 +84,13 @@ class FollowedCookTest {
   @Test
   void readingThatNeverComes_isSaid() {
     FollowedCook never =
-        FollowedCook.by(PullRule.atReading(400), Optional.empty(), truth(middle(), 0), 900, 14_000);
+        FollowedCook.by(PullRule.atReading(400), Optional.empty(), truth(middle(), 0), AT_14_000);
     assertEquals(Double.POSITIVE_INFINITY, never.ready(), 0);
   }
 
   @Test
   void paceOfTheDisplay_decides() {
-    Pull pull = new Pull(330, 1200);
+    Pull pull = Pull.at(330, 1200);
     PullRule rule = PullRule.of(pull);
     double time = 0;
     while (!rule.pulls(time, 280 + 0.005 * time)) {

@@ -142,11 +142,11 @@ final class PlanLines {
 
   /** Readings at three paces. */
   private String paces() {
-    double middle = plan.pull().target() - plan.reading();
+    double middle = plan.pull().targets().get(0) - plan.reading();
     List<String> paces = new ArrayList<>();
     for (double share : new double[] {0.5, 1, 1.5}) {
       double rise = share * middle / plan.pull().ahead() * TEN_MINUTES;
-      double reading = plan.pull().target() - share * middle;
+      double reading = plan.pull().targets().get(0) - share * middle;
       paces.add("at " + scale.text(reading) + " where it rose " + scale.differenceText(rise));
     }
     return String.join(", ", paces) + " in ten minutes";

@@ -112,6 +112,7 @@ final class PlanSteps {
           "off the gentle heat at "
               + (plan.pull().ahead() > 0 ? "about " : "")
               + scale.text(plan.reading());
+      case RAISE -> "raise the fire";
       case SEAR -> "sear: " + sear();
       case REST -> "off the fire, to rest";
       case PEAK -> "core at its hottest";

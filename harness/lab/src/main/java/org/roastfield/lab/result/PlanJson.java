@@ -112,7 +112,7 @@ public final class PlanJson {
     ObjectNode node = Json.object().put("reading_degC", Json.celsius(sheet.plan().reading()));
     node.put("wish_low_degC", Json.celsius(sheet.wish().low()));
     node.put("wish_high_degC", Json.celsius(sheet.wish().high()));
-    node.put("target_degC", Json.celsius(sheet.plan().pull().target()));
+    node.put("target_degC", Json.celsius(sheet.plan().pull().targets().get(0)));
     node.put("drawn_on_s", sheet.plan().pull().ahead());
     ArrayNode weighed = node.putArray("weighed");
     for (Candidate one : sheet.plan().candidates()) {

@@ -24,8 +24,8 @@ import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.Planner;
 import org.roastfield.core.plan.PullRule;
-import org.roastfield.core.plan.SearPlanner;
 import org.roastfield.core.plan.Service;
+import org.roastfield.core.plan.Timing;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.plan.CookerBelief;
@@ -160,7 +160,7 @@ public final class PlanTrial {
   /** A cook on a new cooker. */
   private static ParameterPoint draw(TrialKind kind, SplittableRandom random) {
     Prior prior = CookerBelief.population(kind.planned()).prior();
-    return SearPlanner.at(prior, prior.draw(random));
+    return prior.parameters().point(prior.draw(random));
   }
 
   /** A cook with the cooker of another. */
@@ -210,17 +210,18 @@ public final class PlanTrial {
   }
 
   private static Tried.Result result(Plan plan, FollowedCook.Truth truth) {
-    return result(PullRule.of(plan.pull()), plan.check(), truth, plan.lead());
+    return result(PullRule.of(plan.pull()), plan.check(), truth, plan.timing());
   }
 
-  /** Of a rule of thumb, which leaves the fire alone. */
+  /** Of a rule of thumb, which leaves the fire alone; it waits for its sear as plans do. */
   private static Tried.Result result(PullRule rule, FollowedCook.Truth truth, double lead) {
-    return result(rule, Optional.empty(), truth, lead);
+    double sears = Math.max(0, lead - TrialKind.SEAR - TrialKind.REST);
+    return result(rule, Optional.empty(), truth, new Timing(TrialKind.REST, lead, sears));
   }
 
   private static Tried.Result result(
-      PullRule rule, Optional<FireCheck> check, FollowedCook.Truth truth, double lead) {
-    return new Tried.Result(FollowedCook.by(rule, check, truth, TrialKind.REST, lead), lead);
+      PullRule rule, Optional<FireCheck> check, FollowedCook.Truth truth, Timing timing) {
+    return new Tried.Result(FollowedCook.by(rule, check, truth, timing), timing.leave());
   }
 
   private <T> List<T> all(List<Callable<T>> tasks) {

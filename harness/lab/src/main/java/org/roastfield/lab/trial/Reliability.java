@@ -9,7 +9,8 @@ import org.roastfield.core.plan.Spread;
 
 /**
  * Chances that plans stated beside how often what they are of took place: of the final core, of
- * coming off the heat and of being ready, ten to a cook, in bins of the stated chance.
+ * coming off the heat and of being ready, ten to a cook, in bins of the stated chance. When it has
+ * rested is decided by the clock for all that wait, so that no quantiles of it are asked for.
  *
  * @param bins that hold statements
  * @param pooled mean distance of shares from stated chances over all statements, in [0, 1]
@@ -128,7 +129,6 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
     quantiles(pairs, plan.finalCore(), core);
     add(pairs, plan.chanceUnder(), core < one.wish());
     double ready = result.late();
-    quantiles(pairs, plan.milestone(Milestone.Kind.READY).time(), ready);
     add(pairs, plan.chanceReady(), ready <= PlanTrial.SERVICE.latest());
     add(pairs, plan.chanceReadyAsWished(), ready <= 0);
     add(pairs, plan.chanceHeldTooLong(), -ready > PlanTrial.SERVICE.longestHold());

@@ -106,7 +106,7 @@ class HabitTest {
     double squares = 0;
     int draws = 2000;
     for (int i = 0; i < draws; i++) {
-      ParameterPoint point = SearPlanner.at(prior, prior.draw(random));
+      ParameterPoint point = prior.parameters().point(prior.draw(random));
       point = point.moved(point.index("openings"), -1);
       double away = StrayingAir.sharp(383, point).at(0) - 383;
       squares += away * away / draws;

@@ -35,7 +35,7 @@ class StrayingAirTest {
     double squares = 0;
     double products = 0;
     for (int i = 0; i < draws; i++) {
-      ParameterPoint point = SearPlanner.at(PRIOR, PRIOR.draw(random));
+      ParameterPoint point = PRIOR.parameters().point(PRIOR.draw(random));
       point = point.moved(point.index("openings"), -1);
       Signal air = StrayingAir.sharp(0, point);
       squares += air.at(4200) * air.at(4200) / draws;

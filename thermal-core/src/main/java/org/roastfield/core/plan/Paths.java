@@ -1,0 +1,226 @@
+package org.roastfield.core.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * What would come of each draw if it were pulled at one reading or another and held for one time or
+ * another: computed at a few of each, straight between readings and a little beyond them.
+ */
+final class Paths {
+
+  /** Steps between two computed readings. */
+  private static final int FINE = 8;
+
+  /** How far readings are drawn on below those computed, in their distances. */
+  private static final int BELOW = 2;
+
+  private final double lowest;
+  private final double step;
+  private final int size;
+
+  /** How many readings there are. */
+  private final int all;
+
+  /** When each draw gets to each reading [s]. */
+  private final double[][] times;
+
+  /** Of the display, over the last {@link Plan#AHEAD} kelvin [K/s]. */
+  private final double[][] rates;
+
+  /** When it could have rested [s]. */
+  private final double[][] ready;
+
+  /** Final cores of the planned cook and each station [K]: time held, station, draw, reading. */
+  private final double[][][][] cores;
+
+  private final Helds helds;
+
+  /** How many readings each draw gets to. */
+  private final int[] reached;
+
+  /**
+   * @param readings in order, evenly spaced, at least two
+   * @param helds times that the draws were held for
+   * @param runs draws of all readings, those of one side by side, of each of these times
+   * @param floor below which no reading is possible [K]
+   */
+  Paths(double[] readings, Helds helds, List<Run> runs, double floor) {
+    this.helds = helds;
+    Run run = runs.get(0);
+    int count = run.size() / readings.length;
+    int[] draws = computed(runs, count, readings.length);
+    double apart = readings[1] - readings[0];
+    step = apart / FINE;
+    int below = (int) Math.floor(Math.min(BELOW * apart, readings[0] - floor) / step + 1e-9);
+    lowest = readings[0] - Math.max(0, below) * step;
+    all = Math.max(0, below) + (readings.length - 1) * FINE + 1;
+    size = draws.length;
+    times = new double[size][];
+    rates = new double[size][];
+    ready = new double[size][];
+    cores = new double[runs.size()][run.cores.length][size][];
+    reached = new int[size];
+    for (int i = 0; i < size; i++) {
+      int draw = draws[i];
+      int nodes = arrivals(run, count, draw, readings.length);
+      reached[i] = nodes == 0 ? 0 : (nodes - 1) * FINE + Math.max(0, below) + 1;
+      times[i] = fine(readings, nodes, i, at -> run.pull[at * count + draw]);
+      rates[i] = fine(readings, nodes, i, at -> rate(run, at * count + draw));
+      ready[i] = fine(readings, nodes, i, at -> run.ready[at * count + draw]);
+      for (int h = 0; h < cores.length; h++) {
+        for (int s = 0; s < run.cores.length; s++) {
+          double[] core = runs.get(h).cores[s];
+          cores[h][s][i] =
+              nodes == 0
+                  ? new double[] {core[draw]}
+                  : fine(readings, nodes, i, at -> core[at * count + draw]);
+        }
+      }
+    }
+  }
+
+  private interface AtNode {
+    double of(int node);
+  }
+
+  private static int[] computed(List<Run> runs, int count, int readings) {
+    return IntStream.range(0, count)
+        .filter(
+            i ->
+                IntStream.range(0, readings)
+                    .allMatch(k -> runs.stream().allMatch(run -> run.isComputed(k * count + i))))
+        .toArray();
+  }
+
+  private static int arrivals(Run run, int count, int draw, int readings) {
+    int nodes = 0;
+    while (nodes < readings && run.pull[nodes * count + draw] < Double.POSITIVE_INFINITY) {
+      nodes++;
+    }
+    return nodes;
+  }
+
+  private static double rate(Run run, int at) {
+    double taken = run.pull[at] - run.near[at];
+    return taken > 0 ? Plan.AHEAD / taken : 0;
+  }
+
+  /** Values at all readings that a draw gets to. */
+  private double[] fine(double[] readings, int nodes, int draw, AtNode value) {
+    double[] values = new double[reached[draw]];
+    for (int j = 0; j < values.length; j++) {
+      double place = (reading(j) - readings[0]) / (step * FINE);
+      int k = nodes < 2 ? 0 : (int) Math.max(0, Math.min(nodes - 2, Math.floor(place)));
+      double low = value.of(k);
+      values[j] = nodes < 2 ? low : low + (place - k) * (value.of(k + 1) - low);
+    }
+    return values;
+  }
+
+  private double reading(double place) {
+    return lowest + place * step;
+  }
+
+  int size() {
+    return size;
+  }
+
+  /** What comes of the draws by a rule; arrays over draws. */
+  final class Followed {
+
+    /** Of the display at the pull [K]; infinite for draws that never get there. */
+    final double[] readings = new double[size];
+
+    /** When they are pulled [s]; infinite for never. */
+    final double[] pulls = new double[size];
+
+    /** When they could have rested [s]; infinite for never. */
+    final double[] ready = new double[size];
+
+    /** Final cores of the planned cook and each station [K]. */
+    final double[][] cores = new double[Paths.this.cores[0].length][size];
+
+    private Followed(Pull pull, double lead) {
+      for (int i = 0; i < size; i++) {
+        double place = place(i, pull);
+        boolean there = place >= 0;
+        readings[i] = there ? reading(place) : Double.POSITIVE_INFINITY;
+        pulls[i] = there ? at(times[i], place) : Double.POSITIVE_INFINITY;
+        ready[i] = there ? at(Paths.this.ready[i], place) : Double.POSITIVE_INFINITY;
+        double[] weights = helds.weights(there ? lead - ready[i] : 0);
+        for (int h = 0; h < weights.length; h++) {
+          for (int s = 0; s < cores.length; s++) {
+            double[] core = Paths.this.cores[h][s][i];
+            cores[s][i] += weights[h] * (there ? at(core, place) : core[core.length - 1]);
+          }
+        }
+      }
+    }
+
+    /** Share that would only be pulled beyond the readings that were computed. */
+    double beyond() {
+      long beyond =
+          IntStream.range(0, size)
+              .filter(i -> reached[i] == all && pulls[i] == Double.POSITIVE_INFINITY)
+              .count();
+      return (double) beyond / size;
+    }
+
+    /** Share that would be pulled below those that were computed. */
+    double below(double lowestComputed) {
+      return (double) Arrays.stream(readings).filter(r -> r < lowestComputed).count() / size;
+    }
+
+    /** Share that gets there. */
+    double arrived() {
+      return (double) Arrays.stream(pulls).filter(Double::isFinite).count() / size;
+    }
+
+    /**
+     * Readings of those that get there [K].
+     *
+     * @param otherwise if none does
+     */
+    Spread spread(double otherwise) {
+      double[] there = Arrays.stream(readings).filter(Double::isFinite).toArray();
+      return Spread.of(there.length == 0 ? new double[] {otherwise} : there);
+    }
+  }
+
+  /** The draws by a rule of cooks that begin so long before they are to be carved [s]. */
+  Followed by(Pull pull, double lead) {
+    return new Followed(pull, lead);
+  }
+
+  /** Where a draw first meets a rule, in steps; negative if it never does. */
+  private double place(int draw, Pull pull) {
+    double before = 0;
+    for (int j = 0; j < reached[draw]; j++) {
+      double missing = pull.target(times[draw][j]) - reading(j) - pull.ahead() * rates[draw][j];
+      if (missing <= 0) {
+        return j == 0 ? 0 : j - 1 + before / (before - missing);
+      }
+      before = missing;
+    }
+    return -1;
+  }
+
+  private static double at(double[] values, double place) {
+    int j = (int) Math.min(values.length - 1, Math.floor(place));
+    double share = place - j;
+    return share == 0 ? values[j] : values[j] + share * (values[j + 1] - values[j]);
+  }
+
+  /** Median rate of the draws that get to a reading [K/s]. */
+  double middleRate(double reading) {
+    int j = (int) Math.rint((reading - lowest) / step);
+    double[] there =
+        IntStream.range(0, size)
+            .filter(i -> j >= 0 && j < reached[i])
+            .mapToDouble(i -> rates[i][j])
+            .toArray();
+    return there.length == 0 ? 0 : Spread.of(there).median();
+  }
+}
