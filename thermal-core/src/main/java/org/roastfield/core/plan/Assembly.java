@@ -31,8 +31,15 @@ final class Assembly {
     this.lead = decision.lead();
   }
 
+  /** Lead for the demanded chance, if enough draws ever get there [s]. */
   private double needed() {
-    return Pace.leastLead(run.ready, service);
+    double needed = Pace.neededLead(run.ready, service);
+    return needed < Double.POSITIVE_INFINITY ? needed : lead;
+  }
+
+  private double arrived() {
+    double[] pulls = values(i -> run.pull[i]);
+    return (double) Arrays.stream(pulls).filter(Double::isFinite).count() / pulls.length;
   }
 
   Plan plan() {
@@ -65,7 +72,8 @@ final class Assembly {
         decision.candidates(),
         SearCheck.of(cores, values(i -> run.pull[i]), values(this::readingAfterSear)),
         band(),
-        new Shortfalls(request, decision, Spread.of(cores), tally).list(needed(), lead, tooLong),
+        new Shortfalls(request, decision, Spread.of(cores), tally)
+            .list(arrived(), needed(), lead, tooLong),
         members.length,
         request.members() - members.length);
   }

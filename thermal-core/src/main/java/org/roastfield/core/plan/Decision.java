@@ -34,7 +34,9 @@ record Decision(
   }
 
   /**
-   * The same with the lead of all draws, and the reading raised by what they miss.
+   * The same with the lead of all draws, and the targets raised by what they miss. Targets stay
+   * where they are in time: moved along they would have cuts pulled later, for which the lead would
+   * have to grow again.
    *
    * @param run of all draws
    */
@@ -49,13 +51,7 @@ record Decision(
     }
     double other = leadOf(request, run);
     return new Decision(
-        pull.raised(missing).later(other - lead),
-        readings.plus(missing),
-        other,
-        candidates,
-        slope,
-        afterPull,
-        lowest);
+        pull.raised(missing), readings.plus(missing), other, candidates, slope, afterPull, lowest);
   }
 
   /** Whether all draws miss a minimum that those which weighed the readings met. */
@@ -69,9 +65,13 @@ record Decision(
     return Timing.of(service, lead, afterPull);
   }
 
-  /** The lead, or a longer possible one that all draws need for the demanded chance [s]. */
+  /**
+   * The lead, or a longer possible one that all draws need for the demanded chance [s]; where too
+   * few of them ever get there, none helps.
+   */
   private double leadOf(PlanRequest request, Run run) {
-    double needed = Pace.leastLead(run.ready, request.service());
-    return Math.max(lead, Math.min(needed, -request.service().earliestOn()));
+    double needed = Pace.neededLead(run.ready, request.service());
+    double possible = Math.min(needed, -request.service().earliestOn());
+    return needed < Double.POSITIVE_INFINITY ? Math.max(lead, possible) : lead;
   }
 }

@@ -170,6 +170,16 @@ final class Draws {
     return members.size();
   }
 
+  /** What a member was drawn at. */
+  ParameterPoint point(int member) {
+    return points.get(member);
+  }
+
+  /** When a member's display gets to a reading, as it was found to warm [s]. */
+  double timeAt(int member, double reading) {
+    return warming.orElseThrow().time(member, reading);
+  }
+
   int notBuilt() {
     return notBuilt;
   }

@@ -35,7 +35,7 @@ final class Pace {
    * where that makes it likelier to be ready in the promised window: by the latest carving, and not
    * so early that it is kept for longer than wished.
    */
-  static double leadOf(double[] ready, Service service) {
+  private static double leadOf(double[] ready, Service service) {
     double least = leastLead(ready, service);
     double[] sorted = ready.clone();
     Arrays.sort(sorted);
@@ -80,28 +80,29 @@ final class Pace {
    * How long before the wanted carving a cook must begin for the demanded chance [s]; the longest
    * cook that gets there, if too few do.
    */
-  static double leastLead(double[] ready, Service service) {
-    double lead = Spread.quantile(service.chance(), ready);
+  private static double leastLead(double[] ready, Service service) {
+    double lead = neededLead(ready, service);
     if (lead == Double.POSITIVE_INFINITY) {
       lead = 0;
       for (double one : ready) {
         lead = one < Double.POSITIVE_INFINITY ? Math.max(lead, one) : lead;
       }
+      lead -= service.latest();
     }
-    return Math.max(0, lead - service.latest());
+    return Math.max(0, lead);
   }
 
-  /** The same, and not longer than there is time left for [s]. */
-  static double possibleLead(double[] ready, Service service) {
-    return Math.min(leadOf(ready, service), -service.earliestOn());
+  /** The same; infinite if too few get there. */
+  static double neededLead(double[] ready, Service service) {
+    return Spread.quantile(service.chance(), ready) - service.latest();
   }
 
-  /** The possible lead for another reading [K]. */
+  /** That lead for another reading [K]. */
   double lead(double otherReading) {
     double[] then = new double[ready.length];
     for (int i = 0; i < then.length; i++) {
       then[i] = ready[i] + slowness[i] * (otherReading - reading);
     }
-    return possibleLead(then, service);
+    return leadOf(then, service);
   }
 }

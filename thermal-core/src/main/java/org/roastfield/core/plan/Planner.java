@@ -42,7 +42,7 @@ public final class Planner {
   private static final double BEYOND = 0.05;
 
   /** Corrections of a decision by a part of the draws that does not hold in all of them. */
-  private static final int MOST_CORRECTIONS = 3;
+  private static final int MOST_CORRECTIONS = 6;
 
   /** Least reading above the hottest start, so that the gentle heat is one [K]. */
   private static final double LEAST_RISE = 1;
@@ -76,6 +76,13 @@ public final class Planner {
     draws.learnIfNeeded(guess);
     Decision decision = decide(request, draws, guess);
     draws.learn(decision.readings());
+    System.out.println(
+        "DEC "
+            + decision.pull()
+            + decision.readings()
+            + decision.lead() / 60
+            + " slope "
+            + decision.slope());
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
       decision = decision.corrected(request, run);
@@ -113,8 +120,8 @@ public final class Planner {
     for (int round = 0; ; round++) {
       double[] readings = readings(low);
       Paths paths = paths(draws, count, readings, service, floor);
-      PullChoice choice = new PullChoice(request, paths, after);
-      PullChoice.Choice best = choice.best(start, lead);
+      PullChoice choice = new PullChoice(request, paths, after, start);
+      PullChoice.Choice best = choice.best(lead);
       Paths.Followed followed = choice.followed(best);
       double shift = round < MOST_ROUNDS ? shift(followed, readings, low <= floor) : 0;
       if (shift == 0) {

@@ -3,7 +3,6 @@ package org.roastfield.core.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /**
  * Chooses the rule of a pull: the time that the display is drawn on, and targets for a cut that has
@@ -32,12 +31,18 @@ final class PullChoice {
   private static final double BEND = 0.003;
 
   /** What an hour more of lead costs, so that of leads alike the shorter is taken. */
-  private static final double LONGER = 0.1;
+  private static final double LONGER = 0.2;
 
   /** Moves of targets that are tried, from the longest to the shortest [K]; and of the lead [s]. */
   private static final double[] MOVES = {4, 2, 1, 0.5, 0.25, 0.1};
 
   private static final double[] LEADS = {2400, 1200, 600, 300, 150, 60};
+
+  /** Downhill from these leads too, longer and shorter than the first [s]. */
+  private static final double OTHER_LEAD = 1800;
+
+  /** Least rate by which a lead is moved along with targets [K/s]: a kelvin an hour. */
+  private static final double LEAST_RATE = 1.0 / 3600;
 
   /** More than any loss: of what a demanded chance lacks. */
   private static final double LACKING = 1e6;
@@ -52,19 +57,33 @@ final class PullChoice {
   private final Paths paths;
   private final double after;
 
+  private final double reading;
+
   /** Times of the targets, since a cut need not wait any longer [s]. */
   private final double[] knots;
 
+  /** Of the displays where the search begins [K/s]. */
+  private final double middleRate;
+
   /**
    * @param after from the end of a wait to having rested [s]
+   * @param reading to begin with [K]
    */
-  PullChoice(PlanRequest request, Paths paths, double after) {
+  PullChoice(PlanRequest request, Paths paths, double after, double reading) {
+    this.reading = reading;
+    this.middleRate = Math.max(LEAST_RATE, paths.middleRate(reading));
     this.request = request;
     this.service = request.service();
     this.paths = paths;
     this.after = after;
-    this.knots =
-        DoubleStream.of(0 - service.longestHold(), 0, service.latest()).distinct().toArray();
+    this.knots = knots(0 - service.longestHold(), service.latest());
+  }
+
+  /** A step where the window begins, a bend where a cut need not wait, and the window's end. */
+  private static double[] knots(double earliest, double latest) {
+    return earliest < 0 && latest > 0
+        ? new double[] {earliest, earliest, 0, latest}
+        : new double[] {earliest, earliest, latest};
   }
 
   /** A rule, and how long before the wanted carving a cook begins that goes by it [s]. */
@@ -74,8 +93,16 @@ final class PullChoice {
       return new Choice(pull.raised(by), lead);
     }
 
+    /** All that the clock decides so much later. */
     private Choice longer(double by) {
       return new Choice(pull.later(by), lead + by);
+    }
+
+    /** The same, with targets that are those of before at any time since the start. */
+    private Choice longerAlone(double by) {
+      List<Double> times = pull.later(by).times();
+      List<Double> targets = times.stream().map(pull::target).toList();
+      return new Choice(new Pull(times, targets, pull.ahead()), lead + by);
     }
 
     private Choice drawnOn(double ahead) {
@@ -90,22 +117,33 @@ final class PullChoice {
   }
 
   /**
-   * The choice of least cost.
+   * The choice of least cost; of the longest possible lead, if a longer one would be best.
    *
-   * @param reading to begin with [K]
-   * @param lead likewise [s]
+   * @param lead to begin with [s]
    */
-  Choice best(double reading, double lead) {
-    double rate = paths.middleRate(reading);
-    double sears = Math.max(0, lead - after);
-    List<Double> times = Arrays.stream(knots).map(knot -> sears + knot).boxed().toList();
-    List<Double> targets = times.stream().map(time -> reading).toList();
-    Choice best = downhill(new Choice(new Pull(times, targets, 0), lead));
-    double least = cost(best);
+  Choice best(double lead) {
+    double possible = -service.earliestOn();
+    Choice free = best(List.of(lead, lead + OTHER_LEAD, Math.max(0, lead - OTHER_LEAD)), true);
+    return free.lead() <= possible ? free : best(List.of(possible), false);
+  }
+
+  /**
+   * @param leads to begin with [s]
+   * @param free whether they may be moved
+   */
+  private Choice best(List<Double> leads, boolean free) {
+    Choice best = downhill(flat(leads.get(0)), free);
+    double least = cost(best, free);
+    for (double other : leads.subList(1, leads.size())) {
+      Choice from = downhill(flat(other), free);
+      double cost = cost(from, free);
+      best = cost < least ? from : best;
+      least = Math.min(cost, least);
+    }
     for (int a = 1; a < AHEADS.length; a++) {
-      double further = (AHEADS[a] - best.pull().ahead()) * rate;
-      Choice other = downhill(best.raised(further).drawnOn(AHEADS[a]));
-      double cost = cost(other);
+      double further = (AHEADS[a] - best.pull().ahead()) * middleRate;
+      Choice other = downhill(best.raised(further).drawnOn(AHEADS[a]), free);
+      double cost = cost(other, free);
       if (cost < WORTH_IT * least) {
         best = other;
         least = cost;
@@ -114,15 +152,22 @@ final class PullChoice {
     return best;
   }
 
-  private Choice downhill(Choice start) {
+  private Choice flat(double lead) {
+    double sears = Math.max(0, lead - after);
+    List<Double> times = Arrays.stream(knots).map(knot -> sears + knot).boxed().toList();
+    List<Double> targets = times.stream().map(time -> reading).toList();
+    return new Choice(new Pull(times, targets, 0), lead);
+  }
+
+  private Choice downhill(Choice start, boolean free) {
     Choice best = start;
-    double least = cost(best);
+    double least = cost(best, free);
     for (int m = 0; m < MOVES.length; m++) {
       boolean better = true;
       while (better) {
         better = false;
-        for (Choice other : moved(best, MOVES[m], LEADS[m])) {
-          double cost = cost(other);
+        for (Choice other : moved(best, MOVES[m], free ? LEADS[m] : 0)) {
+          double cost = cost(other, free);
           if (cost < least * (1 - 1e-9)) {
             best = other;
             least = cost;
@@ -134,24 +179,36 @@ final class PullChoice {
     return best;
   }
 
-  /** All targets, each of them, and the lead, moved up and down. */
+  /**
+   * All targets, each of them, and the lead, moved up and down.
+   *
+   * @param leadMove 0 if the lead stays
+   */
   private List<Choice> moved(Choice from, double move, double leadMove) {
     List<Choice> others = new ArrayList<>();
     for (int sign = 1; sign >= -1; sign -= 2) {
       others.add(from.raised(sign * move));
-      for (int k = 0; knots.length > 1 && k < knots.length; k++) {
+      for (int k = 0; k < knots.length; k++) {
         others.add(from.with(k, sign * move));
       }
       double by = sign * leadMove;
-      if (from.lead() + by >= 0 && from.lead() + by <= -service.earliestOn()) {
+      double asMuch = sign * move / middleRate;
+      if (by != 0 && from.lead() + by >= 0) {
         others.add(from.longer(by));
+        others.add(from.longerAlone(by));
+      }
+      if (by != 0 && from.lead() + asMuch >= 0) {
+        others.add(from.raised(sign * move).longer(asMuch));
       }
     }
     return others;
   }
 
-  /** Expected loss, with that of missing the window and of what demanded chances lack. */
-  private double cost(Choice choice) {
+  /**
+   * Expected loss, with that of missing the window and of what demanded chances lack; that of being
+   * ready in time only if the lead can be longer.
+   */
+  private double cost(Choice choice, boolean free) {
     Paths.Followed followed = paths.by(choice.pull(), choice.lead());
     Tally tally = Tally.of(followed.cores, request);
     CoreWish wish = request.wish();
@@ -165,19 +222,17 @@ final class PullChoice {
     }
     return tally.expectedLoss()
         + (1 - window(followed, choice.lead()) + NEVER * (1 - followed.arrived())) * missed
-        + LACKING * (lacking + late(followed, choice.lead()))
+        + LACKING * (lacking + (free ? late(followed, choice.lead()) : 0))
         + bend
         + LONGER * choice.lead() / 3600;
   }
 
-  /** What the demanded chance of being ready lacks where a longer lead could give it. */
+  /** What the demanded chance of being ready lacks, as far as draws ever get there. */
   private double late(Paths.Followed followed, double lead) {
-    if (lead >= -service.earliestOn() - LEADS[LEADS.length - 1]) {
-      return 0;
-    }
     double latest = lead + service.latest();
     long there = Arrays.stream(followed.ready).filter(t -> t <= latest).count();
-    return Math.max(0, service.chance() * followed.arrived() - (double) there / paths.size());
+    double possible = Math.min(service.chance(), followed.arrived());
+    return Math.max(0, possible - (double) there / paths.size());
   }
 
   /** Share in the promised window. */

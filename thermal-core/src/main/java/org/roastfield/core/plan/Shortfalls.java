@@ -6,7 +6,10 @@ import java.util.List;
 /** Which wishes a plan does not meet, and why. */
 final class Shortfalls {
 
-  /** How far a median may be from a wish that counts as met [K]; assumed. */
+  /**
+   * How far a median may be from a wish that counts as met [K]; assumed. Farther off it is met as
+   * well as doubt allows, if more than the demanded chance leaves does not lie on the same side.
+   */
   private static final double TOLERANCE = 1;
 
   private final PlanRequest request;
@@ -23,12 +26,13 @@ final class Shortfalls {
   }
 
   /**
+   * @param arrived share whose display ever meets the rule
    * @param needed lead for the demanded chance [s]
    * @param lead of the plan [s]
    * @param tooLong share that is held for too long
    */
-  List<Shortfall> list(double needed, double lead, double tooLong) {
-    core();
+  List<Shortfall> list(double arrived, double needed, double lead, double tooLong) {
+    core(arrived);
     if (!tally.meetsMinima()) {
       minimum();
     }
@@ -41,11 +45,13 @@ final class Shortfalls {
     return list;
   }
 
-  private void core() {
+  private void core(double arrived) {
     CoreWish wish = request.wish();
-    if (finalCore.median() < wish.low() - TOLERANCE) {
+    double often = request.service().chance();
+    boolean cold = finalCore.median() < wish.low() - TOLERANCE && tally.under() > often;
+    if (cold || arrived < often) {
       add(Shortfall.Reason.HEAT_TOO_LOW, wish.middle(), finalCore.median());
-    } else if (finalCore.median() > wish.high() + TOLERANCE) {
+    } else if (finalCore.median() > wish.high() + TOLERANCE && tally.over() > often) {
       boolean sear = decision.lowest() || request.minima().isEmpty();
       add(
           sear ? Shortfall.Reason.SEAR_TOO_MUCH : Shortfall.Reason.MINIMUM_ABOVE_WISH,

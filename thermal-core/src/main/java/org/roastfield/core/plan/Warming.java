@@ -1,8 +1,8 @@
 package org.roastfield.core.plan;
 
 /**
- * How the displays of draws warm near the pull, from runs that ended at one or two readings:
- * straight between these and beyond.
+ * How the displays of draws warm near the pull, from runs that ended at one or two readings: rates
+ * straight between these and beyond, times by a parabola between and straight beyond.
  */
 final class Warming {
 
@@ -84,6 +84,8 @@ final class Warming {
       return highTimes[draw] + (reading - high) / highRates[draw];
     }
     double share = (reading - low) / (high - low);
-    return lowTimes[draw] + share * (highTimes[draw] - lowTimes[draw]);
+    double straight = lowTimes[draw] + share * (highTimes[draw] - lowTimes[draw]);
+    double slower = (1 / highRates[draw] - 1 / lowRates[draw]) / (high - low);
+    return straight + 0.5 * slower * (reading - low) * (reading - high);
   }
 }

@@ -1,8 +1,11 @@
 package org.roastfield.core.plan;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.ensemble.EnsembleSensitivities;
 import org.roastfield.core.ensemble.EnsembleSimulator;
@@ -16,11 +19,14 @@ import org.roastfield.core.parameter.ParameterPoint;
  */
 public final class WhatIf {
 
-  /** Draws that stand for all where no derivatives exist. */
+  /** Draws that stand for all, differentiated or, where no derivatives exist, with and without. */
   private static final int FEW = 40;
 
   /** Name of the coordinate that is differentiated by. */
   private static final String AMOUNT = "amount of the change";
+
+  /** Name of that of the reading at the pull. */
+  private static final String READING = "reading";
 
   private final EnsembleSimulator simulator;
 
@@ -35,7 +41,7 @@ public final class WhatIf {
 
   /** How an effect was found. */
   public enum Method {
-    /** Derivative at the middle of the beliefs and of the change, times the amount. */
+    /** Median of 40 draws' derivatives at the middle of the change, times the amount. */
     SENSITIVITY,
     /** Medians of 40 draws with and without the change, the same draws for both. */
     FEW_DRAWS,
@@ -80,23 +86,54 @@ public final class WhatIf {
     if (!(Math.abs(amount) > 0)) {
       throw new IllegalArgumentException("amount must not be 0, was " + amount);
     }
-    ParameterPoint middle = SearPlanner.middle(request.prior());
-    ParameterPoint half = ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount));
+    PlanRequest fewer = request.withDraws(FEW, request.seed());
+    Draws draws = learned(fewer.with(asStated(request.cook())), plan);
+    ParameterPoint half =
+        ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount)).with(READING, 0, 1);
     Course course = new Course(request.cook().roles(), false);
-    Function<ParameterPoint, Cook> cook =
-        at -> cook(course, plan, change.apply(at.value(AMOUNT)), middle);
-    EnsembleSensitivities by = simulator.sensitivities(cook.apply(half), 1, member -> half, cook);
-    if (by.result().status(0) != MemberStatus.COMPLETED) {
-      return few(request, plan, change.apply(amount), 0);
+    List<Effect> effects = new ArrayList<>();
+    for (int i = 0; i < draws.size(); i++) {
+      ParameterPoint own = draws.point(i);
+      double reading = draws.readingOf(i, plan.pull());
+      double before = draws.timeAt(i, reading);
+      double halfway = reading;
+      for (int pass = 0; pass < 2; pass++) {
+        double base = halfway;
+        Function<ParameterPoint, Cook> cook =
+            at -> cook(course, plan, base + at.value(READING), change.apply(at.value(AMOUNT)), own);
+        EnsembleSensitivities by = simulator.sensitivities(cook.apply(half), 1, one -> half, cook);
+        if (by.result().status(0) == MemberStatus.NOT_BUILT) {
+          return few(request, plan, change.apply(amount), 0);
+        }
+        if (by.result().status(0) == MemberStatus.COMPLETED) {
+          Shift shift = new Shift(by, course, plan, before, amount);
+          halfway = reading + 0.5 * shift.higher();
+          if (pass == 1) {
+            effects.add(shift.effect());
+          }
+        }
+      }
     }
+    return effects.size() < FEW / 2 ? few(request, plan, change.apply(amount), 0) : middle(effects);
+  }
+
+  private static PlannedCook asStated(PlannedCook cook) {
+    return cook.with(cook.cooks());
+  }
+
+  private static Effect middle(List<Effect> effects) {
     return new Effect(
-        amount * by.stageEnd(0, course.near, 0),
-        amount * by.stageEnd(0, course.pull, 0),
-        amount * (by.stageEnd(0, course.sear, 0) - waited(by, course)),
-        amount * by.corePeak(0, hottest(by, course), 0),
+        median(effects, Effect::near),
+        median(effects, Effect::pull),
+        median(effects, Effect::ready),
+        median(effects, Effect::finalCore),
         Double.NaN,
         0,
         Method.SENSITIVITY);
+  }
+
+  private static double median(List<Effect> effects, ToDoubleFunction<Effect> value) {
+    return Spread.of(effects.stream().mapToDouble(value).toArray()).median();
   }
 
   /**
@@ -137,6 +174,12 @@ public final class WhatIf {
   }
 
   private Run run(PlanRequest request, Plan plan, double later) {
+    Draws draws = learned(request, plan);
+    return draws.run(draws.size(), plan.pull().later(later), plan.timing().later(later));
+  }
+
+  /** Draws that go by the plan's look at the display, and of which is known how they warm. */
+  private Draws learned(PlanRequest request, Plan plan) {
     Draws draws = Draws.of(request, simulator);
     draws.learnIfNeeded(plan.reading());
     Optional<Fires> fires = request.cook().fires();
@@ -145,7 +188,7 @@ public final class WhatIf {
       draws.watch(check, fires.get(), draws.times(draws.size(), check.reading()));
     }
     draws.learn(plan.readings());
-    return draws.run(draws.size(), plan.pull().later(later), plan.timing().later(later));
+    return draws;
   }
 
   /** Median of the changes of the draws. */
@@ -158,24 +201,11 @@ public final class WhatIf {
     return Spread.of(shifts).median();
   }
 
-  private static Cook cook(Course course, Plan plan, PlannedCook changed, ParameterPoint point) {
+  private static Cook cook(
+      Course course, Plan plan, double reading, PlannedCook changed, ParameterPoint point) {
     Cook cook = changed.at(point);
     Member member = Member.of(cook, changed.probeOf(cook));
-    double tip = member.atTip(plan.reading(), 0, 0);
+    double tip = member.atTip(reading, 0, 0);
     return course.whole(member, Optional.empty(), tip, tip - Plan.AHEAD, Ends.of(plan.timing()));
-  }
-
-  /** Derivative of the time that it waits for its sear. */
-  private static double waited(EnsembleSensitivities by, Course course) {
-    return by.stageEnd(0, course.wait, 0) - by.stageEnd(0, course.pull, 0);
-  }
-
-  private static int hottest(EnsembleSensitivities by, Course course) {
-    int hottest = 0;
-    for (int stage = 1; stage <= course.hold; stage++) {
-      boolean hotter = by.result().corePeak(0, stage) > by.result().corePeak(0, hottest);
-      hottest = hotter ? stage : hottest;
-    }
-    return hottest;
   }
 }

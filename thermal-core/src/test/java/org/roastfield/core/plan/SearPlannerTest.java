@@ -49,7 +49,7 @@ class SearPlannerTest {
   }
 
   @Test
-  void longerSear_isBrowner_greyer_andPulledEarlier() {
+  void longerSear_isBrowner_andGreyer() {
     SearTrade trade =
         trade(
             sear(150, 2, SearSchedule.Order.LAST),
@@ -60,9 +60,20 @@ class SearPlannerTest {
       SearOutcome longer = trade.outcomes().get(i);
       assertTrue(longer.crust().middle() > shorter.crust().middle());
       assertTrue(longer.grey() > shorter.grey());
-      assertTrue(longer.reading() < shorter.reading());
     }
     assertEquals(trade.outcomes(), trade.curve());
+  }
+
+  /** After half an hour of waiting the core is hottest before the sear, at once it is not. */
+  @Test
+  void longerSear_isPulledEarlier_ifNothingWaits() {
+    List<SearSchedule> schedules =
+        List.of(sear(150, 2, SearSchedule.Order.LAST), sear(300, 2, SearSchedule.Order.LAST));
+    SearPlanner planner = SearPlanner.withDefaults();
+    List<SearOutcome> atOnce = planner.trade(REQUEST, schedules, 0).outcomes();
+    assertTrue(atOnce.get(1).reading() < atOnce.get(0).reading() - 0.1);
+    List<SearOutcome> later = planner.trade(REQUEST, schedules, 1800).outcomes();
+    assertTrue(later.get(0).reading() > atOnce.get(0).reading() + 0.1);
   }
 
   @Test

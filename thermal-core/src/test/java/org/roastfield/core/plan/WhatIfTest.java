@@ -34,24 +34,25 @@ class WhatIfTest {
     assertEquals(exact.finalCore(), estimate.finalCore(), 0.15 * exact.finalCore());
   }
 
-  /** The amount that plans print: a derivative without the change is a fifth off. */
+  /** The amount that plans print, beside the same draws: a derivative without it is a fifth off. */
   @Test
   void printedChange_bySensitivity_isThatOfTheDraws() {
     WhatIf.Effect estimate = WHAT_IF.estimate(REQUEST, PLAN, WhatIfTest::hotter, 15);
-    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(15), 0);
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST.withDraws(40, 3), PLAN, hotter(15), 0);
     assertEquals(WhatIf.Method.SENSITIVITY, estimate.method());
     assertEquals(exact.near(), estimate.near(), 0.1 * Math.abs(exact.near()));
     assertEquals(exact.pull(), estimate.pull(), 0.1 * Math.abs(exact.pull()));
     assertEquals(exact.ready(), estimate.ready(), 0.1 * Math.abs(exact.ready()));
   }
 
-  /** What is on already stays as it is; only the chance of having rested by then grows. */
+  /** What is on already may wait longer, for which its rule has targets. */
   @Test
-  void laterService_movesNothingThatIsOn_andIsMoreOftenReady() {
+  void laterService_isPulledLater_forItsRuleMovesAlong() {
     WhatIf.Effect later = WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), 3600);
-    assertEquals(0, later.pull(), 0);
-    assertEquals(0, later.ready(), 0);
-    assertTrue(later.chanceReady() > PLAN.chanceReady(), later.toString());
+    assertTrue(later.pull() >= 0 && later.pull() < 3600, later.toString());
+    assertEquals(later.pull(), later.ready(), 1e-6);
+    assertTrue(later.finalCore() > 0, later.toString());
+    assertEquals(PLAN.chanceReady(), later.chanceReady(), 0.05);
     WhatIf.Effect promised = WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), 0);
     assertEquals(PLAN.chanceReady(), promised.chanceReady(), 1e-12);
   }

@@ -1,0 +1,99 @@
+package org.roastfield.core.plan;
+
+import org.roastfield.core.ensemble.EnsembleSensitivities;
+
+/**
+ * How a change moves a cook that goes by the rule of a plan, from derivatives by the change at the
+ * same reading and by the reading, eq. (99). Of the first member; coordinate 0 is the change and 1
+ * the reading.
+ */
+final class Shift {
+
+  private static final int CHANGE = 0;
+  private static final int READING = 1;
+
+  /** How far a reading is looked for, and how near it is found [K]. */
+  private static final double MOST = 30;
+
+  private static final double NEAR_ENOUGH = 1e-6;
+
+  private final EnsembleSensitivities by;
+  private final Course course;
+  private final Plan plan;
+  private final double before;
+  private final double amount;
+
+  /**
+   * @param before when it is pulled without the change [s]
+   * @param amount of the change
+   */
+  Shift(EnsembleSensitivities by, Course course, Plan plan, double before, double amount) {
+    this.before = before;
+    this.by = by;
+    this.course = course;
+    this.plan = plan;
+    this.amount = amount;
+  }
+
+  WhatIf.Effect effect() {
+    double higher = higher();
+    return new WhatIf.Effect(
+        shift(course.near, higher),
+        shift(course.pull, higher),
+        amount * ready(CHANGE) + higher * ready(READING),
+        amount * peak(CHANGE) + higher * peak(READING),
+        Double.NaN,
+        0,
+        WhatIf.Method.SENSITIVITY);
+  }
+
+  /** By how much the reading moves at which the rule pulls [K]: found by halves. */
+  double higher() {
+    double low = -MOST;
+    double high = MOST;
+    while (high - low > NEAR_ENOUGH) {
+      double middle = 0.5 * (low + high);
+      if (above(middle) > 0) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return 0.5 * (low + high);
+  }
+
+  /** By how much a display that is drawn on is above its target after the change [K]. */
+  private double above(double higher) {
+    double pull = shift(course.pull, higher);
+    double near = shift(course.near, higher);
+    double half = by.result().stageEnd(0, course.pull) - by.result().stageEnd(0, course.near);
+    double without = half - 0.5 * (pull - near);
+    double faster = Plan.AHEAD / (without + pull - near) - Plan.AHEAD / without;
+    double target = plan.pull().target(before + pull) - plan.pull().target(before);
+    return higher + plan.pull().ahead() * faster - target;
+  }
+
+  /** By how much a stage's end moves, at a reading that does too [s]. */
+  private double shift(int stage, double higher) {
+    return amount * end(stage, CHANGE) + higher * end(stage, READING);
+  }
+
+  private double end(int stage, int coordinate) {
+    return by.stageEnd(0, stage, coordinate);
+  }
+
+  /** Derivative of when it could have rested. */
+  private double ready(int coordinate) {
+    double waited = end(course.wait, coordinate) - end(course.pull, coordinate);
+    return end(course.sear, coordinate) - waited;
+  }
+
+  private double peak(int coordinate) {
+    int hottest = 0;
+    for (int stage = 1; stage <= course.hold; stage++) {
+      boolean hotter = by.result().corePeak(0, stage) > by.result().corePeak(0, hottest);
+      hottest = hotter ? stage : hottest;
+    }
+    return by.corePeak(0, hottest, coordinate);
+  }
+}
