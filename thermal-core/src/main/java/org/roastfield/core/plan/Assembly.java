@@ -13,6 +13,9 @@ final class Assembly {
   /** Times at which the core is kept. */
   static final int SAMPLES = 97;
 
+  /** Slack of what nothing waits for. */
+  private static final double FREE = Double.POSITIVE_INFINITY;
+
   private final PlanRequest request;
   private final Draws draws;
   private final Decision decision;
@@ -147,9 +150,12 @@ final class Assembly {
   private void add(
       List<Milestone> list, Milestone.Kind kind, ToDoubleOfDraw at, Milestone.Rule rule) {
     Spread time = Spread.of(values(at)).plus(-lead);
+    list.add(new Milestone(kind, time, kind == Milestone.Kind.PEAK ? FREE : slack(time, at), rule));
+  }
+
+  private double slack(Spread time, ToDoubleOfDraw at) {
     double[] after = values(i -> after(run, i, at.of(i)));
-    double slack = service.latest() - time.median() - Spread.quantile(service.chance(), after);
-    list.add(new Milestone(kind, time, slack, rule));
+    return service.latest() - time.median() - Spread.quantile(service.chance(), after);
   }
 
   /** From an event until it could have rested, whatever it waits between [s]. */

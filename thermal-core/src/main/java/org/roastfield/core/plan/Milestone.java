@@ -8,7 +8,7 @@ package org.roastfield.core.plan;
  *     decided by the clock
  * @param slack how much later than its median it may come for the demanded chance of being ready by
  *     the latest carving still to hold, if all after it goes as drawn [s]; below 0 where it must
- *     come earlier than that
+ *     come earlier than that; infinite for what nothing waits for
  * @param rule what to do when it slips
  */
 public record Milestone(Kind kind, Spread time, double slack, Rule rule) {

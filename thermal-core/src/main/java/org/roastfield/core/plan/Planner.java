@@ -76,13 +76,6 @@ public final class Planner {
     draws.learnIfNeeded(guess);
     Decision decision = decide(request, draws, guess);
     draws.learn(decision.readings());
-    System.out.println(
-        "DEC "
-            + decision.pull()
-            + decision.readings()
-            + decision.lead() / 60
-            + " slope "
-            + decision.slope());
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
       decision = decision.corrected(request, run);

@@ -27,7 +27,8 @@ import org.roastfield.lab.files.StageSetup;
 import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
- * What becomes of the expected cook from its least rest to carving, kept in one way or another.
+ * What becomes of the expected cook that is early: it waits for its sear, or is kept from its least
+ * rest to carving, in one way or another.
  *
  * @param how in words
  * @param carved core when it is carved [K]
@@ -79,11 +80,14 @@ public record Keeping(String how, double carved, double highest, double surface)
     return ways;
   }
 
-  /** The expected cook, kept under another law after its least rest. */
+  /** The expected cook, waiting or kept after its least rest under another law. */
   private static Cook kept(
       Cook expected, List<Role> roles, Optional<SurfaceLaw> law, double leastRest, Plan plan) {
     if (law.isEmpty()) {
       return expected;
+    }
+    if (plan.waits()) {
+      return waiting(expected, law.get());
     }
     int rest = roles.indexOf(Role.REST);
     List<Stage> stages = new ArrayList<>(expected.stages().subList(0, rest));
@@ -91,6 +95,18 @@ public record Keeping(String how, double carved, double highest, double surface)
     stages.add(CentralCook.ending(own, StageEnd.after(leastRest)));
     double carve = plan.lead() + plan.milestone(Milestone.Kind.CARVE).time().median();
     stages.add(Stage.allRound("kept", law.get(), StageEnd.at(carve)));
+    return new Cook(expected.cut(), stages, expected.probes());
+  }
+
+  private static Cook waiting(Cook expected, SurfaceLaw law) {
+    List<Stage> stages =
+        expected.stages().stream()
+            .map(
+                stage ->
+                    stage.name().equals(CentralCook.WAIT)
+                        ? Stage.allRound(stage.name(), law, stage.end())
+                        : stage)
+            .toList();
     return new Cook(expected.cut(), stages, expected.probes());
   }
 
@@ -109,7 +125,7 @@ public record Keeping(String how, double carved, double highest, double surface)
   }
 
   /** All of them in a line. */
-  static PlanLine line(List<Keeping> all, double held, TemperatureScale scale) {
+  static PlanLine line(List<Keeping> all, Plan plan, TemperatureScale scale) {
     List<String> words = new ArrayList<>();
     for (Keeping one : all) {
       words.add(
@@ -120,7 +136,10 @@ public record Keeping(String how, double carved, double highest, double surface)
               + scale.text(one.highest)
               + " at its hottest");
     }
+    String held = Words.duration(plan.held().median());
     return new PlanLine(
-        "keeping it", Words.duration(held) + " warm: " + String.join("; ", words), "assumed");
+        "keeping it",
+        held + (plan.waits() ? " before its sear: " : " warm: ") + String.join("; ", words),
+        "assumed");
   }
 }

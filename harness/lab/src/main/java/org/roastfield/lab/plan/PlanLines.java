@@ -22,8 +22,6 @@ import org.roastfield.lab.timeline.TemperatureScale;
 /** What a plan says beside its timetable. */
 final class PlanLines {
 
-  private static final double TEN_MINUTES = 600;
-
   /** Widths that grow by less than this factor are alike, for so few draws. */
   private static final double WIDER = 1.05;
 
@@ -101,16 +99,14 @@ final class PlanLines {
   }
 
   /**
-   * How the readings on the way decide: the look at the display, and the pull by its pace.
+   * How the readings on the way decide: the look at the display, and the pull.
    *
    * @param clock that times are told by
    */
   List<PlanLine> rules(PlanClock clock) {
     List<PlanLine> lines = new ArrayList<>();
     plan.check().ifPresent(check -> lines.add(new PlanLine("fire", fire(check, clock), "")));
-    if (plan.pull().ahead() > 0) {
-      lines.add(new PlanLine("off the heat", paces(), ""));
-    }
+    lines.add(new PlanLine("off the heat", new PullWords(plan, clock, scale).text(), ""));
     return lines;
   }
 
@@ -140,18 +136,6 @@ final class PlanLines {
             + (hotter > 0 ? " hotter" : " cooler");
   }
 
-  /** Readings at three paces. */
-  private String paces() {
-    double middle = plan.pull().targets().get(0) - plan.reading();
-    List<String> paces = new ArrayList<>();
-    for (double share : new double[] {0.5, 1, 1.5}) {
-      double rise = share * middle / plan.pull().ahead() * TEN_MINUTES;
-      double reading = plan.pull().targets().get(0) - share * middle;
-      paces.add("at " + scale.text(reading) + " where it rose " + scale.differenceText(rise));
-    }
-    return String.join(", ", paces) + " in ten minutes";
-  }
-
   private String wished() {
     double low = request.wish().low();
     double high = request.wish().high();
@@ -178,7 +162,7 @@ final class PlanLines {
             + (request.service().latest() > 0
                 ? ", by the wanted one in " + chance(plan.chanceReadyAsWished())
                 : "")
-            + "; kept warm for "
+            + (plan.waits() ? "; before its sear it waits for " : "; kept warm for ")
             + Words.duration(plan.held().median())
             + " ("
             + Words.duration(plan.held().low())

@@ -28,6 +28,7 @@ import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Food;
 import org.roastfield.lab.files.PlanWishes;
 import org.roastfield.lab.salting.SaltPlan;
+import org.roastfield.lab.timeline.Caution;
 import org.roastfield.lab.timeline.Cautions;
 
 /** Makes a plan of a cook file. */
@@ -38,6 +39,9 @@ public final class PlanMaker {
 
   /** Patted dry before it goes on [s]; assumed. */
   private static final double PAT_DRY = 600;
+
+  /** A wait that gets its caution [s]; assumed. */
+  private static final double WAIT_WORTH_A_WORD = 600;
 
   /** Draws of plans that are only compared with. */
   private static final int FEW = 400;
@@ -145,7 +149,7 @@ public final class PlanMaker {
     List<Keeping> keepings =
         Keeping.of(file, cook.apply(belief.middle()), roles, plan, request.service().leastRest());
     if (keepings.size() > 1) {
-      statements.add(Keeping.line(keepings, held, ask.scale()));
+      statements.add(Keeping.line(keepings, plan, ask.scale()));
     }
     return new PlanSheet(
         file,
@@ -164,8 +168,17 @@ public final class PlanMaker {
         keepings,
         changes,
         central,
-        central.map(r -> Cautions.of(file, r, ask.scale())).orElse(List.of()),
+        cautions(plan, central),
         ask.scale());
+  }
+
+  private List<Caution> cautions(Plan plan, Optional<SimulationResult> central) {
+    List<Caution> cautions = new ArrayList<>();
+    central.ifPresent(result -> cautions.addAll(Cautions.of(file, result, ask.scale())));
+    if (plan.waits() && plan.held().high() > WAIT_WORTH_A_WORD) {
+      cautions.add(Cautions.WAITING);
+    }
+    return List.copyOf(cautions);
   }
 
   private Optional<PlannedCook> hotterSear(double kelvin) {

@@ -24,9 +24,16 @@ final class PlanSteps {
   private static final String READING =
       "Go by the display, not by the clock. Late: a hotter fire, or serve later. Early: go on, and"
           + " keep it warm after the rest.";
+  private static final String WAITING =
+      "Go by the display, and by the clock as far as its readings say. Late: a hotter fire, or serve"
+          + " later. Early: it waits, loosely covered, until its sear.";
+  private static final String SEAR_BY_CLOCK =
+      "Not before this, however long it waits; at once if it came off late. Longer for a browner"
+          + " crust costs a wider grey ring.";
   private static final String CRUST =
       "Go by clock and crust: the core hardly moves in these minutes. Longer for a browner crust"
           + " costs a wider grey ring.";
+  private static final String SERVE = "Late: carve as soon as it has rested, and serve later.";
   private static final String HOLD =
       "Early: keep it warm and loosely covered. Late: carve as soon as it has rested.";
 
@@ -64,7 +71,8 @@ final class PlanSteps {
             carve.time().low() + carving,
             carve.time().median() + carving,
             carve.time().high() + carving);
-    steps.add(new PlanStep("table", "on the table", table, carve.slack(), "", HOLD));
+    steps.add(
+        new PlanStep("table", "on the table", table, carve.slack(), "", advice(carve.rule())));
     return List.copyOf(steps);
   }
 
@@ -78,14 +86,13 @@ final class PlanSteps {
         salting ? Double.POSITIVE_INFINITY : milestone.slack(),
         salting
             ? "late: it reaches less deep"
-            : milestone.kind() == Milestone.Kind.CHECK
-                ? "late: a hotter fire"
-                : slips(milestone.rule()),
+            : milestone.kind() == Milestone.Kind.CHECK ? "late: a hotter fire" : slips(milestone),
         salting
             ? "Late: put it on all the same, and it reaches less deep."
             : switch (milestone.kind()) {
               case CHECK -> CHECK + rule("fire", rules);
-              case PULL -> READING + rule("off the heat", rules);
+              case PULL -> (plan.waits() ? WAITING : READING) + rule("off the heat", rules);
+              case SEAR, RAISE -> plan.waits() ? SEAR_BY_CLOCK : CRUST;
               default -> advice(milestone.rule());
             });
   }
@@ -108,10 +115,7 @@ final class PlanSteps {
       case ON -> "on the gentle heat";
       case CHECK -> check();
       case NEAR -> "display at " + scale.text(plan.reading() - Plan.AHEAD) + ": get ready";
-      case PULL ->
-          "off the gentle heat at "
-              + (plan.pull().ahead() > 0 ? "about " : "")
-              + scale.text(plan.reading());
+      case PULL -> "off the gentle heat at about " + scale.text(plan.reading());
       case RAISE -> "raise the fire";
       case SEAR -> "sear: " + sear();
       case REST -> "off the fire, to rest";
@@ -140,21 +144,24 @@ final class PlanSteps {
     throw new IllegalStateException("a plan with a sear must come of a cook with one");
   }
 
-  private static String slips(Milestone.Rule rule) {
-    return switch (rule) {
+  private String slips(Milestone milestone) {
+    if (plan.waits() && milestone.kind() == Milestone.Kind.PULL) {
+      return "early: it waits for its sear";
+    }
+    return switch (milestone.rule()) {
       case MOVE_THE_REST -> "late: all that follows moves";
       case BY_READING -> "late: hotter, or serve later";
       case BY_CLOCK_AND_CRUST -> "by clock and crust";
-      case HOLD_OR_CARVE_LATER -> "early: keep warm";
+      case HOLD_OR_CARVE_LATER -> plan.waits() ? "late: serve later" : "early: keep warm";
     };
   }
 
-  private static String advice(Milestone.Rule rule) {
+  private String advice(Milestone.Rule rule) {
     return switch (rule) {
       case MOVE_THE_REST -> MOVE;
       case BY_READING -> READING;
       case BY_CLOCK_AND_CRUST -> CRUST;
-      case HOLD_OR_CARVE_LATER -> HOLD;
+      case HOLD_OR_CARVE_LATER -> plan.waits() ? SERVE : HOLD;
     };
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.roastfield.core.plan.Candidate;
 import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.Pull;
 import org.roastfield.core.plan.SearCheck;
 import org.roastfield.core.plan.SearOutcome;
 import org.roastfield.core.plan.SearSchedule;
@@ -112,8 +113,21 @@ public final class PlanJson {
     ObjectNode node = Json.object().put("reading_degC", Json.celsius(sheet.plan().reading()));
     node.put("wish_low_degC", Json.celsius(sheet.wish().low()));
     node.put("wish_high_degC", Json.celsius(sheet.wish().high()));
-    node.put("target_degC", Json.celsius(sheet.plan().pull().targets().get(0)));
-    node.put("drawn_on_s", sheet.plan().pull().ahead());
+    Pull pull = sheet.plan().pull();
+    ArrayNode targets = node.putArray("targets");
+    for (int k = 0; k < pull.times().size(); k++) {
+      double at = pull.times().get(k) - sheet.plan().lead();
+      targets
+          .addObject()
+          .put("time_s", Math.rint(at))
+          .put("clock", Words.minute(sheet.clock().at(at)).toString())
+          .put("target_degC", Json.celsius(pull.targets().get(k)));
+    }
+    node.put("drawn_on_s", pull.ahead());
+    if (sheet.plan().waits()) {
+      double sears = sheet.plan().timing().sears() - sheet.plan().lead();
+      node.put("waits_until", Words.minute(sheet.clock().at(sears)).toString());
+    }
     ArrayNode weighed = node.putArray("weighed");
     for (Candidate one : sheet.plan().candidates()) {
       ObjectNode candidate = weighed.addObject();

@@ -53,6 +53,15 @@ public final class Cautions {
               + " heatproof gloves, long tongs, and the lid within reach.",
           "");
 
+  /** For plans in which a cut waits for its sear. */
+  public static final Caution WAITING =
+      new Caution(
+          "Waiting for the sear",
+          "A cut that waits is warm, which bacteria like, and nothing heats it: covered, on something"
+              + " clean that held nothing raw, no longer than the plan says, and within what the local"
+              + " food code allows for food between hot and cold.",
+          "");
+
   private Cautions() {}
 
   /** The same, for a computation whose inside is not shown. */
