@@ -16,7 +16,7 @@ final class PullChoice {
    * A cook that misses the promised window counts as one whose core is this far short of the wish
    * [K]: a band of doneness; assumed.
    */
-  private static final double MISSED = 3;
+  private static final double MISSED = 2.5;
 
   /** A cook that is never pulled counts as so many more: assumed. */
   private static final double NEVER = 3;
@@ -31,7 +31,7 @@ final class PullChoice {
   private static final double BEND = 0.003;
 
   /** What an hour more of lead costs, so that of leads alike the shorter is taken. */
-  private static final double LONGER = 0.2;
+  private static final double LONGER = 0.1;
 
   /** Moves of targets that are tried, from the longest to the shortest [K]; and of the lead [s]. */
   private static final double[] MOVES = {4, 2, 1, 0.5, 0.25, 0.1};

@@ -12,9 +12,10 @@ final class Shift {
   private static final int CHANGE = 0;
   private static final int READING = 1;
 
-  /** How far a reading is looked for, and how near it is found [K]. */
-  private static final double MOST = 30;
+  /** How far a reading is looked for, in what strides, and how near it is found [K]. */
+  private static final double MOST = 12;
 
+  private static final double STRIDE = 0.25;
   private static final double NEAR_ENOUGH = 1e-6;
 
   private final EnsembleSensitivities by;
@@ -47,10 +48,25 @@ final class Shift {
         WhatIf.Method.SENSITIVITY);
   }
 
-  /** By how much the reading moves at which the rule pulls [K]: found by halves. */
+  /**
+   * By how much the reading moves at which the rule pulls: the root nearest to none, found in
+   * strides and then by halves; NaN if there is none within {@link #MOST} [K].
+   */
   double higher() {
-    double low = -MOST;
-    double high = MOST;
+    for (double low = 0; low < MOST; low += STRIDE) {
+      if (above(low) <= 0 && above(low + STRIDE) > 0) {
+        return between(low, low + STRIDE);
+      }
+      if (above(-low) > 0 && above(-low - STRIDE) <= 0) {
+        return between(-low - STRIDE, -low);
+      }
+    }
+    return Double.NaN;
+  }
+
+  private double between(double from, double to) {
+    double low = from;
+    double high = to;
     while (high - low > NEAR_ENOUGH) {
       double middle = 0.5 * (low + high);
       if (above(middle) > 0) {

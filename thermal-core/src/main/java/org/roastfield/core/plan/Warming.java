@@ -2,7 +2,7 @@ package org.roastfield.core.plan;
 
 /**
  * How the displays of draws warm near the pull, from runs that ended at one or two readings: rates
- * straight between these and beyond, times by a parabola between and straight beyond.
+ * straight between these and beyond, times by a parabola.
  */
 final class Warming {
 
@@ -77,15 +77,18 @@ final class Warming {
 
   /** When a draw gets to a reading, if it goes on so [s]. */
   double time(int draw, double reading) {
-    if (reading <= low || !arrivesHigh(draw)) {
-      return lowTimes[draw] + (reading - low) / lowRates[draw];
+    double first = 1 / lowRates[draw];
+    if (!arrivesHigh(draw)) {
+      return lowTimes[draw] + (reading - low) * first;
     }
-    if (reading >= high) {
-      return highTimes[draw] + (reading - high) / highRates[draw];
+    double second = 1 / highRates[draw];
+    double chord = (highTimes[draw] - lowTimes[draw]) / (high - low);
+    double slower = (second - first) / (high - low);
+    if (reading > high) {
+      double mean = Math.max(LEAST_RATE * second, chord + 0.5 * slower * (reading - low));
+      return highTimes[draw] + (reading - high) * mean;
     }
-    double share = (reading - low) / (high - low);
-    double straight = lowTimes[draw] + share * (highTimes[draw] - lowTimes[draw]);
-    double slower = (1 / highRates[draw] - 1 / lowRates[draw]) / (high - low);
-    return straight + 0.5 * slower * (reading - low) * (reading - high);
+    double mean = Math.max(LEAST_RATE * first, chord + 0.5 * slower * (reading - high));
+    return lowTimes[draw] + (reading - low) * mean;
   }
 }

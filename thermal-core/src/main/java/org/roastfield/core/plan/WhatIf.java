@@ -22,6 +22,12 @@ public final class WhatIf {
   /** Draws that stand for all, differentiated or, where no derivatives exist, with and without. */
   private static final int FEW = 40;
 
+  /**
+   * Share of draws that must have derivatives: those that have none, since they hardly get to the
+   * pull, are moved more than others, and a median without them is off.
+   */
+  private static final double ENOUGH = 0.95;
+
   /** Name of the coordinate that is differentiated by. */
   private static final String AMOUNT = "amount of the change";
 
@@ -107,14 +113,17 @@ public final class WhatIf {
         }
         if (by.result().status(0) == MemberStatus.COMPLETED) {
           Shift shift = new Shift(by, course, plan, before, amount);
-          halfway = reading + 0.5 * shift.higher();
-          if (pass == 1) {
+          double higher = shift.higher();
+          halfway = Double.isNaN(higher) ? reading : reading + 0.5 * higher;
+          if (pass == 1 && !Double.isNaN(higher)) {
             effects.add(shift.effect());
           }
         }
       }
     }
-    return effects.size() < FEW / 2 ? few(request, plan, change.apply(amount), 0) : middle(effects);
+    return effects.size() < ENOUGH * draws.size()
+        ? few(request, plan, change.apply(amount), 0)
+        : middle(effects);
   }
 
   private static PlannedCook asStated(PlannedCook cook) {

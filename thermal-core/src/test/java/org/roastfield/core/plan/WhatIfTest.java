@@ -11,27 +11,28 @@ import org.roastfield.core.units.Temperatures;
 
 class WhatIfTest {
 
-  private static final double AIR = Temperatures.celsius(110);
+  private static final double AIR = Temperatures.celsius(120);
+  private static final double DIAMETER = 0.08;
   private static final EnsembleSimulator SIMULATOR = EnsembleSimulator.with(Planner.PLANNING);
   private static final PlanRequest REQUEST =
-      PlanRequest.of(PlanCooks.loin(), PlanCooks.prior(), CoreWish.of(DonenessScale.TRADE, 4))
+      PlanRequest.of(hotter(0), PlanCooks.prior(), CoreWish.of(DonenessScale.TRADE, 4))
           .withDraws(100, 3);
   private static final Plan PLAN = Planner.with(SIMULATOR).plan(REQUEST);
   private static final WhatIf WHAT_IF = WhatIf.with(SIMULATOR);
 
   private static PlannedCook hotter(double kelvin) {
-    return PlanCooks.loin(0.096, AIR + kelvin);
+    return PlanCooks.loin(DIAMETER, AIR + kelvin);
   }
 
   /** Draws and their middle differ by some percent. */
   @Test
   void smallChange_bySensitivity_isThatOfTheDraws() {
     WhatIf.Effect estimate = WHAT_IF.estimate(REQUEST, PLAN, WhatIfTest::hotter, 1);
-    WhatIf.Effect exact = WHAT_IF.exact(REQUEST, PLAN, hotter(1), 0);
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST.withDraws(40, 3), PLAN, hotter(1), 0);
     assertEquals(WhatIf.Method.SENSITIVITY, estimate.method());
     assertEquals(exact.pull(), estimate.pull(), 0.1 * Math.abs(exact.pull()));
     assertEquals(exact.ready(), estimate.ready(), 0.1 * Math.abs(exact.ready()));
-    assertEquals(exact.finalCore(), estimate.finalCore(), 0.15 * exact.finalCore());
+    assertEquals(exact.finalCore(), estimate.finalCore(), 0.02);
   }
 
   /** The amount that plans print, beside the same draws: a derivative without it is a fifth off. */
@@ -52,9 +53,21 @@ class WhatIfTest {
     assertTrue(later.pull() >= 0 && later.pull() < 3600, later.toString());
     assertEquals(later.pull(), later.ready(), 1e-6);
     assertTrue(later.finalCore() > 0, later.toString());
-    assertEquals(PLAN.chanceReady(), later.chanceReady(), 0.05);
     WhatIf.Effect promised = WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), 0);
     assertEquals(PLAN.chanceReady(), promised.chanceReady(), 1e-12);
+  }
+
+  /** A thick loin in a slow fire: some draws hardly get there, and the median needs them. */
+  @Test
+  void drawsThatHardlyGetThere_haveNoDerivative() {
+    PlanRequest slow =
+        PlanRequest.of(PlanCooks.loin(), PlanCooks.prior(), CoreWish.of(DonenessScale.TRADE, 4))
+            .withDraws(100, 3);
+    Plan plan = Planner.with(SIMULATOR).plan(slow);
+    WhatIf.Effect effect =
+        WHAT_IF.estimate(
+            slow, plan, kelvin -> PlanCooks.loin(0.096, Temperatures.celsius(110) + kelvin), 15);
+    assertEquals(WhatIf.Method.FEW_DRAWS, effect.method());
   }
 
   @Test
