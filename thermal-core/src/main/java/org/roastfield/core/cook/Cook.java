@@ -10,7 +10,8 @@ import org.roastfield.core.shape.Slab;
  * A whole cook: a cut and the stages it goes through, starting at time 0.
  *
  * @param cut what is cooked
- * @param stages in order, at least one
+ * @param stages in order, at least one; where a face holds water in one of them, a stage whose law
+ *     says nothing of water has that face too, and what it holds boils there
  * @param probes places to be reported besides core and surface; names are unique and neither "core"
  *     nor "surface"
  */
@@ -22,7 +23,7 @@ public record Cook(Cut cut, List<Stage> stages, List<Probe> probes) {
    *     treated differently
    */
   public Cook {
-    stages = List.copyOf(stages);
+    stages = HeldWater.carried(List.copyOf(stages));
     probes = List.copyOf(probes);
     Check.inRange("number of stages", stages.size(), 1, 10_000);
     Set<String> names = new HashSet<>(Set.of(Probe.CORE.name(), Probe.SURFACE.name()));

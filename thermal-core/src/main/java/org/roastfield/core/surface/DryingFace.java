@@ -90,6 +90,11 @@ public record DryingFace(
   }
 
   @Override
+  public DryingFace withoutVapour(SurfaceLaw surroundings) {
+    return new DryingFace(surroundings, SurfaceLaw.insulated(), water, crust, boilingPoint);
+  }
+
+  @Override
   public double airHeld() {
     return air.held();
   }
@@ -175,7 +180,7 @@ public record DryingFace(
 
   /**
    * What acts from outside comes through the crust's own resistance less that of the moist food in
-   * its place, eq. (48).
+   * its place, eq. (48). Vapour that it states itself comes from inside as it leaves.
    */
   private void throughCrust(
       double face, double time, FaceMemory memory, Beneath beneath, SurfaceFlux flux) {
@@ -189,10 +194,13 @@ public record DryingFace(
       double miss = face + resistance * outside.heatFlux() - outer;
       double correction = miss / (1 - resistance * outside.slope());
       if (!(Math.abs(correction) > OUTER_ACCURACY)) {
+        double stretch = 1 / (1 - resistance * outside.slope());
+        double stated = outside.evaporation() + correction * outside.evaporationSlope();
         memory.outerTemperature = outer + correction;
-        flux.addHeat(
-            outside.heatFlux() + correction * outside.slope(),
-            outside.slope() / (1 - resistance * outside.slope()));
+        memory.fed += stated;
+        memory.evaporated += stated;
+        flux.addHeat(outside.heatFlux() + correction * outside.slope(), stretch * outside.slope());
+        flux.addEvaporation(stated, stretch * outside.evaporationSlope());
         return;
       }
       outer += correction;

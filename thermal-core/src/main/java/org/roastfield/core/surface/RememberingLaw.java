@@ -41,6 +41,14 @@ public interface RememberingLaw extends SurfaceLaw {
   void evaluate(
       double faceTemperature, double time, FaceMemory memory, Beneath beneath, SurfaceFlux flux);
 
+  /**
+   * The same face where only {@code surroundings} act on it: it gives off vapour where it boils and
+   * nowhere else, and holds, is fed and grows a crust as before.
+   *
+   * @param surroundings a law that carries nothing along and has a value at any temperature
+   */
+  RememberingLaw withoutVapour(SurfaceLaw surroundings);
+
   @Override
   default boolean remembers() {
     return true;

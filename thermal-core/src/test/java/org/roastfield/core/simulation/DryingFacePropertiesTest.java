@@ -2,6 +2,8 @@ package org.roastfield.core.simulation;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -31,12 +33,14 @@ import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.core.surface.Touch;
+import org.roastfield.core.units.Temperatures;
 
 @Domain(DomainContext.Global.class)
 @Domain(UniformDraws.class)
 class DryingFacePropertiesTest {
 
   private static final int TRIES = 60;
+  private static final int SAMPLES = 20_000;
   private static final double ROUND_OFF = 1e-12;
   private static final double BOILING = SaturationPressure.boilingPoint(MoistAir.STANDARD_PRESSURE);
 
@@ -81,14 +85,67 @@ class DryingFacePropertiesTest {
             Stage.allRound("second", second, StageEnd.after(120)),
             Stage.allRound("third", first, StageEnd.after(120)));
     SimulationResult result = Bodies.run(Settings.withDefaults(), cook);
-    int samples = 20_000;
-    for (int i = 0; i <= samples; i++) {
-      double time = result.endTime() * i / samples;
+    for (int i = 0; i <= SAMPLES; i++) {
+      double time = result.endTime() * i / SAMPLES;
       if (result.upperFaceWaterAt(time) >= 0) {
         double value = result.upperSurface().at(time);
         assertTrue(value <= BOILING + SUPERHEAT, () -> value + " K at " + time + " s");
       }
     }
+  }
+
+  /**
+   * Stages in which the face dries and stages whose laws say nothing of water, in any order: held
+   * water is nowhere above boiling, and heat and water are conserved.
+   */
+  @Property(tries = 2 * TRIES)
+  void stagesThatSayNothingOfWater_keepHeldWaterBelowBoiling(
+      @ForAll RadialMode mode,
+      @ForAll @DoubleRange(min = 0.012, max = 0.08) @Scale(4) double radius,
+      @ForAll boolean constant,
+      @ForAll("faces") SurfaceLaw drying,
+      @ForAll("dryFaces") SurfaceLaw first,
+      @ForAll("dryFaces") SurfaceLaw second,
+      @ForAll boolean dryingFirst) {
+    Cut cut =
+        new Cut(Bodies.shape(mode, radius), constant ? Bodies.CONSTANT : Bodies.LOIN, Bodies.START);
+    List<Stage> stages = new ArrayList<>();
+    stages.add(Stage.allRound("drying", drying, StageEnd.after(600)));
+    stages.add(dryingFirst ? 1 : 0, Stage.allRound("first", first, StageEnd.after(200)));
+    stages.add(Stage.allRound("second", second, StageEnd.after(200)));
+    stages.add(Stage.allRound("again", drying, StageEnd.after(120)));
+    SimulationResult result = Bodies.run(Settings.withDefaults(), new Cook(cut, stages, List.of()));
+    double residual = result.energy().relativeResidual();
+    assertTrue(Math.abs(residual) <= ROUND_OFF, () -> "relative residual " + residual);
+    assertWater(result.upperFaceWater());
+    for (int i = 0; i <= SAMPLES; i++) {
+      double time = result.endTime() * i / SAMPLES;
+      if (result.upperFaceWaterAt(time) > 0) {
+        double value = result.upperSurface().at(time);
+        assertTrue(value <= BOILING + SUPERHEAT, () -> value + " K at " + time + " s");
+      }
+    }
+  }
+
+  @Provide
+  static Arbitrary<SurfaceLaw> dryFaces() {
+    Arbitrary<SurfaceLaw> air =
+        Combinators.combine(uniform(5, 100), uniform(10, 300))
+            .as((h, celsius) -> new Convection(h, Signal.constant(Temperatures.celsius(celsius))));
+    Arbitrary<SurfaceLaw> metal =
+        Combinators.combine(uniform(60, 300), uniform(0.1, 1))
+            .as(
+                (celsius, share) ->
+                    new Touch(
+                        share,
+                        500,
+                        250,
+                        30,
+                        Signal.constant(Temperatures.celsius(celsius)),
+                        50,
+                        60,
+                        0));
+    return Arbitraries.oneOf(air, metal, Arbitraries.just(SurfaceLaw.insulated()));
   }
 
   @Property(tries = TRIES)

@@ -137,19 +137,6 @@ class DryingFaceTest {
     double tenMinutes = fed.upperFaceWaterAt(fed.stage("rest").start() + 600);
     assertTrue(seared < -0.3, () -> "seared " + seared);
     double share = (tenMinutes - seared) / -seared;
-    System.err.println(
-        "CR "
-            + seared
-            + " "
-            + share
-            + " "
-            + fed.corePeak(fed.stage("rest"))
-            + set.corePeak(set.stage("rest"))
-            + fed.upperFaceWaterAt(fed.endTime())
-            + " "
-            + fed.upperSurface().at(fed.endTime())
-            + " "
-            + set.upperSurface().at(fed.endTime()));
     assertTrue(share > 0.4 && share < 0.8, () -> "refilled " + share);
     assertEquals(
         set.corePeak(set.stage("rest")).temperature(),
@@ -168,6 +155,90 @@ class DryingFaceTest {
             Stage.allRound("sear", face(100, 8, metal, 1), StageEnd.after(120)),
             Stage.allRound("rest", rest, StageEnd.after(1200)));
     return Bodies.run(Settings.withDefaults(), cook);
+  }
+
+  /**
+   * A sear that says nothing of water after a gentle heat in which the face dries, and the other
+   * way round: what the face holds boils off first, and a crust grows, as where the sear dries it
+   * too.
+   */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void searWithoutWetness_boilsOffWhatTheFaceHolds(boolean last) {
+    SurfaceLaw metal = Touch.ofPlate(Signal.constant(Temperatures.celsius(260)));
+    Signal air = Signal.constant(Temperatures.celsius(100));
+    SurfaceLaw stated = SurfaceLaw.sum(new Convection(8, air), new Radiation(0.9, air), metal);
+    SimulationResult plain = seared(stated, last);
+    SimulationResult drying = seared(face(100, 8, metal, 1), last);
+    FaceWater water = plain.upperFaceWater().orElseThrow();
+    assertEquals(0, water.relativeResidual(), 1e-12);
+    assertEquals(0, plain.energy().relativeResidual(), 1e-12);
+    assertEquals(SurfaceWater.ofMeat().capacity(), water.initial());
+    double end = plain.stage("sear").start() + 240;
+    double crust = -plain.upperFaceWaterAt(end);
+    assertTrue(crust > 0.3, () -> "missing from the crust " + crust);
+    assertEquals(-drying.upperFaceWaterAt(end), crust, 0.1 * crust);
+    assertEquals(drying.core().at(end), plain.core().at(end), 0.1);
+    assertEquals(drying.upperSurface().at(end), plain.upperSurface().at(end), 2);
+    assertEquals(drying.water().evaporatedUpper(), plain.water().evaporatedUpper(), 0.05);
+    assertBelowBoilingWhileWet(plain);
+  }
+
+  private static SimulationResult seared(SurfaceLaw sear, boolean last) {
+    Stage gentle =
+        Stage.allRound("gentle", face(110, 6, SurfaceLaw.insulated(), 1), StageEnd.after(1800));
+    Stage hot = Stage.allRound("sear", sear, StageEnd.after(240));
+    Cut cut = new Cut(Slab.ofThickness(0.04), SampleCooks.CONSTANT, Bodies.START);
+    Cook cook = last ? Cook.of(cut, gentle, hot) : Cook.of(cut, hot, gentle);
+    return Bodies.run(Settings.withDefaults(), cook);
+  }
+
+  private static void assertBelowBoilingWhileWet(SimulationResult result) {
+    for (double time = 0; time <= result.endTime(); time += 0.1) {
+      if (result.upperFaceWaterAt(time) > 0) {
+        double at = time;
+        double surface = result.upperSurface().at(time);
+        assertTrue(surface <= BOILING + SUPERHEAT, () -> surface + " K at " + at + " s");
+      }
+    }
+  }
+
+  /** What a law states of vapour itself comes from inside as it leaves, and is lost to nobody. */
+  @Test
+  void vapourThatALawBesideTheWaterStates_isCounted() {
+    Signal air = Signal.constant(Temperatures.celsius(60));
+    SurfaceLaw stated =
+        (temperature, time, flux) -> {
+          flux.addHeat(20 * (air.at(time) - temperature) - 2.4e6 * 1e-4, -20);
+          flux.addEvaporation(1e-4, 0);
+        };
+    Stage gentle =
+        Stage.allRound("gentle", face(110, 6, SurfaceLaw.insulated(), 1), StageEnd.after(600));
+    Cut cut = new Cut(Slab.ofThickness(0.04), SampleCooks.CONSTANT, Bodies.START);
+    Stage after = Stage.allRound("after", stated, StageEnd.after(900));
+    SimulationResult result = Bodies.run(Settings.withDefaults(), Cook.of(cut, gentle, after));
+    SimulationResult before = Bodies.run(Settings.withDefaults(), Cook.of(cut, gentle));
+    assertEquals(0.09, result.water().evaporatedUpper() - before.water().evaporatedUpper(), 1e-12);
+    assertEquals(0, result.upperFaceWater().orElseThrow().relativeResidual(), 1e-12);
+    assertEquals(0, result.energy().relativeResidual(), 1e-12);
+  }
+
+  /** A stated wetness keeps the face below boiling itself, and what it holds as it is. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.05, 0.6})
+  void stageOfConstantWetness_keepsWhatTheFaceHolds(double wetness) {
+    SurfaceLaw wet =
+        Chamber.steady(Temperatures.celsius(200), 0.03, PRESSURE).around(20, 0.9, wetness, 1);
+    Stage gentle =
+        Stage.allRound("gentle", face(110, 6, SurfaceLaw.insulated(), 1), StageEnd.after(600));
+    Cut cut = new Cut(Slab.ofThickness(0.04), SampleCooks.CONSTANT, Bodies.START);
+    Stage after = Stage.allRound("after", wet, StageEnd.after(1800));
+    SimulationResult result = Bodies.run(Settings.withDefaults(), Cook.of(cut, gentle, after));
+    assertEquals(
+        result.upperFaceWaterAt(result.stage("after").start()),
+        result.upperFaceWaterAt(result.endTime()),
+        1e-12);
+    assertBelowBoilingWhileWet(result);
   }
 
   @Test
