@@ -9,6 +9,9 @@ import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.surface.MovingAir;
+import org.roastfield.core.surface.RememberingLaw;
+import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.core.units.Temperatures;
 
 /**
@@ -26,6 +29,15 @@ final class Notes {
   /** Boiling at sea level [K]; the core's pressure is not known here. */
   private static final double BOILING = Temperatures.ZERO_CELSIUS + 100;
 
+  /** Both by model.md, section 6. */
+  private static final String DRYING_IN_HOT_AIR =
+      "Evaporation alone comes to what such roasts lose with their juice.";
+
+  private static final String WET_IN_HOT_AIR =
+      "With a constant wetness a roast of 12 cm loses half its weight by the estimate, where 20-29 %"
+          + " are measured, and takes too long: a face that dries is nearer (wetness: drying in a"
+          + " cook file).";
+
   private Notes() {}
 
   static List<Note> of(Cook cook, CookIntegration integration, List<StageResult> stages) {
@@ -33,6 +45,7 @@ final class Notes {
     addRange(cook, integration, notes);
     addWater(cook, integration, notes);
     addBoiling(integration, notes);
+    addMovingAir(cook, stages, notes);
     for (int i = 0; i < stages.size(); i++) {
       addPassed(cook.stages().get(i), stages.get(i), notes);
     }
@@ -83,6 +96,37 @@ final class Notes {
           "the core ended at %.1f °C; water that boils inside is not represented, so moist food stays near 100 °C there",
           Temperatures.toCelsius(core));
     }
+  }
+
+  private static void addMovingAir(Cook cook, List<StageResult> stages, List<Note> notes) {
+    List<String> names = new ArrayList<>();
+    boolean drying = true;
+    for (int i = 0; i < stages.size(); i++) {
+      Stage stage = cook.stages().get(i);
+      for (SurfaceLaw law : List.of(stage.upper(), stage.lower())) {
+        if (isBeyond(law, stages.get(i))) {
+          drying &= law instanceof RememberingLaw;
+          if (!names.contains(stage.name())) {
+            names.add(stage.name());
+          }
+        }
+      }
+    }
+    if (!names.isEmpty()) {
+      add(
+          notes,
+          Note.HOT_MOVING_AIR,
+          "Loss and time of %s are rough: how a face dries in hot air that moves, as in a fan oven,"
+              + " is beyond what this model gets right. %s",
+          String.join(", ", names),
+          drying ? DRYING_IN_HOT_AIR : WET_IN_HOT_AIR);
+    }
+  }
+
+  private static boolean isBeyond(SurfaceLaw law, StageResult stage) {
+    return MovingAir.isBeyondTheModel(law, stage.start())
+        || MovingAir.isBeyondTheModel(law, 0.5 * (stage.start() + stage.end()))
+        || MovingAir.isBeyondTheModel(law, stage.end());
   }
 
   private static void addPassed(Stage stage, StageResult result, List<Note> notes) {

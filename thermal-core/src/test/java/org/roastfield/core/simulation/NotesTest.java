@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
 import org.roastfield.core.cook.Cook;
@@ -13,8 +15,14 @@ import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.surface.Convection;
+import org.roastfield.core.surface.DryingFace;
+import org.roastfield.core.surface.Evaporation;
+import org.roastfield.core.surface.FaceForm;
+import org.roastfield.core.surface.FilmCoefficient;
+import org.roastfield.core.surface.SampledSignal;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.surface.Wrap;
 import org.roastfield.core.units.Temperatures;
 
 /** Results beyond what the model knows say so. */
@@ -47,6 +55,63 @@ class NotesTest {
     SurfaceLaw hot = new Convection(30, Signal.constant(Temperatures.celsius(160)));
     List<String> found = subjects(Stage.allRound("roast", hot, StageEnd.after(8000)));
     assertEquals(List.of("boiling inside"), found);
+  }
+
+  /** One law for each way in which air and vapour are said. */
+  static List<SurfaceLaw> moistInAFanOven() {
+    Chamber oven = Chamber.steady(Temperatures.celsius(200), 0.015, MoistAir.STANDARD_PRESSURE);
+    SurfaceLaw dry = oven.around(25, 0.9, 0, 1);
+    Evaporation wet =
+        Evaporation.of(1, 25, 0.98, oven.vapourPressure(), MoistAir.STANDARD_PRESSURE);
+    FilmCoefficient wind =
+        FilmCoefficient.windyAir(FaceForm.HORIZONTAL_CYLINDER, 0.03, 3, MoistAir.STANDARD_PRESSURE);
+    SurfaceLaw still = oven.around(8, 0.9, 0.3, 0.98);
+    return List.of(
+        oven.around(25, 0.9, 0.3, 0.98),
+        oven.around(25, 0.9, 0.3, 0.98, 30),
+        oven.around(wind, 0.9, 0.3, 0.98),
+        DryingFace.ofMeat(dry, wet, 1, MoistAir.STANDARD_PRESSURE),
+        SurfaceLaw.shared(0.5, oven.around(25, 0.9, 0.3, 0.98), still));
+  }
+
+  @ParameterizedTest
+  @MethodSource("moistInAFanOven")
+  void aMoistFaceInHotAirThatMoves_isNoted(SurfaceLaw law) {
+    Stage roast = Stage.allRound("roast", law, StageEnd.after(300));
+    assertEquals(List.of(Note.HOT_MOVING_AIR), subjects(roast));
+    Cut cut = new Cut(Cylinder.ofDiameter(0.03), Bodies.CONSTANT, Bodies.START);
+    String text =
+        Simulator.withDefaults().run(Cook.of(cut, roast)).orElseThrow().notes().get(0).text();
+    assertTrue(text.startsWith("Loss and time of roast are rough"), text);
+    assertEquals(law instanceof DryingFace, text.contains("Evaporation alone"), text);
+  }
+
+  static List<SurfaceLaw> otherwise() {
+    Chamber oven = Chamber.steady(Temperatures.celsius(200), 0.015, MoistAir.STANDARD_PRESSURE);
+    return List.of(
+        oven.around(8, 0.9, 0.3, 0.98),
+        oven.around(25, 0.9, 0.05, 0.98),
+        oven.around(25, 0.9, 0.3, 0.98).under(Wrap.FOIL),
+        Chamber.steady(Temperatures.celsius(140), 0.015, MoistAir.STANDARD_PRESSURE)
+            .around(25, 0.9, 0.3, 0.98));
+  }
+
+  @ParameterizedTest
+  @MethodSource("otherwise")
+  void stillAir_coolerAir_aWrapOrADryFace_areNot(SurfaceLaw law) {
+    assertEquals(List.of(), subjects(Stage.allRound("roast", law, StageEnd.after(300))));
+  }
+
+  /** Air that gets hot on the way counts, and what comes after the last computed stage does not. */
+  @Test
+  void airThatGetsHot_isNoted() {
+    Signal air = SampledSignal.of(new double[] {0, 1800}, new double[] {Bodies.START, 500}, 1800);
+    SurfaceLaw law =
+        new Chamber(air, air, Signal.constant(1500), MoistAir.STANDARD_PRESSURE)
+            .around(25, 0.9, 0.3, 0.98);
+    assertEquals(List.of(), subjects(Stage.allRound("early", law, StageEnd.after(300))));
+    assertEquals(
+        List.of(Note.HOT_MOVING_AIR), subjects(Stage.allRound("whole", law, StageEnd.after(1700))));
   }
 
   @Test

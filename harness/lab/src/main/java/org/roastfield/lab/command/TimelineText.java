@@ -39,9 +39,10 @@ final class TimelineText {
     }
     text.append(probes(cook, result, milestones, scale));
     text.append(balances(cook, result)).append('\n');
-    if (!result.notes().isEmpty()) {
+    List<Note> notes = result.notes().stream().filter(note -> !Cautions.says(note)).toList();
+    if (!notes.isEmpty()) {
       text.append("Notes\n");
-      for (Note note : result.notes()) {
+      for (Note note : notes) {
         text.append("  ").append(note.subject()).append(": ").append(note.text()).append('\n');
       }
       text.append('\n');

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.simulation.EnergyBalance;
+import org.roastfield.core.simulation.Note;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.WaterBalance;
 import org.roastfield.lab.files.CookFile;
@@ -54,8 +55,9 @@ public final class SimulationReport {
     page.section("The slice", part -> InsideParts.slice(part, cook));
     page.section("Against what is published", part -> InsideParts.published(part, cook));
     page.section("Heat and water", part -> part.table(balance(cookFile, result)));
-    if (!result.notes().isEmpty()) {
-      page.section("Notes", part -> part.table(notes(result)));
+    List<Note> notes = result.notes().stream().filter(note -> !Cautions.says(note)).toList();
+    if (!notes.isEmpty()) {
+      page.section("Notes", part -> part.table(notes(notes)));
     }
     page.section("What was assumed", part -> assumptions(part, cookFile));
     page.section("What it was made from", part -> ReportParts.manifest(part, manifest));
@@ -156,9 +158,9 @@ public final class SimulationReport {
         rows);
   }
 
-  private static Table notes(SimulationResult result) {
+  private static Table notes(List<Note> notes) {
     List<List<String>> rows =
-        result.notes().stream().map(note -> List.of(note.subject(), note.text())).toList();
+        notes.stream().map(note -> List.of(note.subject(), note.text())).toList();
     return Table.ofFileText("What a reader must know", List.of("about", "note"), rows);
   }
 

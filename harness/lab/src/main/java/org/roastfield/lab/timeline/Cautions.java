@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.roastfield.core.outcome.Finding;
 import org.roastfield.core.outcome.Safety;
+import org.roastfield.core.simulation.Note;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.FaceSetup;
@@ -86,12 +87,19 @@ public final class Cautions {
     if (mayBeOpened(file)) {
       cautions.add(OPENED_MEAT);
     }
-    HotAir.caution(file).ifPresent(cautions::add);
+    inside.notes().stream()
+        .filter(Cautions::says)
+        .forEach(note -> cautions.add(new Caution("Hot moving air", note.text(), "")));
     cautions.add(CHARCOAL);
     if (isOverHeat(file)) {
       cautions.add(HOT_METAL);
     }
     return List.copyOf(cautions);
+  }
+
+  /** Whether a note of a result stands among its cautions. */
+  public static boolean says(Note note) {
+    return note.subject().equals(Note.HOT_MOVING_AIR);
   }
 
   private static boolean mayBeOpened(CookFile file) {

@@ -13,6 +13,7 @@ import org.roastfield.core.outcome.PublishedMinimum;
 import org.roastfield.core.outcome.Safety;
 import org.roastfield.core.outcome.Status;
 import org.roastfield.core.shape.Shape;
+import org.roastfield.core.simulation.Note;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Extent;
@@ -26,13 +27,15 @@ import org.roastfield.lab.files.Food;
  * @param doneness one for each scale that bears on the food, never mixed
  * @param numbers everything else
  * @param spread the same over cooks with drawn inputs, if they were computed
+ * @param notes what a reader of the computation must know
  */
 public record Inside(
     CookedCut cut,
     CutOutcomes outcomes,
     List<Doneness> doneness,
     List<Line> numbers,
-    Optional<Spread> spread) {
+    Optional<Spread> spread,
+    List<Note> notes) {
 
   /**
    * A number about the inside.
@@ -48,6 +51,7 @@ public record Inside(
   public Inside {
     doneness = List.copyOf(doneness);
     numbers = List.copyOf(numbers);
+    notes = List.copyOf(notes);
   }
 
   /** Of a computed cook; a vegetable has a crust alone. */
@@ -56,12 +60,17 @@ public record Inside(
     CutOutcomes outcomes = outcomes(file, cut, result);
     List<Doneness> doneness = scales(file.food()).stream().map(outcomes::doneness).toList();
     return new Inside(
-        cut, outcomes, doneness, InsideLines.of(file.food(), outcomes), Optional.empty());
+        cut,
+        outcomes,
+        doneness,
+        InsideLines.of(file.food(), outcomes),
+        Optional.empty(),
+        result.notes());
   }
 
   /** The same beside what drawn inputs make of it. */
   public Inside with(Spread other) {
-    return new Inside(cut, outcomes, doneness, numbers, Optional.of(other));
+    return new Inside(cut, outcomes, doneness, numbers, Optional.of(other), notes);
   }
 
   /** Name of the ring beyond the target band, such as "ring beyond medium". */

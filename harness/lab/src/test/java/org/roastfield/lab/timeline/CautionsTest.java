@@ -45,7 +45,7 @@ class CautionsTest {
             pit, "air: 200 °C, humidity-ratio: 0.015, " + "heat-transfer: 25 W/(m²·K)");
     String text = of(CookTexts.read(oven), TemperatureScale.CELSIUS, "Hot moving air").text();
     assertTrue(text.startsWith("Loss and time of gentle heat are rough"), text);
-    assertTrue(text.contains("state wetness: drying"), text);
+    assertTrue(text.contains("wetness: drying in a cook file"), text);
     CookFile drying = CookTexts.read(oven.replace("wetness: 0.3", "wetness: drying"));
     assertTrue(
         of(drying, TemperatureScale.CELSIUS, "Hot moving air")
