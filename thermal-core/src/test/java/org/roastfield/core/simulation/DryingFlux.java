@@ -19,6 +19,12 @@ final class DryingFlux {
   /** Heat from outside, less that of moist evaporation [W/m²]. */
   double heat;
 
+  /** Heat from outside alone [W/m²]. */
+  double dryHeat;
+
+  /** Temperature of the moist face, boiling at most [K]. */
+  double moistFace;
+
   /** Evaporation of a moist face [kg/(m²·s)]. */
   double evaporation;
 
@@ -37,9 +43,11 @@ final class DryingFlux {
     flux.clear();
     law.dry().evaluate(surface, time, flux);
     heat = flux.heatFlux();
+    dryHeat = heat;
     double resistance = 1 / law.crust().conductivity() - 1 / conductivity;
     double face = surface - law.crustThickness(water) * resistance * heat;
     double moist = Math.min(face, law.boilingPoint());
+    moistFace = moist;
     flux.clear();
     law.wet().evaluate(moist, time, flux);
     double wet = Math.max(0, water);

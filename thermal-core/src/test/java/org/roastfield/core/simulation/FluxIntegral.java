@@ -21,6 +21,9 @@ import org.roastfield.core.surface.SurfaceLaw;
  * @param heatLower [J/m²]; 0 where the cut is treated alike all round
  * @param waterUpper [kg/m²]
  * @param waterLower [kg/m²]
+ * @param nextToBoiling whether a face of constant wetness came so near to boiling that its law
+ *     bends more than the dense output resolves: it may rest there on more heat than the law has
+ *     numbers for, and what the law comes to is no measure then
  * @param cook the integration itself, to compare with
  */
 record FluxIntegral(
@@ -28,7 +31,13 @@ record FluxIntegral(
     double heatLower,
     double waterUpper,
     double waterLower,
+    boolean nextToBoiling,
     CookIntegration cook) {
+
+  /** Distance from boiling [K]. */
+  private static final double NEXT_TO_BOILING = 0.02;
+
+  private static final int PIECES = 8;
 
   private static final double[] NODES = {
     -0.9061798459386640, -0.5384693101056831, 0, 0.5384693101056831, 0.9061798459386640
@@ -54,8 +63,8 @@ record FluxIntegral(
     CookIntegration integration =
         CookIntegration.of(cook, new CookIntegration.Accuracy(accuracy, cells, 0.5e-3, 200_000));
     Trajectory trajectory = integration.newTrajectory();
-    double[] upper = new double[2];
-    double[] lower = new double[2];
+    double[] upper = new double[3];
+    double[] lower = new double[3];
     Reading top = integration.reading(Probe.SURFACE);
     Reading bottom = integration.readingAt(-cook.cut().shape().halfThickness());
     Material material = cook.cut().material();
@@ -72,7 +81,8 @@ record FluxIntegral(
         add(trajectory, bottom, planted.apply(stage.lower().from(start)), first, lower, material);
       }
     }
-    return new FluxIntegral(upper[0], lower[0], upper[1], lower[1], integration);
+    boolean next = upper[2] + lower[2] > 0;
+    return new FluxIntegral(upper[0], lower[0], upper[1], lower[1], next, integration);
   }
 
   /** Largest difference of heat from the balances, relative to the turnover. */
@@ -107,8 +117,10 @@ record FluxIntegral(
       double half = 0.5 * (trajectory.stepEnd(step) - trajectory.stepStart(step));
       for (int j = 0; j < NODES.length; j++) {
         double time = middle + half * NODES[j];
+        double temperature = trajectory.inStep(reading, step, time);
         flux.clear();
-        law.evaluate(trajectory.inStep(reading, step, time), time, flux);
+        law.evaluate(temperature, time, flux);
+        sums[2] += temperature > law.highestTemperature() - NEXT_TO_BOILING ? 1 : 0;
         sums[0] += half * WEIGHTS[j] * flux.heatFlux();
         sums[1] += half * WEIGHTS[j] * flux.evaporation();
       }
@@ -127,6 +139,10 @@ record FluxIntegral(
       double[] sums,
       Material material) {
     boolean upper = reading.upperWeight() != 0;
+    if (law.air().isLoaded()) {
+      addLoaded(trajectory, reading, law, firstStep, sums, material);
+      return;
+    }
     double held =
         trajectory.water(upper, Math.nextUp(trajectory.stepStart(firstStep)))
             - trajectory.water(upper, trajectory.end());
@@ -145,5 +161,43 @@ record FluxIntegral(
     }
     sums[0] -= MoistAir.latentHeat(law.boilingPoint()) * (held - moist);
     sums[1] += held;
+  }
+
+  /**
+   * The same in air that the face's vapour loads: what left is not asked of the law, but follows
+   * from the water that came and that is still held, piece by piece, each with its latent heat.
+   */
+  private static void addLoaded(
+      Trajectory trajectory,
+      Reading reading,
+      DryingFace law,
+      int firstStep,
+      double[] sums,
+      Material material) {
+    boolean upper = reading.upperWeight() != 0;
+    DryingFlux flux = new DryingFlux(law, material.conductivity().at(law.boilingPoint()));
+    double before = trajectory.water(upper, Math.nextUp(trajectory.stepStart(firstStep)));
+    for (int step = firstStep; step < trajectory.steps(); step++) {
+      double piece = (trajectory.stepEnd(step) - trajectory.stepStart(step)) / PIECES;
+      for (int i = 0; i < PIECES; i++) {
+        double begin = trajectory.stepStart(step) + i * piece;
+        double gained = 0;
+        double latent = 0;
+        for (int j = 0; j < NODES.length; j++) {
+          double time = begin + 0.5 * piece * (1 + NODES[j]);
+          double weight = 0.5 * piece * WEIGHTS[j];
+          flux.evaluate(
+              trajectory.inStep(reading, step, time), trajectory.water(upper, time), time);
+          sums[0] += weight * flux.dryHeat;
+          gained += weight * flux.gained;
+          latent += 0.5 * WEIGHTS[j] * MoistAir.latentHeat(flux.moistFace);
+        }
+        double after = trajectory.water(upper, begin + piece);
+        double left = gained + before - after;
+        sums[0] -= latent * left;
+        sums[1] += left;
+        before = after;
+      }
+    }
   }
 }
