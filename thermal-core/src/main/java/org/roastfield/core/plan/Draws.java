@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
@@ -226,20 +227,28 @@ final class Draws {
     return run(simulator, count, 1, i -> reading, Ends.of(timing), timing.leastRest());
   }
 
-  /** The first members as a rule has them; how their tips warm must be learned. */
-  Run run(int count, Pull pull, Timing timing) {
-    return run(simulator, count, 1, i -> readingOf(i, pull), Ends.of(timing), timing.leastRest());
+  /**
+   * All members as a rule has them; how they warm must be learned. They go by it once to learn how
+   * they warm where it pulls them, and then again.
+   *
+   * @param times at which the core is kept, since the start of the cook [s]; perhaps none
+   */
+  Run follow(Pull pull, Timing timing, double... times) {
+    double[] first = readingsOf(pull);
+    Warming found = warming.orElseThrow();
+    if (!found.hasSeen()) {
+      warming = Optional.of(found.seen(first, run(simulator, first, timing)));
+    }
+    EnsembleSimulator by = times.length == 0 ? simulator : simulator.withSampleTimes(times);
+    return run(by, readingsOf(pull), timing);
   }
 
-  /** All members by one decision, with the core at times since the start of the cook [s]. */
-  Run runSampled(Pull pull, Timing timing, double[] times) {
-    return run(
-        simulator.withSampleTimes(times),
-        size(),
-        1,
-        i -> readingOf(i, pull),
-        Ends.of(timing),
-        timing.leastRest());
+  private double[] readingsOf(Pull pull) {
+    return IntStream.range(0, size()).mapToDouble(i -> readingOf(i, pull)).toArray();
+  }
+
+  private Run run(EnsembleSimulator by, double[] readings, Timing timing) {
+    return run(by, size(), 1, i -> readings[i], Ends.of(timing), timing.leastRest());
   }
 
   /**

@@ -90,7 +90,7 @@ public final class Planner {
     for (int i = 0; i < times.length; i++) {
       times[i] = until * i / (times.length - 1);
     }
-    return draws.runSampled(decision.pull(), decision.timing(request.service()), times);
+    return draws.follow(decision.pull(), decision.timing(request.service()), times);
   }
 
   private static Decision decide(PlanRequest request, Draws draws, double guess) {

@@ -243,17 +243,23 @@ final class PullChoice {
     return (double) there / paths.size();
   }
 
-  /** Rules with all targets higher or lower than those of one, in order of their readings. */
+  /**
+   * Rules with all targets higher or lower than those of one, in order of their readings; that one
+   * alone if no draw gets to any.
+   */
   List<Candidate> around(Choice best) {
     List<Candidate> candidates = new ArrayList<>();
     double before = Double.NEGATIVE_INFINITY;
     for (int n = -TOLD; n <= TOLD; n++) {
       Paths.Followed followed = followed(best.raised(n * APART));
-      double reading = followed.spread(before).median();
-      if (reading > before && reading < Double.POSITIVE_INFINITY) {
-        candidates.add(candidate(followed, reading));
-        before = reading;
+      double middle = followed.spread(before).median();
+      if (middle > before && middle < Double.POSITIVE_INFINITY) {
+        candidates.add(candidate(followed, middle));
+        before = middle;
       }
+    }
+    if (candidates.isEmpty()) {
+      candidates.add(candidate(followed(best), reading));
     }
     return candidates;
   }
@@ -262,12 +268,12 @@ final class PullChoice {
     return paths.by(choice.pull(), choice.lead());
   }
 
-  private Candidate candidate(Paths.Followed followed, double reading) {
+  private Candidate candidate(Paths.Followed followed, double middle) {
     Tally tally = Tally.of(followed.cores, request);
     double arrives = followed.arrived();
     boolean allowed = arrives >= service.chance() && tally.meetsMinima();
     return new Candidate(
-        reading,
+        middle,
         tally.expectedLoss(),
         Spread.of(followed.cores[0]),
         tally.under(),

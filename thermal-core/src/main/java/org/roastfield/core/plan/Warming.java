@@ -16,6 +16,13 @@ final class Warming {
   private final double[] highTimes;
   private final double[] highRates;
 
+  /** What was found to be added near the readings at which draws were pulled [s], [K/s]. */
+  private final double[] laterTimes;
+
+  private final double[] fasterRates;
+
+  private final boolean seen;
+
   private Warming(double low, Run atLow, double high, Run atHigh) {
     this.low = low;
     this.high = high;
@@ -23,6 +30,44 @@ final class Warming {
     this.highTimes = atHigh.pull;
     this.lowRates = rates(atLow);
     this.highRates = rates(atHigh);
+    this.laterTimes = new double[lowTimes.length];
+    this.fasterRates = new double[lowTimes.length];
+    this.seen = false;
+  }
+
+  private Warming(Warming before, double[] laterTimes, double[] fasterRates) {
+    this.low = before.low;
+    this.high = before.high;
+    this.lowTimes = before.lowTimes;
+    this.highTimes = before.highTimes;
+    this.lowRates = before.lowRates;
+    this.highRates = before.highRates;
+    this.laterTimes = laterTimes;
+    this.fasterRates = fasterRates;
+    this.seen = true;
+  }
+
+  /** Whether it was moved to what came of draws. */
+  boolean hasSeen() {
+    return seen;
+  }
+
+  /**
+   * The same, moved to what came of draws that were pulled at readings of their own.
+   *
+   * @param readings one a draw [K]
+   */
+  Warming seen(double[] readings, Run run) {
+    double[] later = laterTimes.clone();
+    double[] faster = fasterRates.clone();
+    double[] rates = rates(run);
+    for (int i = 0; i < readings.length; i++) {
+      if (rates[i] > 0 && arrives(i)) {
+        later[i] += run.pull[i] - time(i, readings[i]);
+        faster[i] += rates[i] - rate(i, readings[i]);
+      }
+    }
+    return new Warming(this, later, faster);
   }
 
   /** From one run that ended at a reading [K]. */
@@ -67,16 +112,18 @@ final class Warming {
   /** Mean rate of a draw's display over the last {@link Plan#AHEAD} kelvin to a reading [K/s]. */
   double rate(int draw, double reading) {
     double first = lowRates[draw];
-    if (!arrivesHigh(draw)) {
-      return first;
-    }
-    double second = highRates[draw];
-    double share = (reading - low) / (high - low);
-    return Math.max(LEAST_RATE * Math.min(first, second), first + share * (second - first));
+    double second = arrivesHigh(draw) ? highRates[draw] : first;
+    double share = high > low ? (reading - low) / (high - low) : 0;
+    double rate = first + share * (second - first) + fasterRates[draw];
+    return Math.max(LEAST_RATE * Math.min(first, second), rate);
   }
 
   /** When a draw gets to a reading, if it goes on so [s]. */
   double time(int draw, double reading) {
+    return laterTimes[draw] + learned(draw, reading);
+  }
+
+  private double learned(int draw, double reading) {
     double first = 1 / lowRates[draw];
     if (!arrivesHigh(draw)) {
       return lowTimes[draw] + (reading - low) * first;

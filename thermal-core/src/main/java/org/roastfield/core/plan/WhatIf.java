@@ -184,7 +184,7 @@ public final class WhatIf {
 
   private Run run(PlanRequest request, Plan plan, double later) {
     Draws draws = learned(request, plan);
-    return draws.run(draws.size(), plan.pull().later(later), plan.timing().later(later));
+    return draws.follow(plan.pull().later(later), plan.timing().later(later));
   }
 
   /** Draws that go by the plan's look at the display, and of which is known how they warm. */

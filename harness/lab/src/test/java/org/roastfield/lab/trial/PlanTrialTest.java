@@ -66,11 +66,12 @@ class PlanTrialTest {
     assertTrue(Math.abs(error) < 0.3, "convection off by " + error);
   }
 
-  /** Of statements that hold as often as they say, every bin is inside its band, and not if not. */
+  /** Of cooks that the plan believes in every bin is inside its band, and not of others. */
   @Test
   void reliability_tellsRightChancesFromWrongOnes() {
-    assertTrue(Reliability.of(tried(0)).holds());
-    assertTrue(Reliability.of(tried(0)).pooled() < 0.03);
+    Reliability right = Reliability.of(tried(0));
+    assertTrue(right.holds(), right.toString());
+    assertTrue(right.pooled() < 0.03, right.toString());
     assertTrue(!Reliability.of(tried(1.5)).holds());
     assertTrue(Reliability.of(tried(1.5)).pooled() > 0.1);
   }
@@ -82,7 +83,7 @@ class PlanTrialTest {
             .plan(
                 PlanRequest.of(KIND.forPlanner(), PRIOR, CoreWish.of(KIND.wish()))
                     .with(PlanTrial.SERVICE)
-                    .withDraws(100, 1));
-    return TrialFixtures.cooks(plan, KIND.wish(), off);
+                    .withDraws(1000, 1));
+    return TrialFixtures.cooks(plan, KIND, PRIOR, off);
   }
 }

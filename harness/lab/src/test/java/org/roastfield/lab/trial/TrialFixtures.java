@@ -4,10 +4,17 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
+import org.roastfield.core.cook.Cook;
+import org.roastfield.core.inference.Prior;
+import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.plan.FollowedCook;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.Planner;
+import org.roastfield.core.plan.PullRule;
 import org.roastfield.core.plan.Spread;
+import org.roastfield.core.surface.Signal;
 
 /** Cooks of made-up outcomes. */
 final class TrialFixtures {
@@ -17,33 +24,40 @@ final class TrialFixtures {
   private TrialFixtures() {}
 
   /**
-   * Cooks spread evenly over the quantiles of a plan, all numbers of a cook at the same.
+   * Cooks of what the plan believes that follow it.
    *
    * @param off how much hotter and later than that, in widths of its 10 to 90 %
    */
-  static List<Tried> cooks(Plan plan, double wish, double off) {
+  static List<Tried> cooks(Plan plan, TrialKind kind, Prior prior, double off) {
+    SplittableRandom random = new SplittableRandom(6);
+    double hotter = off * (plan.finalCore().high() - plan.finalCore().low());
+    Spread pulls = plan.milestone(Milestone.Kind.PULL).time();
+    double later = off * (pulls.high() - pulls.low());
     List<Tried> tried = new ArrayList<>();
     for (int i = 0; i < COOKS; i++) {
-      double share = (i + 0.5) / COOKS;
-      double core = at(plan.finalCore(), share, off);
-      double pull = at(plan.milestone(Milestone.Kind.PULL).time(), share, off);
-      double ready = at(plan.milestone(Milestone.Kind.READY).time(), share, off);
-      FollowedCook cook =
-          new FollowedCook(pull + plan.lead(), ready + plan.lead(), ready + plan.lead(), core);
+      ParameterPoint point = prior.parameters().point(prior.draw(random));
+      Cook cook = kind.planned().apply(point);
+      FollowedCook.Truth truth =
+          new FollowedCook.Truth(
+              cook,
+              kelvin -> kind.planned().apply(kind.planned().hotter(point, kelvin)),
+              kind.roles(),
+              cook.probes().get(0),
+              Signal.constant(290),
+              time -> 0,
+              Planner.PLANNING);
+      FollowedCook one =
+          FollowedCook.by(PullRule.of(plan.pull()), plan.check(), truth, plan.timing());
+      FollowedCook moved =
+          new FollowedCook(
+              one.pull() + later,
+              one.ready() + later,
+              one.carved() + later,
+              one.finalCore() + hotter);
       Map<Tried.Rule, Tried.Result> results = new EnumMap<>(Tried.Rule.class);
-      results.put(Tried.Rule.PLAN, new Tried.Result(cook, plan.lead()));
-      tried.add(new Tried(i, false, wish, plan, results));
+      results.put(Tried.Rule.PLAN, new Tried.Result(moved, plan.lead()));
+      tried.add(new Tried(i, false, kind.wish(), plan, results));
     }
     return tried;
-  }
-
-  /** Straight through the three quantiles. */
-  private static double at(Spread spread, double share, double off) {
-    double width = spread.high() - spread.low();
-    double inside =
-        share < 0.5
-            ? spread.low() + (share - 0.1) / 0.4 * (spread.median() - spread.low())
-            : spread.median() + (share - 0.5) / 0.4 * (spread.high() - spread.median());
-    return inside + off * width;
   }
 }
