@@ -28,6 +28,13 @@ record Decision(
   /** Readings are raised by whole multiples [K]. */
   private static final double STEP = 0.1;
 
+  /** That of a plan. */
+  static Decision of(Plan plan) {
+    double after = plan.lead() - plan.timing().sears();
+    return new Decision(
+        plan.pull(), plan.readings(), plan.lead(), plan.candidates(), 1, after, false);
+  }
+
   /** Whether it holds in all draws: the minima that others allowed, and the lead. */
   boolean holds(PlanRequest request, Run run) {
     return !falls(request, run) && leadOf(request, run) - lead <= NEAR_ENOUGH;

@@ -203,6 +203,18 @@ final class Draws {
     }
   }
 
+  /** The same that go by a plan's look at the display, and of which is known how they warm. */
+  Draws learned(Plan plan) {
+    learnIfNeeded(plan.reading());
+    Optional<Fires> fires = request.cook().fires();
+    if (plan.check().isPresent() && fires.isPresent()) {
+      FireCheck look = plan.check().get();
+      watch(look, fires.get(), times(size(), look.reading()));
+    }
+    learn(plan.readings());
+    return this;
+  }
+
   /** Learns how the displays warm between two readings [K], by a run up to each. */
   void learn(Spread readings) {
     double low = readings.low();

@@ -10,7 +10,7 @@ import java.util.stream.DoubleStream;
 final class Helds {
 
   /** The core does little that is new after that [s]. */
-  private static final double LONG = 3600;
+  private static final double LONG = 5400;
 
   private final double[] times;
 

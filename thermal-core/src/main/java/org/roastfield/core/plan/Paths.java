@@ -10,6 +10,9 @@ import java.util.stream.IntStream;
  */
 final class Paths {
 
+  /** Of so many readings one is computed for draws that are held. */
+  static final int COARSE = 3;
+
   /** Steps between two computed readings. */
   private static final int FINE = 8;
 
@@ -43,14 +46,16 @@ final class Paths {
   /**
    * @param readings in order, evenly spaced, at least two
    * @param helds times that the draws were held for
-   * @param runs draws of all readings, those of one side by side, of each of these times
+   * @param runs draws of each of these times, those of one reading side by side: of all readings
+   *     for the first, of every {@link #COARSE}th for the others, which add to that what changes
+   *     little
    * @param floor below which no reading is possible [K]
    */
   Paths(double[] readings, Helds helds, List<Run> runs, double floor) {
     this.helds = helds;
     Run run = runs.get(0);
     int count = run.size() / readings.length;
-    int[] draws = computed(runs, count, readings.length);
+    int[] draws = computed(runs, count);
     double apart = readings[1] - readings[0];
     step = apart / FINE;
     int below = (int) Math.floor(Math.min(BELOW * apart, readings[0] - floor) / step + 1e-9);
@@ -71,27 +76,38 @@ final class Paths {
       ready[i] = fine(readings, nodes, i, at -> run.ready[at * count + draw]);
       for (int h = 0; h < cores.length; h++) {
         for (int s = 0; s < run.cores.length; s++) {
-          double[] core = runs.get(h).cores[s];
-          cores[h][s][i] =
-              nodes == 0
-                  ? new double[] {core[draw]}
-                  : fine(readings, nodes, i, at -> core[at * count + draw]);
+          double[] core = run.cores[s];
+          double[] held = runs.get(h).cores[s];
+          AtNode value =
+              h == 0 ? at -> core[at * count + draw] : at -> held(core, held, at, count, draw);
+          cores[h][s][i] = nodes == 0 ? new double[] {core[draw]} : fine(readings, nodes, i, value);
         }
       }
     }
+  }
+
+  /** Final core of a draw that is held: that of one which is not, and what holding adds to it. */
+  private static double held(double[] core, double[] held, int node, int count, int draw) {
+    int below = node / COARSE;
+    int above = Math.min(below + 1, held.length / count - 1);
+    double share = (double) (node - below * COARSE) / COARSE;
+    double first = held[below * count + draw] - core[below * COARSE * count + draw];
+    double second = held[above * count + draw] - core[above * COARSE * count + draw];
+    return core[node * count + draw] + first + share * (second - first);
   }
 
   private interface AtNode {
     double of(int node);
   }
 
-  private static int[] computed(List<Run> runs, int count, int readings) {
+  private static int[] computed(List<Run> runs, int count) {
     return IntStream.range(0, count)
-        .filter(
-            i ->
-                IntStream.range(0, readings)
-                    .allMatch(k -> runs.stream().allMatch(run -> run.isComputed(k * count + i))))
+        .filter(i -> runs.stream().allMatch(run -> isComputed(run, count, i)))
         .toArray();
+  }
+
+  private static boolean isComputed(Run run, int count, int draw) {
+    return IntStream.range(0, run.size() / count).allMatch(k -> run.isComputed(k * count + draw));
   }
 
   private static int arrivals(Run run, int count, int draw, int readings) {

@@ -3,6 +3,7 @@ package org.roastfield.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.simulation.Settings;
 
@@ -84,6 +85,18 @@ public final class Planner {
     return new Assembly(request, draws, decision, run).plan();
   }
 
+  /**
+   * What the same plan comes to for others: a request that differs in its beliefs, its draws or its
+   * cook, but not in the roles of its stages. Fire, pull and lead are those of the plan.
+   *
+   * @throws IllegalArgumentException as of {@link #plan}
+   */
+  public Plan followed(PlanRequest request, Plan plan) {
+    Draws draws = Draws.of(request, simulator).learned(plan);
+    Decision decision = Decision.of(plan);
+    return new Assembly(request, draws, decision, follow(request, draws, decision)).plan();
+  }
+
   private static Run follow(PlanRequest request, Draws draws, Decision decision) {
     double[] times = new double[Assembly.SAMPLES];
     double until = decision.lead() + request.service().latest();
@@ -136,8 +149,13 @@ public final class Planner {
       Draws draws, int count, double[] readings, Service service, double floor) {
     Helds helds = new Helds(service.longestHold());
     List<Run> runs = new ArrayList<>();
+    double[] few =
+        IntStream.range(0, (NODES - 1) / Paths.COARSE + 1)
+            .mapToDouble(k -> readings[k * Paths.COARSE])
+            .toArray();
     for (double held : helds.times()) {
-      runs.add(draws.scan(count, readings, service.leastRest(), held));
+      double[] at = held == 0 ? readings : few;
+      runs.add(draws.scan(count, at, service.leastRest(), held));
     }
     return new Paths(readings, helds, runs, floor);
   }

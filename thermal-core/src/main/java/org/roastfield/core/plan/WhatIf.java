@@ -19,8 +19,11 @@ import org.roastfield.core.parameter.ParameterPoint;
  */
 public final class WhatIf {
 
-  /** Draws that stand for all, differentiated or, where no derivatives exist, with and without. */
+  /** Draws that stand for all where no derivatives exist. */
   private static final int FEW = 40;
+
+  /** Draws that are differentiated. */
+  private static final int DIFFERENTIATED = 20;
 
   /**
    * Share of draws that must have derivatives: those that have none, since they hardly get to the
@@ -47,7 +50,7 @@ public final class WhatIf {
 
   /** How an effect was found. */
   public enum Method {
-    /** Median of 40 draws' derivatives at the middle of the change, times the amount. */
+    /** Median of 20 draws' derivatives at the middle of the change, times the amount. */
     SENSITIVITY,
     /** Medians of 40 draws with and without the change, the same draws for both. */
     FEW_DRAWS,
@@ -92,8 +95,8 @@ public final class WhatIf {
     if (!(Math.abs(amount) > 0)) {
       throw new IllegalArgumentException("amount must not be 0, was " + amount);
     }
-    PlanRequest fewer = request.withDraws(FEW, request.seed());
-    Draws draws = learned(fewer.with(asStated(request.cook())), plan);
+    PlanRequest fewer = request.withDraws(DIFFERENTIATED, request.seed());
+    Draws draws = Draws.of(fewer.with(asStated(request.cook())), simulator).learned(plan);
     ParameterPoint half =
         ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount)).with(READING, 0, 1);
     Course course = new Course(request.cook().roles(), false);
@@ -183,21 +186,8 @@ public final class WhatIf {
   }
 
   private Run run(PlanRequest request, Plan plan, double later) {
-    Draws draws = learned(request, plan);
+    Draws draws = Draws.of(request, simulator).learned(plan);
     return draws.follow(plan.pull().later(later), plan.timing().later(later));
-  }
-
-  /** Draws that go by the plan's look at the display, and of which is known how they warm. */
-  private Draws learned(PlanRequest request, Plan plan) {
-    Draws draws = Draws.of(request, simulator);
-    draws.learnIfNeeded(plan.reading());
-    Optional<Fires> fires = request.cook().fires();
-    if (plan.check().isPresent() && fires.isPresent()) {
-      FireCheck check = plan.check().get();
-      draws.watch(check, fires.get(), draws.times(draws.size(), check.reading()));
-    }
-    draws.learn(plan.readings());
-    return draws;
   }
 
   /** Median of the changes of the draws. */

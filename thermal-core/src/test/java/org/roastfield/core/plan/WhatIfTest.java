@@ -28,7 +28,7 @@ class WhatIfTest {
   @Test
   void smallChange_bySensitivity_isThatOfTheDraws() {
     WhatIf.Effect estimate = WHAT_IF.estimate(REQUEST, PLAN, WhatIfTest::hotter, 1);
-    WhatIf.Effect exact = WHAT_IF.exact(REQUEST.withDraws(40, 3), PLAN, hotter(1), 0);
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST.withDraws(20, 3), PLAN, hotter(1), 0);
     assertEquals(WhatIf.Method.SENSITIVITY, estimate.method());
     assertEquals(exact.pull(), estimate.pull(), 0.1 * Math.abs(exact.pull()));
     assertEquals(exact.ready(), estimate.ready(), 0.1 * Math.abs(exact.ready()));
@@ -39,7 +39,7 @@ class WhatIfTest {
   @Test
   void printedChange_bySensitivity_isThatOfTheDraws() {
     WhatIf.Effect estimate = WHAT_IF.estimate(REQUEST, PLAN, WhatIfTest::hotter, 15);
-    WhatIf.Effect exact = WHAT_IF.exact(REQUEST.withDraws(40, 3), PLAN, hotter(15), 0);
+    WhatIf.Effect exact = WHAT_IF.exact(REQUEST.withDraws(20, 3), PLAN, hotter(15), 0);
     assertEquals(WhatIf.Method.SENSITIVITY, estimate.method());
     assertEquals(exact.near(), estimate.near(), 0.1 * Math.abs(exact.near()));
     assertEquals(exact.pull(), estimate.pull(), 0.1 * Math.abs(exact.pull()));

@@ -298,12 +298,13 @@ public final class PlanMaker {
   }
 
   /**
-   * The plan of a cooker that is known without doubt, from fewer draws; empty if nothing is in
-   * doubt, or wishes are not met and plans cannot be compared.
+   * What the plan comes to on a cooker that is known without doubt, from fewer draws; empty if
+   * nothing is in doubt, or wishes are not met and plans cannot be compared.
    */
   private Optional<Plan> ofKnownCooker(PlanRequest request, Plan plan) {
     return belief.doubtsCooker() && plan.meetsWishes()
-        ? Optional.of(planner.plan(request.with(belief.cookerKnown()).withDraws(few(), ask.seed())))
+        ? Optional.of(
+            planner.followed(request.with(belief.cookerKnown()).withDraws(few(), ask.seed()), plan))
         : Optional.empty();
   }
 
