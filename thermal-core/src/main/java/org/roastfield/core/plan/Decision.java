@@ -1,6 +1,7 @@
 package org.roastfield.core.plan;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What was decided.
@@ -10,6 +11,7 @@ import java.util.List;
  * @param lead before the wanted carving [s]
  * @param candidates that were weighed
  * @param slope of the final core by the targets
+ * @param expected median of the final core of the draws that weighed it [K]
  * @param afterPull from the pull until it has rested, in the middle [s]
  * @param lowest whether no lower reading is possible
  */
@@ -19,11 +21,17 @@ record Decision(
     double lead,
     List<Candidate> candidates,
     double slope,
+    double expected,
     double afterPull,
     boolean lowest) {
 
   /** By how much a lead may be too short [s]. */
   static final double NEAR_ENOUGH = 60;
+
+  /** Least effect of targets on the core by which they are moved, and by how much at most [K]. */
+  private static final double LEAST_SLOPE = 0.25;
+
+  private static final double MOST_OFF = 2;
 
   /** Readings are raised by whole multiples [K]. */
   private static final double STEP = 0.1;
@@ -32,7 +40,32 @@ record Decision(
   static Decision of(Plan plan) {
     double after = plan.lead() - plan.timing().sears();
     return new Decision(
-        plan.pull(), plan.readings(), plan.lead(), plan.candidates(), 1, after, false);
+        plan.pull(),
+        plan.readings(),
+        plan.lead(),
+        plan.candidates(),
+        1,
+        plan.finalCore().median(),
+        after,
+        false);
+  }
+
+  /**
+   * The same with targets moved by what the weighing was off, being between computed readings.
+   *
+   * @param run of all draws
+   * @param weighed how many of them were weighed at most
+   */
+  Decision centred(Run run, int weighed) {
+    double[] cores =
+        IntStream.range(0, Math.min(weighed, run.size()))
+            .filter(run::isComputed)
+            .mapToDouble(i -> run.finalCore[i])
+            .toArray();
+    double off = Spread.of(cores).median() - expected;
+    double by = slope >= LEAST_SLOPE ? -Math.max(-MOST_OFF, Math.min(MOST_OFF, off / slope)) : 0;
+    return new Decision(
+        pull.raised(by), readings.plus(by), lead, candidates, slope, expected, afterPull, lowest);
   }
 
   /** Whether it holds in all draws: the minima that others allowed, and the lead. */
@@ -58,7 +91,14 @@ record Decision(
     }
     double other = leadOf(request, run);
     return new Decision(
-        pull.raised(missing), readings.plus(missing), other, candidates, slope, afterPull, lowest);
+        pull.raised(missing),
+        readings.plus(missing),
+        other,
+        candidates,
+        slope,
+        expected,
+        afterPull,
+        lowest);
   }
 
   /** Whether all draws miss a minimum that those which weighed the readings met. */

@@ -246,13 +246,19 @@ final class Draws {
    * @param times at which the core is kept, since the start of the cook [s]; perhaps none
    */
   Run follow(Pull pull, Timing timing, double... times) {
-    double[] first = readingsOf(pull);
-    Warming found = warming.orElseThrow();
-    if (!found.hasSeen()) {
-      warming = Optional.of(found.seen(first, run(simulator, first, timing)));
+    if (!warming.orElseThrow().hasSeen()) {
+      learnBy(pull, timing);
     }
     EnsembleSimulator by = times.length == 0 ? simulator : simulator.withSampleTimes(times);
     return run(by, readingsOf(pull), timing);
+  }
+
+  /** Learns how the displays warm where a rule pulls them, by going by it. */
+  Run learnBy(Pull pull, Timing timing) {
+    double[] readings = readingsOf(pull);
+    Run run = run(simulator, readings, timing);
+    warming = Optional.of(warming.orElseThrow().seen(readings, run));
+    return run;
   }
 
   private double[] readingsOf(Pull pull) {

@@ -1,16 +1,24 @@
 package org.roastfield.core.plan;
 
-import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /**
- * Times that draws are kept for in the computations that weigh a pull, before their sear or after
- * their rest, and values between them: through three of them by a parabola, straight to a longest.
+ * Times that draws are held for in the computations that weigh a pull, before their sear or after
+ * their rest, and values between them: straight in 1 − exp(−t/τ), since what a wait does it does
+ * soon.
  */
 final class Helds {
 
-  /** The core does little that is new after that [s]. */
+  /** Beyond that a single time is enough [s]. */
   private static final double LONG = 5400;
+
+  /** Shares of it at which draws are held. */
+  private static final double EARLY = 1.0 / 6;
+
+  private static final double LATER = 5.0 / 12;
+
+  /** Of what a wait does, τ [s]; assumed, it only shapes what is between computed times. */
+  private static final double TIME = 1200;
 
   private final double[] times;
 
@@ -19,16 +27,12 @@ final class Helds {
    */
   Helds(double longest) {
     double most = Math.min(longest, LONG);
-    this.times = DoubleStream.of(0, most / 3, most, longest).distinct().toArray();
+    times = DoubleStream.of(0, EARLY * most, LATER * most, most, longest).distinct().toArray();
   }
 
   /** In order; the first is 0. */
   double[] times() {
     return times.clone();
-  }
-
-  int size() {
-    return times.length;
   }
 
   /**
@@ -38,24 +42,23 @@ final class Helds {
    */
   double[] weights(double held) {
     double[] weights = new double[times.length];
-    double at = Math.max(0, Math.min(held, times[times.length - 1]));
-    if (times.length == 1) {
+    int last = times.length - 1;
+    if (held <= 0 || last == 0) {
       weights[0] = 1;
-    } else if (at > times[2]) {
-      weights[3] = (at - times[2]) / (times[3] - times[2]);
-      weights[2] = 1 - weights[3];
-    } else {
-      for (int k = 0; k < 3; k++) {
-        double first = times[(k + 1) % 3];
-        double second = times[(k + 2) % 3];
-        weights[k] = (at - first) * (at - second) / ((times[k] - first) * (times[k] - second));
-      }
+      return weights;
     }
+    int above = 1;
+    while (above < last && times[above] < held) {
+      above++;
+    }
+    double from = done(times[above - 1]);
+    double share = (done(Math.min(held, times[last])) - from) / (done(times[above]) - from);
+    weights[above - 1] = 1 - share;
+    weights[above] = share;
     return weights;
   }
 
-  @Override
-  public String toString() {
-    return Arrays.toString(times);
+  private static double done(double held) {
+    return -StrictMath.expm1(-held / TIME);
   }
 }

@@ -77,6 +77,8 @@ public final class Planner {
     draws.learnIfNeeded(guess);
     Decision decision = decide(request, draws, guess);
     draws.learn(decision.readings());
+    Timing timing = decision.timing(request.service());
+    decision = decision.centred(draws.learnBy(decision.pull(), timing), WEIGHING);
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
       decision = decision.corrected(request, run);
@@ -138,6 +140,7 @@ public final class Planner {
             best.lead(),
             choice.around(best),
             choice.slope(best),
+            Spread.of(followed.cores[0]).median(),
             after,
             low <= floor && pulled.median() <= floor + 1);
       }

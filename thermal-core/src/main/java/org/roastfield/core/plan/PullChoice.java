@@ -41,6 +41,9 @@ final class PullChoice {
   /** Downhill from these leads too, longer and shorter than the first [s]. */
   private static final double OTHER_LEAD = 1800;
 
+  /** Share of the cost that going downhill once more must gain. */
+  private static final double GAIN = 0.001;
+
   /** Least rate by which a lead is moved along with targets [K/s]: a kelvin an hour. */
   private static final double LEAST_RATE = 1.0 / 3600;
 
@@ -159,20 +162,31 @@ final class PullChoice {
     return new Choice(new Pull(times, targets, 0), lead);
   }
 
+  /** From the longest moves to the shortest, and again for as long as that gains something. */
   private Choice downhill(Choice start, boolean free) {
     Choice best = start;
+    double least = Double.POSITIVE_INFINITY;
+    while (cost(best, free) < least * (1 - GAIN)) {
+      least = cost(best, free);
+      for (int m = 0; m < MOVES.length; m++) {
+        best = downhill(best, MOVES[m], free ? LEADS[m] : 0, free);
+      }
+    }
+    return best;
+  }
+
+  private Choice downhill(Choice start, double move, double leadMove, boolean free) {
+    Choice best = start;
     double least = cost(best, free);
-    for (int m = 0; m < MOVES.length; m++) {
-      boolean better = true;
-      while (better) {
-        better = false;
-        for (Choice other : moved(best, MOVES[m], free ? LEADS[m] : 0)) {
-          double cost = cost(other, free);
-          if (cost < least * (1 - 1e-9)) {
-            best = other;
-            least = cost;
-            better = true;
-          }
+    boolean better = true;
+    while (better) {
+      better = false;
+      for (Choice other : moved(best, move, leadMove)) {
+        double cost = cost(other, free);
+        if (cost < least * (1 - 1e-9)) {
+          best = other;
+          least = cost;
+          better = true;
         }
       }
     }

@@ -57,16 +57,18 @@ class WhatIfTest {
     assertEquals(PLAN.chanceReady(), promised.chanceReady(), 1e-12);
   }
 
+  private static PlannedCook slow(double kelvin) {
+    return PlanCooks.loin(0.096, Temperatures.celsius(88) + kelvin);
+  }
+
   /** A thick loin in a slow fire: some draws hardly get there, and the median needs them. */
   @Test
   void drawsThatHardlyGetThere_haveNoDerivative() {
     PlanRequest slow =
-        PlanRequest.of(PlanCooks.loin(), PlanCooks.prior(), CoreWish.of(DonenessScale.TRADE, 4))
+        PlanRequest.of(slow(0), PlanCooks.prior(), CoreWish.of(DonenessScale.TRADE, 4))
             .withDraws(100, 3);
     Plan plan = Planner.with(SIMULATOR).plan(slow);
-    WhatIf.Effect effect =
-        WHAT_IF.estimate(
-            slow, plan, kelvin -> PlanCooks.loin(0.096, Temperatures.celsius(110) + kelvin), 15);
+    WhatIf.Effect effect = WHAT_IF.estimate(slow, plan, WhatIfTest::slow, 15);
     assertEquals(WhatIf.Method.FEW_DRAWS, effect.method());
   }
 
