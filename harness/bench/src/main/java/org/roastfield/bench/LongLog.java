@@ -111,14 +111,7 @@ final class LongLog {
             ? DryingFace.ofMeat(dry, evaporation(h, 1), wetness, PRESSURE)
             : SurfaceLaw.sum(dry, evaporation(h, 0.15 * wetness));
     double diffusivity = point.value("diffusivity");
-    Material meat =
-        new Material(
-            SHOULDER.name(),
-            SHOULDER.density() / diffusivity,
-            SHOULDER.conductivity(),
-            SHOULDER.heatCapacity(),
-            SHOULDER.latentHeats(),
-            SHOULDER.freezingPoint());
+    Material meat = SHOULDER.withDensity(SHOULDER.density() / diffusivity);
     double start = Temperatures.celsius(5) + point.value("start");
     Cut cut = new Cut(Cylinder.ofDiameter(0.12 * point.value("size")), meat, start);
     Stage stage = Stage.allRound("gentle heat", face, StageEnd.after(LENGTH));

@@ -6,6 +6,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
@@ -189,6 +190,18 @@ public final class EnsembleSimulator {
       int members,
       IntFunction<Cook> cook,
       Function<SimulationResult, T> reading,
+      Executor executor,
+      int workers,
+      Cancellation cancellation) {
+    return readEach(
+        members, cook, (member, result) -> reading.apply(result), executor, workers, cancellation);
+  }
+
+  /** The same by a reading that is told which member it is of. */
+  public <T> EnsembleReadings<T> readEach(
+      int members,
+      IntFunction<Cook> cook,
+      BiFunction<Integer, SimulationResult, T> reading,
       Executor executor,
       int workers,
       Cancellation cancellation) {

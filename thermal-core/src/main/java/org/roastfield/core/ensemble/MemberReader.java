@@ -6,7 +6,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReferenceArray;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.roastfield.core.cook.Cook;
@@ -19,7 +19,7 @@ final class MemberReader<T> {
 
   private final Simulator simulator;
   private final IntFunction<Cook> cooks;
-  private final Function<SimulationResult, T> reading;
+  private final BiFunction<Integer, SimulationResult, T> reading;
   private final Cancellation cancellation;
   private final AtomicInteger next = new AtomicInteger();
   private final AtomicReferenceArray<EnsembleReadings.Member<T>> members;
@@ -28,7 +28,7 @@ final class MemberReader<T> {
       Simulator simulator,
       int members,
       IntFunction<Cook> cooks,
-      Function<SimulationResult, T> reading,
+      BiFunction<Integer, SimulationResult, T> reading,
       Cancellation cancellation) {
     this.simulator = simulator;
     this.members = new AtomicReferenceArray<>(members);
@@ -74,7 +74,7 @@ final class MemberReader<T> {
       MemberStatus status = MemberStatus.valueOf(failed.reason().name());
       return new EnsembleReadings.Member<>(status, null, failed.message());
     }
-    T read = reading.apply(outcome.orElseThrow());
+    T read = reading.apply(member, outcome.orElseThrow());
     return new EnsembleReadings.Member<>(MemberStatus.COMPLETED, read, "");
   }
 }

@@ -29,6 +29,9 @@ final class CarriedFaces {
   /** Water held before the first stage with memory [kg/m²]. */
   final double[] initial = new double[2];
 
+  /** Most that the inside can feed in all [kg/m²]; infinite where its water is not known. */
+  final double[] mostFed = new double[2];
+
   /** Water that came from inside so far [kg/m²]. */
   final double[] fed = new double[2];
 
@@ -102,6 +105,7 @@ final class CarriedFaces {
     feeding,
     dripping,
     initial,
+    mostFed,
     fed,
     pouring,
     poured,

@@ -52,6 +52,13 @@ public interface ComputedCook {
   @Nullable FaceWater faceWater(boolean upper);
 
   /**
+   * Water of a face over the whole cook.
+   *
+   * @param upper whether it is the upper face
+   */
+  CarriedWater carriedWater(boolean upper);
+
+  /**
    * Humidity ratio of the air around a face now, as its vapour makes it [kg/kg]; 0 if its law does
    * not say.
    *

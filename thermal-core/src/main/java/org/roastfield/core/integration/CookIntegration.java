@@ -40,7 +40,8 @@ public final class CookIntegration implements ComputedCook {
     Material material = cook.cut().material();
     this.length = length(cook);
     this.grid = grid(cook, accuracy);
-    this.problem = new HeatProblem(grid, length, material, null);
+    this.problem =
+        new HeatProblem(grid, length, material, null, cook.cut().shape().volumePerArea());
     this.stages =
         new StageIntegration(
             problem, accuracy.tolerance(), accuracy.mostSteps(), cook.cut().startTemperature());
@@ -101,7 +102,8 @@ public final class CookIntegration implements ComputedCook {
     cook = other;
     length = length(other);
     Material material = other.cut().material();
-    stages.reset(material, length, other.cut().startTemperature());
+    double depth = other.cut().shape().volumePerArea();
+    stages.reset(material, length, depth, other.cut().startTemperature());
     balances.reset(material.lowest(), material.highest());
     startEnthalpy = stages.state().enthalpy[0];
     begun = 0;
@@ -314,6 +316,14 @@ public final class CookIntegration implements ComputedCook {
     CarriedFaces carried = stages.state().carried;
     int f = upper ? State.UPPER : State.LOWER;
     return carried.begun[f] ? carried.water(f) : null;
+  }
+
+  @Override
+  public CarriedWater carriedWater(boolean upper) {
+    int f = upper ? State.UPPER : State.LOWER;
+    CarriedFaces carried = stages.state().carried;
+    double drawn = stages.state().drawn(f);
+    return new CarriedWater(drawn, carried.poured[f], carried.dripped[f], carried.water[f]);
   }
 
   @Override

@@ -136,9 +136,30 @@ public final class CookVariation {
 
   /** Change with p of the water that a face holds before a stage, its first with memory [kg/m²]. */
   double initialWater(int stage, int face) {
-    return (remembering(lawAbove(stage, face)).initialWater()
-            - remembering(lawBelow(stage, face)).initialWater())
-        * perWidth;
+    return (initialAbove(stage, face) - initialBelow(stage, face)) * perWidth;
+  }
+
+  private double initialAbove(int stage, int face) {
+    return CutWater.of(above.cut()).initial(remembering(lawAbove(stage, face)));
+  }
+
+  private double initialBelow(int stage, int face) {
+    return CutWater.of(below.cut()).initial(remembering(lawBelow(stage, face)));
+  }
+
+  /** Most that a face is fed in the cook above, if a stage is its first with memory [kg/m²]. */
+  double mostFedAbove(int stage, int face) {
+    return CutWater.of(above.cut()).mostFed(initialAbove(stage, face));
+  }
+
+  /** Most that a face is fed in the cook below, if a stage is its first with memory [kg/m²]. */
+  double mostFedBelow(int stage, int face) {
+    return CutWater.of(below.cut()).mostFed(initialBelow(stage, face));
+  }
+
+  /** Whether the water of the cut behind its faces changes with p. */
+  boolean changesWater() {
+    return !CutWater.of(above.cut()).isAs(CutWater.of(below.cut()));
   }
 
   /** Change with p of the humidity of air around a face before it fills with vapour [kg/kg]. */
@@ -200,7 +221,11 @@ public final class CookVariation {
 
   /** Whether the cut changes with p. */
   boolean changesCut() {
-    return start() != 0 || logTimeScale() != 0 || logFaceResistance() != 0 || properties;
+    return start() != 0
+        || logTimeScale() != 0
+        || logFaceResistance() != 0
+        || properties
+        || changesWater();
   }
 
   /** Whether a law of a stage may change with p. */

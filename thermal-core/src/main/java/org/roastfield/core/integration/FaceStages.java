@@ -18,6 +18,9 @@ final class FaceStages {
   /** Temperature at which an error of a face's water is worth heat [K]. */
   private static final double WATER_AT = 350;
 
+  /** Share of the most that a face can be fed by which round-off may pass it. */
+  private static final double ROUND_OFF = 1e-13;
+
   /** Largest distance of a front from where a stage had it [m]. */
   private static final double FRONT_ACCURACY = 2e-7;
 
@@ -42,6 +45,7 @@ final class FaceStages {
   private final double frontAccuracy;
   private double heatUnit = 1;
   private double kappa = 1;
+  private final CutWater cutWater = new CutWater();
   private boolean active;
 
   /** For faces whose laws remember nothing. */
@@ -62,8 +66,9 @@ final class FaceStages {
     frontAccuracy = Math.min(FRONT_ACCURACY, FRONT_ACCURACY_SHARE * accuracy);
   }
 
-  /** Takes the body: ξ = 1 stands for {@code length} [m]. */
-  void body(ScaledMaterial material, double length) {
+  /** Takes the body: ξ = 1 stands for {@code length} [m], {@code depth} is behind its faces [m]. */
+  void body(ScaledMaterial material, double length, double depth) {
+    cutWater.set(material.material().moisture(), depth);
     heatUnit = material.volumetricHeatCapacity() * length;
     kappa = length / material.conductivity();
     for (NearFace face : near) {
@@ -115,8 +120,10 @@ final class FaceStages {
       if (law != null) {
         if (!carried.begun[f]) {
           carried.begun[f] = true;
-          carried.initial[f] = law.initialWater();
-          carried.water[f] = law.initialWater();
+          double initial = cutWater.initial(law);
+          carried.initial[f] = initial;
+          carried.water[f] = initial;
+          carried.mostFed[f] = cutWater.mostFed(initial);
         }
         carried.pour(f);
         if (carried.humidity[f] == 0 && law.airHeld() > 0) {
@@ -125,6 +132,8 @@ final class FaceStages {
         memory[f].weight = 0;
         memory[f].waterBase = carried.water[f];
         memory[f].humidityBase = carried.humidity[f];
+        memory[f].fedBase = carried.fed[f];
+        memory[f].mostFed = carried.mostFed[f];
         if (!near[f].place(law.crustThickness(carried.water[f]))) {
           return false;
         }
@@ -159,7 +168,7 @@ final class FaceStages {
       water[0][f] = Esdirk4.GAMMA * step * carried.waterRate[f];
       humidity[0][f] = Esdirk4.GAMMA * step * carried.humidityRate[f];
       held[0][f] = carried.water[f];
-      fed[0][f] = carried.feeding[f];
+      fed[0][f] = Esdirk4.GAMMA * step * carried.feeding[f];
       dripped[0][f] = carried.dripping[f];
       lift[0][f] = carried.lift[f];
     }
@@ -179,15 +188,19 @@ final class FaceStages {
       }
       double waterBase = from.carried.water[f];
       double humidityBase = from.carried.humidity[f];
+      double fedBase = from.carried.fed[f];
       double expected = 0;
       for (int j = 0; j < stage; j++) {
         waterBase += base[j] * water[j][f];
         humidityBase += base[j] * humidity[j][f];
+        fedBase += base[j] * fed[j][f];
         expected += guess[j] * held[j][f];
       }
       memory[f].weight = Esdirk4.GAMMA * step;
       memory[f].waterBase = waterBase;
       memory[f].humidityBase = humidityBase;
+      memory[f].fedBase = fedBase;
+      memory[f].mostFed = from.carried.mostFed[f];
       if (!near[f].place(law.crustThickness(expected))) {
         return false;
       }
@@ -244,7 +257,7 @@ final class FaceStages {
       water[stage][f] = remembers ? m.weight * m.waterRate() : 0;
       humidity[stage][f] = remembers ? m.weight * m.humidityRate : 0;
       held[stage][f] = m.waterBase + water[stage][f];
-      fed[stage][f] = remembers ? m.fed : 0;
+      fed[stage][f] = remembers ? m.weight * m.fed : 0;
       dripped[stage][f] = remembers ? m.dripped : 0;
       lift[stage][f] = remembers ? m.outerTemperature - face[f] : 0;
     }
@@ -266,13 +279,23 @@ final class FaceStages {
         after.humidityRate[f] = humidity[LAST][f] * inverse;
         after.sunk[f] = kappa * memory[f].sunk;
         after.lift[f] = lift[LAST][f];
-        after.feeding[f] = fed[LAST][f];
+        after.feeding[f] = fed[LAST][f] * inverse;
         after.dripping[f] = dripped[LAST][f];
-        after.fed[f] = before.fed[f] + step * mean(fed, f);
+        after.fed[f] = memory[f].fedBase + fed[LAST][f];
         after.dripped[f] = before.dripped[f] + step * mean(dripped, f);
         after.evaporated[f] = before.evaporated[f] + (to.evaporated[f] - from.evaporated[f]);
       }
     }
+  }
+
+  /** Whether the last attempt ended with a face that was fed more than there was to feed. */
+  boolean isFedTooMuch() {
+    boolean tooMuch = false;
+    for (int f = 0; active && f < near.length; f++) {
+      double most = (1 + ROUND_OFF) * memory[f].mostFed;
+      tooMuch |= laws[f] != null && memory[f].fedBase + fed[LAST][f] > most;
+    }
+    return tooMuch;
   }
 
   /** Water of a face in a stage of the last attempt [kg/m²]. */
@@ -288,6 +311,11 @@ final class FaceStages {
   /** γ h times the rate of the humidity around a face in a stage of the last attempt [kg/kg]. */
   double humidityIncrement(int stage, int face) {
     return humidity[stage][face];
+  }
+
+  /** γ h times the rate at which a face is fed in a stage of the last attempt [kg/m²]. */
+  double fedIncrement(int stage, int face) {
+    return fed[stage][face];
   }
 
   private static double mean(double[][] rates, int face) {

@@ -38,8 +38,14 @@ final class FrontSlopes {
   /** Its rate, of air that fills [1/s]. */
   static final int HUMIDITY_RATE = 7;
 
+  /** Water that came from inside by the end of the stage [kg/m²]. */
+  static final int FED = 8;
+
+  /** Its rate [kg/(m²·s)]. */
+  static final int FED_RATE = 9;
+
   /** How many numbers a law answers with. */
-  static final int NUMBERS = 8;
+  static final int NUMBERS = 10;
 
   private static final double LEAST_FACE_STEP = 1e-6;
   private static final double LARGEST_FACE_STEP = 1e-4;
@@ -48,6 +54,7 @@ final class FrontSlopes {
   private static final double SHARE_OF_DISTANCE = 0.1;
 
   private static final double FRONT_STEP = 1e-5;
+  private static final double LEAST_THICKNESS_STEP = 1e-12;
   private static final double THICKNESS_STEP = 1e-9;
   private static final double WATER_STEP = 1e-8;
   private static final double HUMIDITY_STEP = 1e-6;
@@ -83,6 +90,9 @@ final class FrontSlopes {
   /** By the humidity ratio before the stage's own rate [kg/kg]. */
   final double[] byHumidity = new double[NUMBERS];
 
+  /** By the water that came from inside before the stage's own rate [kg/m²]. */
+  final double[] byFed = new double[NUMBERS];
+
   /** By the weight of the rates [s]. */
   final double[] byWeight = new double[NUMBERS];
 
@@ -106,6 +116,8 @@ final class FrontSlopes {
   private double water;
   private double base;
   private double humidity;
+  private double fed;
+  private double mostFed;
   private double weight;
 
   FrontSlopes(
@@ -137,6 +149,8 @@ final class FrontSlopes {
    * @param water of the face [kg/m²]
    * @param base water before the stage's own rate [kg/m²]
    * @param humidity ratio of the air before the stage's own rate [kg/kg]
+   * @param fed water that came from inside before the stage's own rate [kg/m²]
+   * @param mostFed most that can come in all [kg/m²]
    * @param weight of the rates [s]
    */
   void at(
@@ -147,8 +161,12 @@ final class FrontSlopes {
       double water,
       double base,
       double humidity,
+      double fed,
+      double mostFed,
       double weight) {
     this.humidity = humidity;
+    this.fed = fed;
+    this.mostFed = mostFed;
     this.cells = cells;
     this.face = face;
     this.time = time;
@@ -181,10 +199,12 @@ final class FrontSlopes {
     ask(law, face, FRONT_STEP, thickness, base, weight, time, high);
     ask(law, face, -FRONT_STEP, thickness, base, weight, time, low);
     quotient(2 * FRONT_STEP, byFront);
-    double thinner = Math.min(THICKNESS_STEP, thickness);
-    ask(law, face, 0, thickness + THICKNESS_STEP, base, weight, time, high);
+    double clear = 0.5 * near.clearance();
+    double moved = Math.max(LEAST_THICKNESS_STEP, Math.min(THICKNESS_STEP, clear));
+    double thinner = Math.min(moved, thickness);
+    ask(law, face, 0, thickness + moved, base, weight, time, high);
     ask(law, face, 0, thickness - thinner, base, weight, time, low);
-    quotient(THICKNESS_STEP + thinner, byThickness);
+    quotient(moved + thinner, byThickness);
     thicknessByWater =
         (law.crustThickness(water + WATER_STEP) - law.crustThickness(water - WATER_STEP))
             / (2 * WATER_STEP);
@@ -203,6 +223,17 @@ final class FrontSlopes {
       ask(law, face, 0, thickness, base, weight, time, low);
       humidity = before;
       quotient(2 * HUMIDITY_STEP, byHumidity);
+    }
+    java.util.Arrays.fill(byFed, 0);
+    byFed[FED] = 1;
+    if (mostFed < Double.POSITIVE_INFINITY) {
+      double before = fed;
+      fed = before + WATER_STEP;
+      ask(law, face, 0, thickness, base, weight, time, high);
+      fed = before - WATER_STEP;
+      ask(law, face, 0, thickness, base, weight, time, low);
+      fed = before;
+      quotient(2 * WATER_STEP, byFed);
     }
     if (weight == 0) {
       java.util.Arrays.fill(byWeight, 0);
@@ -224,6 +255,11 @@ final class FrontSlopes {
     return humidity;
   }
 
+  /** Water that came from inside before the stage's own rate [kg/m²]. */
+  double fed() {
+    return fed;
+  }
+
   /** Sets the derivatives by time. */
   void byTime(RememberingLaw law) {
     ask(law, face, 0, thickness, base, weight, time + TIME_STEP, high);
@@ -238,18 +274,26 @@ final class FrontSlopes {
    * @param above law at a higher value
    * @param below law at a lower value
    * @param baseChange change of the water before the stage's own rate
+   * @param mostAbove most that can be fed at the higher value [kg/m²]
+   * @param mostBelow most that can be fed at the lower value [kg/m²]
    */
   void byParameter(
       int parameter,
       CookVariation by,
       RememberingLaw above,
       RememberingLaw below,
-      double baseChange) {
+      double baseChange,
+      double mostAbove,
+      double mostBelow) {
+    double most = mostFed;
+    mostFed = mostAbove;
     near.body(by.lengthAbove(), by.materialAbove());
     ask(above, face, 0, thickness, base + by.riseAbove() * baseChange, weight, time, high);
+    mostFed = mostBelow;
     near.body(by.lengthBelow(), by.materialBelow());
     ask(below, face, 0, thickness, base - by.fallBelow() * baseChange, weight, time, low);
     near.body(length, material);
+    mostFed = most;
     quotient(1 / by.perWidth(), byParameter[parameter]);
     for (int i = 0; i < NUMBERS; i++) {
       byParameter[parameter][i] -= byBase[i] * baseChange;
@@ -296,6 +340,8 @@ final class FrontSlopes {
     memory.weight = rateWeight;
     memory.waterBase = waterBase;
     memory.humidityBase = humidity;
+    memory.fedBase = fed;
+    memory.mostFed = mostFed;
     memory.outerTemperature = 0;
     flux.clear();
     law.evaluate(faceTemperature, at, memory, near, flux);
@@ -308,6 +354,8 @@ final class FrontSlopes {
     numbers[OUTER] = memory.outerTemperature;
     numbers[HUMIDITY] = memory.humidity;
     numbers[HUMIDITY_RATE] = memory.humidityRate;
+    numbers[FED] = memory.fedBase + memory.weight * memory.fed;
+    numbers[FED_RATE] = memory.fed;
   }
 
   private void quotient(double width, double[] slopes) {

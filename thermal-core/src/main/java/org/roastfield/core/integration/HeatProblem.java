@@ -12,5 +12,14 @@ import org.roastfield.core.material.Material;
  *     thickness of a two-sided slab
  * @param material properties
  * @param source heat released inside, or null for none
+ * @param depth of the body behind each square metre of face [m]; 0 where faces that dry are fed
+ *     without an end
  */
-record HeatProblem(Grid grid, double length, Material material, @Nullable CellSource source) {}
+record HeatProblem(
+    Grid grid, double length, Material material, @Nullable CellSource source, double depth) {
+
+  /** Of a body whose faces, if they dry, are fed without an end. */
+  HeatProblem(Grid grid, double length, Material material, @Nullable CellSource source) {
+    this(grid, length, material, source, 0);
+  }
+}

@@ -94,6 +94,17 @@ public final class MovedCook implements ComputedCook {
   }
 
   @Override
+  public CarriedWater carriedWater(boolean upper) {
+    CarriedWater own = plain.carriedWater(upper);
+    CarriedWater change = tangents.carriedWater(upper, parameter);
+    return new CarriedWater(
+        own.drawn() + amount * change.drawn(),
+        own.poured() + amount * change.poured(),
+        own.ranOff() + amount * change.ranOff(),
+        own.held() + amount * change.held());
+  }
+
+  @Override
   public double humidityRatio(boolean upper) {
     return plain.humidityRatio(upper) + amount * tangents.humidity(upper, parameter);
   }

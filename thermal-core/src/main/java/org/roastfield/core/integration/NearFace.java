@@ -86,6 +86,13 @@ final class NearFace implements Beneath {
     return true;
   }
 
+  /**
+   * Distance of the front from the nearer of its neighbours, where its equations have a kink [m].
+   */
+  double clearance() {
+    return Math.min(share, 1 - share) * gap * length;
+  }
+
   /** Whether boiling takes heat from cells. */
   boolean isInside() {
     return thickness > 0;

@@ -49,9 +49,10 @@ final class StageIntegration {
    *
    * @param material constant if and only if the material so far is
    * @param length what ξ = 1 stands for [m]
+   * @param depth of the body behind each square metre of face [m]
    */
-  void reset(Material material, double length, double startTemperature) {
-    stepper.bind(material, length);
+  void reset(Material material, double length, double depth, double startTemperature) {
+    stepper.bind(material, length, depth);
     counters.clear();
     start(startTemperature);
   }

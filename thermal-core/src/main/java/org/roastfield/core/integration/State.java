@@ -72,4 +72,10 @@ final class State {
     java.util.Arrays.fill(evaporated, 0);
     carried.clear();
   }
+
+  /** Water that a face drew out of the cut so far, see {@link CarriedWater} [kg/m²]. */
+  double drawn(int f) {
+    double aside = evaporated[f] - carried.evaporated[f];
+    return aside + carried.initial[f] + carried.fed[f] + Math.max(0, -carried.water[f]);
+  }
 }

@@ -81,7 +81,7 @@ final class Stepper {
     java.util.Arrays.fill(capacity, 1);
     java.util.Arrays.fill(conductivity, 1);
     this.links = new FaceLinks(grid, conductivity, matrix, balance, laws);
-    carried.body(material, problem.length());
+    carried.body(material, problem.length(), problem.depth());
   }
 
   /**
@@ -89,12 +89,13 @@ final class Stepper {
    *
    * @param next constant if and only if the material so far is
    * @param length what ξ = 1 stands for [m]
+   * @param depth of the body behind each square metre of face [m]
    */
-  void bind(Material next, double length) {
+  void bind(Material next, double length, double depth) {
     material.set(next);
     timeScale = material.diffusivity() / (length * length);
     balance.kappa(length / material.conductivity());
-    carried.body(material, length);
+    carried.body(material, length, depth);
   }
 
   ScaledMaterial material() {
@@ -196,7 +197,7 @@ final class Stepper {
    * @param from state at the start, not modified
    * @param step h [s]
    * @param to overwritten with the state at the end
-   * @return whether all stages converged
+   * @return whether all stages converged, and no face took more water than there is
    */
   boolean attempt(State from, double step, State to) {
     double lambda = Esdirk4.GAMMA * step * timeScale;
@@ -213,7 +214,7 @@ final class Stepper {
       }
     }
     finish(from, step, to);
-    return true;
+    return !carried.isFedTooMuch();
   }
 
   /** Factors with the properties at the start of the step. */

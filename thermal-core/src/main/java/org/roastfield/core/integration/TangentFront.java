@@ -16,8 +16,6 @@ import org.roastfield.core.surface.SurfaceLaw;
  */
 final class TangentFront {
 
-  private static final int LAST = Esdirk4.STAGES - 1;
-
   private final int face;
   private final FrontSlopes slopes;
   private final NearFace near;
@@ -63,6 +61,12 @@ final class TangentFront {
   private double placeRest;
   private double waterBase;
   private double humidityBase;
+  private double fedBase;
+
+  /** Most that can be fed at the higher and the lower value of each parameter [parameters]. */
+  private final double[] mostAbove;
+
+  private final double[] mostBelow;
 
   /** Answers of the law but for Ṫs, K̇ and δ̇, of one parameter. */
   private final double[] driven = new double[FrontSlopes.NUMBERS];
@@ -80,6 +84,8 @@ final class TangentFront {
     near = new NearFace(grid, upper, material);
     near.body(length);
     moved = new double[grid.cells()];
+    mostAbove = new double[most];
+    mostBelow = new double[most];
   }
 
   /** Takes the law of a stage, from its beginning on. */
@@ -107,15 +113,24 @@ final class TangentFront {
     double trend = fills ? FrontSlopes.humidityTrend(law(), time) : 0;
     for (int p = 0; p < t.size(); p++) {
       CookVariation by = variations.get(p);
-      double change = by.poured(stage, face) + (begun ? 0 : by.initialWater(stage, face));
+      double poured = by.poured(stage, face);
+      double initial = begun ? 0 : by.initialWater(stage, face);
+      double change = poured + initial;
+      if (!begun) {
+        mostAbove[p] = by.mostFedAbove(stage, face);
+        mostBelow[p] = by.mostFedBelow(stage, face);
+      }
       if (change != 0) {
         t.move(p);
-        t.water[face][p] += change;
+        t.water.now[face][p] += change;
+        t.poured[face][p] += poured;
+        t.aside[face][p] += initial;
+        t.given[face][p] += change;
       }
       if (fills) {
-        t.humidity[face][p] = by.humidityWithout(stage, face, time) + trend * t.time[p];
+        t.humidity.now[face][p] = by.humidityWithout(stage, face, time) + trend * t.time[p];
       } else if (!humid) {
-        t.humidity[face][p] = 0;
+        t.humidity.now[face][p] = 0;
       }
     }
     begun = true;
@@ -129,8 +144,10 @@ final class TangentFront {
       double held,
       double base,
       double humidity,
+      double fed,
+      double mostFed,
       double weight) {
-    slopes.at(law(), cells, faceTemperature, time, held, base, humidity, weight);
+    slopes.at(law(), cells, faceTemperature, time, held, base, humidity, fed, mostFed, weight);
     humid = slopes.value[FrontSlopes.HUMIDITY] != 0;
     double thickness = law().crustThickness(held);
     place = thickness / length;
@@ -157,7 +174,9 @@ final class TangentFront {
         by,
         CookVariation.remembering(by.lawAbove(index, face).from(from)),
         CookVariation.remembering(by.lawBelow(index, face).from(from)),
-        base(stage, step, p, t));
+        t.water.base(stage, step, face, p),
+        mostAbove[p],
+        mostBelow[p]);
   }
 
   /** Adds what comes with the beginning of what counts from it. */
@@ -248,32 +267,6 @@ final class TangentFront {
   }
 
   /**
-   * Water of a stage before its own rate: Ḃ = Ẇ_n + Σ_{j<stage} (a_j/γ) Ż_j.
-   *
-   * @param step h [s]
-   */
-  private double base(int stage, double step, int p, Tangents t) {
-    return base(stage, step, p, t.water[face][p], t.waterRate[face][p], t.waterIncrement);
-  }
-
-  private double humidityBase(int stage, double step, int p, Tangents t) {
-    return base(stage, step, p, t.humidity[face][p], t.humidityRate[face][p], t.humidityIncrement);
-  }
-
-  private double base(
-      int stage, double step, int p, double now, double rate, double[][][] increments) {
-    if (stage == 0) {
-      return now;
-    }
-    double[] weights = Esdirk4.baseWeights(stage);
-    double sum = now + weights[0] * Esdirk4.GAMMA * step * rate;
-    for (int j = 1; j < stage; j++) {
-      sum += weights[j] * increments[j][face][p];
-    }
-    return sum;
-  }
-
-  /**
    * Takes what drives the front with one parameter.
    *
    * @param stage 0 where a stage of the cook begins
@@ -282,13 +275,15 @@ final class TangentFront {
    * @param above change of φ of the face at a fixed temperature, over its origin
    */
   void drive(int stage, double step, int p, double time, double cells, double above, Tangents t) {
-    waterBase = base(stage, step, p, t);
-    humidityBase = humidityBase(stage, step, p, t);
+    waterBase = t.water.base(stage, step, face, p);
+    humidityBase = t.humidity.base(stage, step, face, p);
+    fedBase = t.fed.base(stage, step, face, p);
     double weight = Esdirk4.GAMMA * t.length[p];
     for (int i = 0; i < FrontSlopes.NUMBERS; i++) {
       driven[i] =
           slopes.byBase[i] * waterBase
               + slopes.byHumidity[i] * humidityBase
+              + slopes.byFed[i] * fedBase
               + slopes.byWeight[i] * weight
               + slopes.byTime[i] * time
               + slopes.byParameter[p][i];
@@ -371,26 +366,21 @@ final class TangentFront {
 
   /** Keeps the rates where a stage of the cook begins. */
   void keepRate(int p, Tangents t) {
-    t.waterRate[face][p] = answer(FrontSlopes.RATE);
-    t.humidity[face][p] = answer(FrontSlopes.HUMIDITY);
-    t.humidityRate[face][p] = answer(FrontSlopes.HUMIDITY_RATE);
+    t.water.rate[face][p] = answer(FrontSlopes.RATE);
+    t.humidity.now[face][p] = answer(FrontSlopes.HUMIDITY);
+    t.humidity.rate[face][p] = answer(FrontSlopes.HUMIDITY_RATE);
+    t.fed.rate[face][p] = answer(FrontSlopes.FED_RATE);
   }
 
   /** Keeps the water of a stage, and that of the step after the last; humidity likewise. */
   void keep(int stage, double step, int p, Tangents t) {
-    double water = water();
+    double longer = t.length[p] / step;
+    double held = slopes.value[FrontSlopes.WATER] - slopes.base();
+    double filled = slopes.value[FrontSlopes.HUMIDITY] - slopes.humidity();
+    double came = slopes.value[FrontSlopes.FED] - slopes.fed();
     double humidity = answer(FrontSlopes.HUMIDITY);
-    t.waterIncrement[stage][face][p] = water - waterBase;
-    t.humidityIncrement[stage][face][p] = humidity - humidityBase;
-    if (stage == LAST) {
-      double longer = t.length[p] / step;
-      double gammaStep = Esdirk4.GAMMA * step;
-      double held = slopes.value[FrontSlopes.WATER] - slopes.base();
-      double filled = slopes.value[FrontSlopes.HUMIDITY] - slopes.humidity();
-      t.water[face][p] = water;
-      t.waterRate[face][p] = (water - waterBase - longer * held) / gammaStep;
-      t.humidity[face][p] = humidity;
-      t.humidityRate[face][p] = (humidity - humidityBase - longer * filled) / gammaStep;
-    }
+    t.water.keep(stage, step, face, p, water(), waterBase, longer, held);
+    t.humidity.keep(stage, step, face, p, humidity, humidityBase, longer, filled);
+    t.fed.keep(stage, step, face, p, answer(FrontSlopes.FED), fedBase, longer, came);
   }
 }

@@ -72,7 +72,9 @@ final class TangentFronts {
     double water = state.carried.water[f];
     faces[f].begin(index, state.time, variations, tangents);
     double humidity = state.carried.humidity[f];
-    faces[f].at(state.temperature, state.face[f], state.time, water, water, humidity, 0);
+    double fed = state.carried.fed[f];
+    double most = state.carried.mostFed[f];
+    faces[f].at(state.temperature, state.face[f], state.time, water, water, humidity, fed, most, 0);
   }
 
   /** Takes a face in a stage of the last step. */
@@ -82,9 +84,11 @@ final class TangentFronts {
     FaceStages carried = stepper.carried();
     double held = carried.held(s, f);
     double humidity = last.from().carried.humidity[f];
+    double fed = last.from().carried.fed[f];
     double[] base = Esdirk4.baseWeights(s);
     for (int j = 0; j < s; j++) {
       humidity += base[j] * carried.humidityIncrement(j, f);
+      fed += base[j] * carried.fedIncrement(j, f);
     }
     faces[f].at(
         cells(s, last.from()),
@@ -93,6 +97,8 @@ final class TangentFronts {
         held,
         held - carried.increment(s, f),
         humidity,
+        fed,
+        last.from().carried.mostFed[f],
         Esdirk4.GAMMA * step);
   }
 
@@ -126,7 +132,7 @@ final class TangentFronts {
     for (int p = 0; p < tangents.size(); p++) {
       CookVariation by = variations.get(p);
       boolean body = tangents.logLength[p] != 0 || tangents.logResistance[p] != 0;
-      if (body || by.changesLaw(index, f)) {
+      if (body || by.changesWater() || by.changesLaw(index, f)) {
         faces[f].byParameter(p, by, index, begun, stage, step, tangents);
       }
     }

@@ -132,9 +132,19 @@ public final class TangentIntegration {
     return tangents.evaporated[State.LOWER][parameter];
   }
 
+  /** Change of the water of a face [kg/m² per unit of the parameter]. */
+  CarriedWater carriedWater(boolean upper, int p) {
+    int f = upper ? State.UPPER : State.LOWER;
+    DenseStep step = lastStep;
+    boolean crusted = step != null && step.to().carried.water[f] < 0;
+    double held = tangents.water.now[f][p];
+    double ranOff = tangents.given[f][p] + tangents.fed.now[f][p] - held;
+    return new CarriedWater(tangents.drawn(f, p, crusted), tangents.poured[f][p], ranOff, held);
+  }
+
   /** Change of the humidity ratio of the air around a face [kg/kg per unit of the parameter]. */
   double humidity(boolean upper, int parameter) {
-    return tangents.humidity[upper ? State.UPPER : State.LOWER][parameter];
+    return tangents.humidity.now[upper ? State.UPPER : State.LOWER][parameter];
   }
 
   /** dT/dp at the start [K per unit of the parameter]. */
@@ -327,10 +337,12 @@ public final class TangentIntegration {
     for (int f = 0; f < faces; f++) {
       t.evaporation[f][0] = 0;
       t.evaporated[f][0] = 0;
-      t.water[f][0] = 0;
-      t.waterRate[f][0] = step.from().carried.waterRate[f] / h;
-      t.humidity[f][0] = 0;
-      t.humidityRate[f][0] = step.from().carried.humidityRate[f] / h;
+      t.aside[f][0] = 0;
+      t.given[f][0] = 0;
+      CarriedFaces carried = step.from().carried;
+      t.water.lengthen(f, carried.waterRate[f] / h);
+      t.humidity.lengthen(f, carried.humidityRate[f] / h);
+      t.fed.lengthen(f, carried.feeding[f] / h);
     }
     TangentStages.begin(faces, t);
     for (int s = 1; s < Esdirk4.STAGES; s++) {

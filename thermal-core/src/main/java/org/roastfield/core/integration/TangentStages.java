@@ -46,7 +46,13 @@ interface TangentStages {
         water += Esdirk4.b(s) * t.stageEvaporation[s][f][p];
         lengthened += Esdirk4.b(s) * plain.evaporation[s][f];
       }
-      t.evaporated[f][p] += step * water + t.length[p] * lengthened;
+      double more = step * water + t.length[p] * lengthened;
+      t.evaporated[f][p] += more;
+      if (plain.remembers[f]) {
+        t.given[f][p] -= more;
+      } else {
+        t.aside[f][p] += more;
+      }
       t.face[f][p] = t.stageFace[last][f][p];
       t.evaporation[f][p] = t.stageEvaporation[last][f][p];
     }

@@ -16,11 +16,15 @@ public final class TangentTrajectory {
   private static final int FACE_VALUES = 4;
   private static final int[] STAGES = {Cubic.STAGE_0, Cubic.STAGE_1, Cubic.STAGE_2, Cubic.STAGE_3};
 
-  /** Numbers of a step for each parameter: faces, change of its start, change of its length. */
+  /**
+   * Numbers of a step for each parameter: faces, change of its start, change of its length, water
+   * that the faces drew out of the cut.
+   */
   private static final int START = 2 * FACE_VALUES;
 
   private static final int LENGTH = START + 1;
-  private static final int STEP_NUMBERS = LENGTH + 1;
+  private static final int DRAWN = LENGTH + 1;
+  private static final int STEP_NUMBERS = DRAWN + 2;
 
   private final Trajectory plain;
   private final List<Node> nodes = new ArrayList<>();
@@ -46,7 +50,7 @@ public final class TangentTrajectory {
     private final Node end;
     private final double[] numbers;
 
-    Step(Node start, Node end, Tangents tangents) {
+    Step(Node start, Node end, Tangents tangents, boolean[] crusted) {
       this.start = start;
       this.end = end;
       numbers = new double[tangents.size() * STEP_NUMBERS];
@@ -58,6 +62,8 @@ public final class TangentTrajectory {
         }
         numbers[at + START] = tangents.time[p] - tangents.length[p];
         numbers[at + LENGTH] = tangents.length[p];
+        numbers[at + DRAWN] = tangents.drawn(State.UPPER, p, crusted[State.UPPER]);
+        numbers[at + DRAWN + 1] = tangents.drawn(State.LOWER, p, crusted[State.LOWER]);
       }
     }
   }
@@ -72,14 +78,19 @@ public final class TangentTrajectory {
     Node start = nodes.get(nodes.size() - 1);
     Node end = new Node(tangents);
     nodes.add(end);
-    steps.add(new Step(start, end, tangents));
+    steps.add(new Step(start, end, tangents, crusted(steps.size())));
   }
 
   /** Keeps the last step anew, after its length was found to change. */
   void lengthened(Tangents tangents) {
     Node end = new Node(tangents);
     nodes.set(nodes.size() - 1, end);
-    steps.set(steps.size() - 1, new Step(steps.get(steps.size() - 1).start, end, tangents));
+    int last = steps.size() - 1;
+    steps.set(last, new Step(steps.get(last).start, end, tangents, crusted(last)));
+  }
+
+  private boolean[] crusted(int step) {
+    return new boolean[] {plain.isCrusted(step, State.UPPER), plain.isCrusted(step, State.LOWER)};
   }
 
   /** The steps that these are the derivatives of. */
@@ -101,6 +112,7 @@ public final class TangentTrajectory {
           start + step.numbers[own + LENGTH],
           step.numbers,
           own,
+          own + DRAWN,
           step.start.temperature[parameter],
           step.start.rate[parameter],
           step.end.temperature[parameter],

@@ -64,23 +64,26 @@ final class Tangents {
   /** d ln ℓ [parameters]. */
   final double[] logLength;
 
-  /** Water that the faces carry along [2][parameters]. */
-  final double[][] water;
+  /**
+   * Water that the faces drew out of the cut beside what is fed: what they held at first, and what
+   * evaporated under laws that carry none along [2][parameters].
+   */
+  final double[][] aside;
 
-  /** Its rate [2][parameters]. */
-  final double[][] waterRate;
+  /** What the faces held at first and what was poured on them, less what evaporated from it. */
+  final double[][] given;
 
-  /** Its increment in each stage [stages][2][parameters]. */
-  final double[][][] waterIncrement;
+  /** Water that was poured on the faces [2][parameters]. */
+  final double[][] poured;
 
-  /** Humidity ratio of the air around the faces [2][parameters]. */
-  final double[][] humidity;
+  /** Water that the faces carry along [kg/m²]. */
+  final TangentScalar water;
 
-  /** Its rate [2][parameters]. */
-  final double[][] humidityRate;
+  /** Humidity ratio of the air around the faces [kg/kg]. */
+  final TangentScalar humidity;
 
-  /** Its increment in each stage [stages][2][parameters]. */
-  final double[][][] humidityIncrement;
+  /** Water that came to the faces from inside [kg/m²]. */
+  final TangentScalar fed;
 
   /** Change of the length of the step at hand [parameters] [s]. */
   final double[] length;
@@ -105,12 +108,12 @@ final class Tangents {
     logResistance = new double[size];
     logTimeScale = new double[size];
     logLength = new double[size];
-    water = new double[2][size];
-    waterRate = new double[2][size];
-    waterIncrement = new double[Esdirk4.STAGES][2][size];
-    humidity = new double[2][size];
-    humidityRate = new double[2][size];
-    humidityIncrement = new double[Esdirk4.STAGES][2][size];
+    aside = new double[2][size];
+    given = new double[2][size];
+    poured = new double[2][size];
+    water = new TangentScalar(size);
+    humidity = new TangentScalar(size);
+    fed = new TangentScalar(size);
     length = new double[size];
   }
 
@@ -171,6 +174,12 @@ final class Tangents {
     face[State.LOWER][parameter] = change;
   }
 
+  /** Change of the water that a face drew out of the cut, see {@link CarriedWater}. */
+  double drawn(int face, int parameter, boolean crusted) {
+    double missed = crusted ? water.now[face][parameter] : 0;
+    return aside[face][parameter] + fed.now[face][parameter] - missed;
+  }
+
   /** The step at hand ends later by a multiple of the parameter, of which {@code other} is one. */
   void lengthen(int parameter, double factor, Tangents other) {
     length[parameter] = factor;
@@ -184,10 +193,11 @@ final class Tangents {
       face[f][parameter] += factor * other.face[f][0];
       evaporation[f][parameter] += factor * other.evaporation[f][0];
       evaporated[f][parameter] += factor * other.evaporated[f][0];
-      water[f][parameter] += factor * other.water[f][0];
-      waterRate[f][parameter] += factor * other.waterRate[f][0];
-      humidity[f][parameter] += factor * other.humidity[f][0];
-      humidityRate[f][parameter] += factor * other.humidityRate[f][0];
+      aside[f][parameter] += factor * other.aside[f][0];
+      given[f][parameter] += factor * other.given[f][0];
+      water.add(f, parameter, factor, other.water);
+      humidity.add(f, parameter, factor, other.humidity);
+      fed.add(f, parameter, factor, other.fed);
       for (int s = 1; s < Esdirk4.STAGES; s++) {
         stageFace[s][f][parameter] += factor * other.stageFace[s][f][0];
       }

@@ -1,5 +1,6 @@
 package org.roastfield.core.integration;
 
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.grid.Grid;
 import org.roastfield.core.grid.Reading;
 
@@ -28,12 +29,15 @@ public final class Trajectory implements StepListener {
   private final double initialLower;
   private double[] data;
   private double[] water = new double[0];
+  private double[] drawn = new double[2 * FIRST_CAPACITY];
   private int steps;
+  private final @Nullable Trajectory plain;
 
   /**
    * @param state at the start, copied
    */
   Trajectory(Grid grid, State state) {
+    this.plain = null;
     this.grid = grid;
     this.initial = state.temperature.clone();
     this.initialUpper = state.surface(State.UPPER);
@@ -44,6 +48,7 @@ public final class Trajectory implements StepListener {
   }
 
   private Trajectory(Trajectory other) {
+    plain = other;
     grid = other.grid;
     cells = other.cells;
     block = other.block;
@@ -52,6 +57,7 @@ public final class Trajectory implements StepListener {
     initialLower = other.initialLower;
     data = java.util.Arrays.copyOf(other.data, other.steps * other.block);
     water = other.water;
+    drawn = java.util.Arrays.copyOf(other.drawn, 2 * other.steps);
     steps = other.steps;
   }
 
@@ -67,6 +73,7 @@ public final class Trajectory implements StepListener {
    * @param start change of the start [s]
    * @param end change of the end [s]
    * @param faces change of the values of both faces, from {@code first} on
+   * @param drawnAt where among these the water stands that they drew out of the cut
    * @param cellChanges of temperatures and rates at the start and at the end [4][cells]
    */
   void move(
@@ -76,6 +83,7 @@ public final class Trajectory implements StepListener {
       double end,
       double[] faces,
       int first,
+      int drawnAt,
       double[]... cellChanges) {
     int at = step * block;
     for (int f = 0; f < 2; f++) {
@@ -83,6 +91,9 @@ public final class Trajectory implements StepListener {
       if (held >= 0) {
         data[at + HIGHEST + f] += amount * faces[first + f * FACE_VALUES + held];
       }
+    }
+    for (int f = 0; f < 2; f++) {
+      drawn[2 * step + f] += amount * faces[drawnAt + f];
     }
     data[at] += amount * start;
     data[at + 1] += amount * end;
@@ -121,6 +132,11 @@ public final class Trajectory implements StepListener {
     if (step.to().carried.begun[State.UPPER] || step.to().carried.begun[State.LOWER]) {
       keepWater(step);
     }
+    if (2 * steps + 2 > drawn.length) {
+      drawn = java.util.Arrays.copyOf(drawn, 2 * drawn.length);
+    }
+    drawn[2 * steps] = step.to().drawn(State.UPPER);
+    drawn[2 * steps + 1] = step.to().drawn(State.LOWER);
     steps++;
   }
 
@@ -155,6 +171,23 @@ public final class Trajectory implements StepListener {
     return water(step, face, (time - stepStart(step)) / (stepEnd(step) - stepStart(step)));
   }
 
+  /** Water that a face had drawn out of the cut at the share θ of a step, straight [kg/m²]. */
+  double drawn(int step, int face, double theta) {
+    double before = step == 0 ? 0 : drawn[2 * step - 2 + face];
+    return before + theta * (drawn[2 * step + face] - before);
+  }
+
+  /** Whether a face had a crust at the end of a step. */
+  boolean isCrusted(int step, int face) {
+    int at = waterAt(step, face);
+    return at < water.length && water[at + 2] < 0;
+  }
+
+  /** Temperature of a cell at the share θ of a step [K]. */
+  double cellIn(int step, int cell, double theta) {
+    return cell(cell, step * block, theta);
+  }
+
   private static int waterAt(int step, int face) {
     return step * WATER_VALUES + face * (WATER_VALUES / 2);
   }
@@ -163,6 +196,11 @@ public final class Trajectory implements StepListener {
     int at = waterAt(step, face);
     double h = stepEnd(step) - stepStart(step);
     return Cubic.hermite(theta, h, water[at], water[at + 1], water[at + 2], water[at + 3]);
+  }
+
+  /** The steps that these were moved from, or these. */
+  Trajectory plain() {
+    return plain == null ? this : plain;
   }
 
   public Grid grid() {

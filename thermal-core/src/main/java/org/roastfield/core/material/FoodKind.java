@@ -2,6 +2,7 @@ package org.roastfield.core.material;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.units.Temperatures;
 
 /**
@@ -47,6 +48,11 @@ public enum FoodKind {
       transition.of(composition).ifPresent(heats::add);
     }
     return List.copyOf(heats);
+  }
+
+  /** What heat presses out: the curve of beef for all meat, poultry and fish, assumed. */
+  Optional<WaterHolding> holding() {
+    return this == VEGETABLE ? Optional.empty() : Optional.of(WaterHolding.BEEF);
   }
 
   private List<Transition> transitions() {

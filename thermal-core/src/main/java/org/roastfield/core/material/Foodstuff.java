@@ -43,7 +43,9 @@ public record Foodstuff(String name, FoodKind kind, Composition composition, Str
         sensible.conductivity(),
         sensible.heatCapacity(),
         latentHeats(),
-        kind.freezingPoint());
+        kind.freezingPoint(),
+        new Moisture(
+            composition.water() * sensible.density(), composition.water(), kind.holding()));
   }
 
   /** How far one piece may be from another of the same name. */

@@ -14,6 +14,7 @@ import org.roastfield.core.internal.Check;
  * @param latentHeats taken up beside the sensible heat, in any order
  * @param freezingPoint initial freezing point [K], at or below which a cut holds ice; 0 if there is
  *     none
+ * @param moisture its water
  */
 public record Material(
     String name,
@@ -21,7 +22,8 @@ public record Material(
     PropertyCurve conductivity,
     PropertyCurve heatCapacity,
     List<LatentHeat> latentHeats,
-    double freezingPoint) {
+    double freezingPoint,
+    Moisture moisture) {
 
   /**
    * @throws IllegalArgumentException if {@code name} is blank, {@code density} is not finite and
@@ -34,7 +36,18 @@ public record Material(
     Check.notNegative("freezingPoint", freezingPoint);
   }
 
-  /** A material without latent heats and without a freezing point. */
+  /** A material of whose water nothing is known. */
+  public Material(
+      String name,
+      double density,
+      PropertyCurve conductivity,
+      PropertyCurve heatCapacity,
+      List<LatentHeat> latentHeats,
+      double freezingPoint) {
+    this(name, density, conductivity, heatCapacity, latentHeats, freezingPoint, Moisture.UNKNOWN);
+  }
+
+  /** A material without latent heats, without a freezing point, of whose water nothing is known. */
   public Material(
       String name, double density, PropertyCurve conductivity, PropertyCurve heatCapacity) {
     this(name, density, conductivity, heatCapacity, List.of(), 0);
@@ -51,6 +64,18 @@ public record Material(
       String name, double conductivity, double density, double heatCapacity) {
     return new Material(
         name, density, PropertyCurve.constant(conductivity), PropertyCurve.constant(heatCapacity));
+  }
+
+  /** The same with another density [kg/m³], and so another diffusivity; its water stays. */
+  public Material withDensity(double other) {
+    return new Material(
+        name, other, conductivity, heatCapacity, latentHeats, freezingPoint, moisture);
+  }
+
+  /** The same with water. */
+  public Material withMoisture(Moisture other) {
+    return new Material(
+        name, density, conductivity, heatCapacity, latentHeats, freezingPoint, other);
   }
 
   /** Whether neither conductivity nor heat capacity depends on temperature. */

@@ -50,7 +50,7 @@ public record CutOutcomes(
         cut.core().highest(),
         cut.highest(),
         Browning.of(cut, result),
-        Juice.of(cut, result),
+        Juice.of(result),
         Tenderness.of(cut),
         pigment.map(kinetics -> Colour.of(cut, kinetics)),
         kinds.stream().map(cut::safety).toList());

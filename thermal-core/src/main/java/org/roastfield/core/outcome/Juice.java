@@ -1,15 +1,17 @@
 package org.roastfield.core.outcome;
 
 import org.roastfield.core.internal.Check;
+import org.roastfield.core.material.Material;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.WaterBalance;
 
 /**
- * Water lost, in shares of the raw mass. Evaporation comes from the computed cook; what lean meat
- * presses out follows its highest temperatures alone, eq. (69), and is added whole, though some of
- * it evaporates: assumed. Not for vegetables.
+ * Water lost, in shares of the raw mass: the account of the computed cook, eq. (98). What is put on
+ * by basting leaves with the rest. Nothing drips from vegetables.
  *
  * @param evaporated as vapour, below 0 if more condensed
- * @param dripped pressed out of the meat
+ * @param dripped run off the faces, or pressed out of the meat and not taken by them
  */
 public record Juice(double evaporated, double dripped) {
 
@@ -30,28 +32,30 @@ public record Juice(double evaporated, double dripped) {
           + " checked against the papers";
 
   /** Of a body without ends: its mass is that behind each square metre of face. */
-  public static Juice of(CookedCut cut, SimulationResult result) {
-    double density = result.cook().cut().material().density();
-    double depth = result.cook().cut().shape().volumePerArea();
-    double perFace =
-        cut.isTwoFaced()
-            ? 0.5 * (result.water().evaporatedUpper() + result.water().evaporatedLower())
-            : result.water().evaporatedUpper();
-    return of(cut, perFace / (density * depth));
+  public static Juice of(SimulationResult result) {
+    return of(result, moisture(result.cook().cut().material()));
   }
 
-  /**
-   * With the evaporation of a whole cut.
-   *
-   * @param evaporatedShare of the raw mass
-   */
-  public static Juice of(CookedCut cut, double evaporatedShare) {
-    return new Juice(evaporatedShare, dripped(cut.highest(), WaterHolding.BEEF));
+  /** The same, were this the food's water. */
+  public static Juice of(SimulationResult result, Moisture moisture) {
+    WaterBalance water = result.water(moisture);
+    double faces = result.cook().isSymmetric() ? 1 : 2;
+    double mass = faces * moisture.rawDensity() * result.cook().cut().shape().volumePerArea();
+    return new Juice(
+        (water.evaporatedUpper() + water.evaporatedLower()) / mass,
+        (water.drippedUpper() + water.drippedLower()) / mass);
   }
 
-  /** Share of the raw mass pressed out by the highest temperatures [K] over a cross-section. */
-  public static double dripped(CrossSection highest, WaterHolding holding) {
-    return highest.map(holding::pressedOut).mean();
+  /** Water of a material; that of lean meat where it does not say. */
+  public static Moisture moisture(Material material) {
+    return material.moisture().isKnown()
+        ? material.moisture()
+        : Moisture.ofLeanMeat(material.density());
+  }
+
+  /** The same with the evaporation of a whole cut, in a share of its raw mass. */
+  public Juice evaporating(double share) {
+    return new Juice(share, dripped);
   }
 
   /** Both together. */

@@ -9,6 +9,8 @@ import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.integration.CookIntegration;
+import org.roastfield.core.integration.Trajectory;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.surface.MovingAir;
 import org.roastfield.core.surface.RememberingLaw;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -38,12 +40,30 @@ final class Notes {
           + " are measured, and takes too long: a face that dries is nearer (wetness: drying in a"
           + " cook file).";
 
+  /** Share of the water by which round-off may take more than there is. */
+  private static final double ROUND_OFF = 1e-12;
+
+  private static final String WATER = "water";
+
+  private static final String GIVEN_WETNESS =
+      "The wetness of each stage is a given number here, while a real surface dries: lower it, shorten the stage,"
+          + " or let the face dry";
+
+  private static final String ASSUMED_SUPPLY =
+      "How long the inside feeds a face that dries is assumed there";
+
+  private static final String THICK_CRUST =
+      "A crust this thick boils off water that had left it before: the estimate fails, so shorten the stage";
+
   private Notes() {}
 
-  static List<Note> of(Cook cook, CookIntegration integration, List<StageResult> stages) {
+  static List<Note> of(
+      Cook cook, CookIntegration integration, Trajectory trajectory, List<StageResult> stages) {
     List<Note> notes = new ArrayList<>();
     addRange(cook, integration, notes);
-    addWater(cook, integration, notes);
+    if (!addTooMuchWater(cook, integration, trajectory, notes)) {
+      addWater(cook, integration, notes);
+    }
     addBoiling(integration, notes);
     addMovingAir(cook, stages, notes);
     for (int i = 0; i < stages.size(); i++) {
@@ -72,19 +92,55 @@ final class Notes {
 
   private static void addWater(Cook cook, CookIntegration integration, List<Note> notes) {
     Cut cut = cook.cut();
-    double perArea = cut.material().density() * cut.shape().volumePerArea();
+    Moisture moisture = cut.material().moisture();
+    double density = moisture.isKnown() ? moisture.rawDensity() : cut.material().density();
+    double perArea = density * cut.shape().volumePerArea();
     double lost = integration.evaporatedUpper();
     if (!cook.isSymmetric()) {
       lost = 0.5 * (lost + integration.evaporatedLower());
     }
     if (lost > LARGEST_LOSS * perArea) {
+      boolean dries = dries(integration, true) || dries(integration, false);
       add(
           notes,
-          "water",
-          "%.0f %% of the cut's mass evaporated; roasts lose 20 to 30 %%. The wetness of each stage is a given number here, while a"
-              + " real surface dries: lower it, or shorten the stage",
-          100 * lost / perArea);
+          WATER,
+          "%.0f %% of the cut's mass evaporated; roasts lose 20 to 30 %%. %s",
+          100 * lost / perArea,
+          dries ? ASSUMED_SUPPLY : GIVEN_WETNESS);
     }
+  }
+
+  /** Whether more water left a cut by the estimate than is in it, which is then noted. */
+  private static boolean addTooMuchWater(
+      Cook cook, CookIntegration integration, Trajectory trajectory, List<Note> notes) {
+    Moisture moisture = cook.cut().material().moisture();
+    double depth = cook.cut().shape().volumePerArea();
+    double drawn =
+        Math.max(integration.carriedWater(true).drawn(), integration.carriedWater(false).drawn());
+    if (!moisture.isKnown() || drawn <= depth * moisture.kept()) {
+      return false;
+    }
+    WaterBalance water = WaterBalance.of(cook, integration, trajectory, moisture);
+    boolean above = addTooMuch(water.upper(), integration.carriedWater(true).held(), notes);
+    return addTooMuch(water.lower(), integration.carriedWater(false).held(), notes) || above;
+  }
+
+  private static boolean addTooMuch(WaterAccount account, double held, List<Note> notes) {
+    if (account.left() >= -ROUND_OFF * account.stock()) {
+      return false;
+    }
+    add(
+        notes,
+        WATER,
+        "%.1f kg/m² of water left a face, as vapour and drip, of %.1f kg/m² in the cut behind it and on it. %s",
+        account.evaporated() + account.dripped(),
+        account.stock() + account.poured(),
+        account.left() >= held ? THICK_CRUST : GIVEN_WETNESS);
+    return true;
+  }
+
+  private static boolean dries(CookIntegration integration, boolean upper) {
+    return integration.faceWater(upper) != null;
   }
 
   private static void addBoiling(CookIntegration integration, List<Note> notes) {

@@ -8,6 +8,7 @@ import org.roastfield.core.cook.Probe;
 import org.roastfield.core.integration.ComputedCook;
 import org.roastfield.core.integration.Trajectory;
 import org.roastfield.core.internal.Check;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.surface.FaceWater;
 import org.roastfield.core.surface.Signal;
 
@@ -177,7 +178,15 @@ public final class SimulationResult {
 
   /** Water of the whole cook. */
   public WaterBalance water() {
-    return new WaterBalance(integration.evaporatedUpper(), integration.evaporatedLower());
+    return water(cook.cut().material().moisture());
+  }
+
+  /**
+   * Water of the whole cook, were this what is known of the food's water: what its inside pressed
+   * out and its faces did not take is counted by it, while these took what they did.
+   */
+  public WaterBalance water(Moisture moisture) {
+    return WaterBalance.of(cook, integration, trajectory, moisture);
   }
 
   /**

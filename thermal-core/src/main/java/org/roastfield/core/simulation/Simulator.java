@@ -116,7 +116,7 @@ public final class Simulator {
 
   private SimulationResult result(
       Cook cook, CookIntegration integration, Trajectory trajectory, List<StageResult> stages) {
-    List<Note> notes = Notes.of(cook, integration, stages);
+    List<Note> notes = Notes.of(cook, integration, trajectory, stages);
     return new SimulationResult(cook, settings, integration, trajectory, stages, notes);
   }
 

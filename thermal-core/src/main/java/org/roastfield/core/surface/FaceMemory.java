@@ -15,6 +15,12 @@ public final class FaceMemory {
   /** Input: humidity ratio of air that fills with vapour, before the stage's own rate [kg/kg]. */
   public double humidityBase;
 
+  /** Input: water that came from inside before the stage's own rate [kg/m²]. */
+  public double fedBase;
+
+  /** Input: most that can come from inside in all [kg/m²]; infinite where nobody knows. */
+  public double mostFed = Double.POSITIVE_INFINITY;
+
   /** Humidity ratio of the air around, as the face's vapour makes it [kg/kg]; 0 if it does not. */
   public double humidity;
 
@@ -42,8 +48,11 @@ public final class FaceMemory {
   /** Slope of {@link #sunk} with the face temperature [W/(m²·K)]. */
   public double sunkSlope;
 
-  /** Left by the stage: its a. */
+  /** Left by the stage: its a, with what the end of the supply takes off it. */
   double diagonal;
+
+  /** Left by the stage: share of a change of the supply that its own end leaves. */
+  double lasting = 1;
 
   final SurfaceFlux scratch = new SurfaceFlux();
 

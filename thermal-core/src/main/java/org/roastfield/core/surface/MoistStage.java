@@ -5,16 +5,20 @@ import org.roastfield.core.air.SaturationPressure;
 
 /**
  * Stage of the water of a face, eq. (45): a W + γ h ṁ(W) = E, in closed form, and of the humidity
- * of the air that its vapour makes more humid, eq. (94).
+ * of the air that its vapour makes more humid, eq. (94), while what the inside feeds comes to an
+ * end, eq. (97).
  *
  * <p>Symbols: E = B + γ h (S − b) and a = 1 + γ h S/C up to the capacity C, E = B + γ h (C/τ − b)
  * and a = 1 + γ h/τ beyond; b water that boils off; P vapour flux of a wet face, condensation if
- * negative; D = γ h P; w = w_B + l (ṁ + b) humidity of the air.
+ * negative; D = γ h P; S with what is left of it; w = w_B + l (ṁ + b) humidity of the air.
  */
 final class MoistStage {
 
   private static final int MOST_ITERATIONS = 100;
   private static final double ACCURACY = 4e-16;
+
+  /** Correction of a share after which the next is round-off. */
+  private static final double SUPPLY_ACCURACY = 1e-9;
 
   private MoistStage() {}
 
@@ -124,9 +128,10 @@ final class MoistStage {
       SurfaceWater water, double temperature, double boiled, FaceMemory memory, double wet) {
     double weight = memory.weight;
     double base = memory.waterBase - weight * boiled;
-    double supply = water.supplyAt(temperature);
     double capacity = water.capacity();
     boolean over = isOver(water, base, weight * wet);
+    double full = over ? 0 : water.supplyAt(temperature);
+    double supply = full * SurfaceWater.shareOfSupply(drawn(water, full, base, wet, memory));
     double refill = capacity > 0 ? supply / capacity : 0;
     double diagonal = 1 + weight * (over ? 1 / water.runOffTime() : refill);
     double right = base + weight * (over ? capacity / water.runOffTime() : supply);
@@ -137,8 +142,61 @@ final class MoistStage {
     memory.fed = over ? 0 : supply - refill * held;
     memory.dripped = over ? (held - capacity) / water.runOffTime() : 0;
     memory.evaporated = share * wet + boiled;
-    memory.diagonal = diagonal;
-    return share * diagonal / (diagonal + weight * bend);
+    memory.lasting = lasting(full, memory, over ? 0 : 1 - held / capacity);
+    memory.diagonal = 1 + memory.lasting * (diagonal - 1);
+    return share * memory.diagonal / (memory.diagonal + weight * bend);
+  }
+
+  /**
+   * Share x of all that can be fed which has been fed by the end of the stage, eq. (97): the root
+   * of F = F_B + γ h S g(F/F_max) (1 − W/C), whose sides are apart by a rising function of F.
+   *
+   * @param full S of a fresh cut [kg/(m²·s)]; 0 where the face gets none
+   */
+  private static double drawn(
+      SurfaceWater water, double full, double base, double wet, FaceMemory memory) {
+    double most = memory.mostFed;
+    double begun = memory.fedBase;
+    if (full == 0 || most == Double.POSITIVE_INFINITY) {
+      return 0;
+    }
+    if (most <= 0) {
+      return 1;
+    }
+    double weight = memory.weight;
+    double capacity = water.capacity();
+    double low = Math.min(begun, most);
+    double high = Math.max(begun, most);
+    double total = begun;
+    for (int i = 0; i < MOST_ITERATIONS; i++) {
+      double supply = full * SurfaceWater.shareOfSupply(total / most);
+      double diagonal = 1 + weight * supply / capacity;
+      double held = held(water, diagonal, base + weight * supply, weight * wet);
+      double bend = wet > 0 ? weight * wet * water.wetnessSlope(held) : 0;
+      double room = 1 - held / capacity;
+      double miss = begun + weight * supply * room - total;
+      double bySupply = weight * room * (1 + bend) / (diagonal + bend);
+      double slope = 1 - bySupply * full * SurfaceWater.shareSlope(total / most) / most;
+      low = miss > 0 ? total : low;
+      high = miss < 0 ? total : high;
+      double next = total + miss / slope;
+      if (!(Math.abs(next - total) > SUPPLY_ACCURACY * most)) {
+        return next / most;
+      }
+      total = next >= low && next <= high ? next : 0.5 * (low + high);
+    }
+    return Double.NaN;
+  }
+
+  /** Share of a change of the supply that is left by the change of its end that it brings. */
+  private static double lasting(double full, FaceMemory memory, double room) {
+    double most = memory.mostFed;
+    if (full == 0 || most <= 0 || most == Double.POSITIVE_INFINITY) {
+      return 1;
+    }
+    double share = (memory.fedBase + memory.weight * memory.fed) / most;
+    double bent = memory.weight * room * full * SurfaceWater.shareSlope(share) / most;
+    return 1 / (1 - bent);
   }
 
   /** Adds flux and slopes in air of a given humidity. */
@@ -153,7 +211,7 @@ final class MoistStage {
     double weight = memory.weight;
     double share = wet > 0 ? water.wetness(memory.water) : 1;
     double bend = wet > 0 ? wet * water.wetnessSlope(memory.water) : 0;
-    double gain = memory.fed * water.logSlopeAt(temperature) - boiledSlope;
+    double gain = memory.lasting * memory.fed * water.logSlopeAt(temperature) - boiledSlope;
     double heldSlope =
         weight * (gain - share * vapour.evaporationSlope()) / (memory.diagonal + weight * bend);
     double perWater = wet == 0 ? 0 : vapour.heatFlux() / wet;

@@ -67,6 +67,20 @@ public record SurfaceWater(
     return supply * StrictMath.exp(exponent);
   }
 
+  /**
+   * Share of the supply that is left when a share x of all that can come from inside has come, eq.
+   * (97): 1 − x⁴, so that it is constant at first and falls to nothing.
+   */
+  static double shareOfSupply(double x) {
+    double squared = x * x;
+    return 1 - squared * squared;
+  }
+
+  /** Slope of {@link #shareOfSupply}. */
+  static double shareSlope(double x) {
+    return -4 * x * x * x;
+  }
+
   /** Slope of ln S with temperature [1/K]. */
   double logSlopeAt(double temperature) {
     return activationEnergy / (GAS_CONSTANT * temperature * temperature);

@@ -15,7 +15,6 @@ import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.cook.Stem;
 import org.roastfield.core.material.Material;
-import org.roastfield.core.outcome.CookedCut;
 import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
@@ -120,7 +119,7 @@ class CookModelTest {
                     ObservedNumber.spot(new SingleReading("spot", 300, 1, 0), "tip", 1500),
                     new ObservedNumber(
                         new SingleReading("lost", 0.2, 0.02, 0),
-                        (cook, result) -> Juice.of(CookedCut.of(result), result).total()),
+                        (cook, result) -> Juice.of(result).total()),
                     new ObservedNumber(
                         new SingleReading("pull", 0, 60, 0),
                         (cook, result) -> result.stage("gentle").end())))),

@@ -76,7 +76,12 @@ public final class FrozenPlan {
     private Replay(Cook cook) {
       this.cook = cook;
       HeatProblem problem =
-          new HeatProblem(grid, CookIntegration.length(cook), cook.cut().material(), null);
+          new HeatProblem(
+              grid,
+              CookIntegration.length(cook),
+              cook.cut().material(),
+              null,
+              cook.cut().shape().volumePerArea());
       stepper = new Stepper(problem, BALANCE_ACCURACY, new Counters());
       state = new State(grid.cells(), problem.material().isConstant());
       next = new State(grid.cells(), problem.material().isConstant());

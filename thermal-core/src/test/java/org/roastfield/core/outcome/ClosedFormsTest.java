@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.roastfield.core.material.WaterHolding;
 import org.roastfield.core.units.Temperatures;
 
 /** Outcomes of histories whose answer is known on paper. */

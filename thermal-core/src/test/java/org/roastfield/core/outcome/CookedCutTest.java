@@ -93,9 +93,11 @@ class CookedCutTest {
   @Test
   void hotterCook_isNoLessDone_withNoLessLethality_andNoMoreJuice() {
     for (Shape shape : SHAPES) {
-      CookedCut cold = cut(cook(shape, 0, false), 40);
+      SimulationResult mild = run(cook(shape, 0, false), 40);
+      CookedCut cold = CookedCut.of(mild);
       for (double hotter : new double[] {0.1, 3, 20}) {
-        CookedCut hot = cut(cook(shape, hotter, false), 40);
+        SimulationResult strong = run(cook(shape, hotter, false), 40);
+        CookedCut hot = CookedCut.of(strong);
         for (double celsius = 40; celsius < 100; celsius += 5) {
           assertTrue(
               hot.highest().shareBelow(celsius + 273.15)
@@ -109,7 +111,7 @@ class CookedCutTest {
         assertTrue(
             hot.over(FirstOrder.MYOGLOBIN::changed).least()
                 >= cold.over(FirstOrder.MYOGLOBIN::changed).least());
-        assertTrue(Juice.of(hot, 0).dripped() > Juice.of(cold, 0).dripped());
+        assertTrue(Juice.of(strong).total() > Juice.of(mild).total());
         assertTrue(Tenderness.of(hot).actin() > Tenderness.of(cold).actin());
         Safety more = hot.safety(CutKind.INTACT);
         Safety less = cold.safety(CutKind.INTACT);

@@ -9,6 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
+import org.roastfield.core.material.WaterHolding;
 import org.roastfield.core.units.Temperatures;
 
 /** A history that is nowhere colder is no less done, and no table is met sooner than printed. */

@@ -119,7 +119,10 @@ class ConservationTest {
   }
 
   private static void assertConserved(Cook cook, Settings settings) {
-    double residual = Bodies.run(settings, cook).energy().relativeResidual();
+    SimulationResult result = Bodies.run(settings, cook);
+    double residual = result.energy().relativeResidual();
     assertTrue(Math.abs(residual) <= ROUND_OFF, () -> "relative residual " + residual);
+    assertTrue(Math.abs(result.water().upper().relativeResidual()) <= ROUND_OFF);
+    assertTrue(Math.abs(result.water().lower().relativeResidual()) <= ROUND_OFF);
   }
 }

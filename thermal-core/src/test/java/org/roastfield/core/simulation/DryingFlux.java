@@ -14,6 +14,7 @@ final class DryingFlux {
 
   private final DryingFace law;
   private final double conductivity;
+  private final double mostFed;
   private final SurfaceFlux flux = new SurfaceFlux();
 
   /** Heat from outside, less that of moist evaporation [W/m²]. */
@@ -31,11 +32,24 @@ final class DryingFlux {
   /** Water from inside less what runs off [kg/(m²·s)]. */
   double gained;
 
+  /** Water from inside [kg/(m²·s)]. */
+  double feeding;
+
+  /** Water that came from inside so far [kg/m²]. */
+  private double fed;
+
+  private double before = Double.NaN;
+  private double rate;
+
   /**
    * @param conductivity of the food at 100 °C [W/(m·K)]
+   * @param fed water that came from inside so far [kg/m²]
+   * @param mostFed most that can come in all [kg/m²]
    */
-  DryingFlux(DryingFace law, double conductivity) {
+  DryingFlux(DryingFace law, double conductivity, double fed, double mostFed) {
     this.law = law;
+    this.fed = fed;
+    this.mostFed = mostFed;
     this.conductivity = conductivity;
   }
 
@@ -54,14 +68,34 @@ final class DryingFlux {
     double wetness = flux.evaporation() < 0 ? 1 : wet / (wet + law.water().halfWet());
     heat += wetness * flux.heatFlux();
     evaporation = wetness * flux.evaporation();
-    gained = gained(law.water(), moist, water);
+    gained = gained(law.water(), moist, water, time);
   }
 
-  private static double gained(SurfaceWater face, double temperature, double water) {
-    if (water > face.capacity()) {
-      return (face.capacity() - water) / face.runOffTime();
-    }
-    if (face.supply() == 0) {
+  /** Takes what came from inside by the end of a step [kg/m²]. */
+  void fedUpTo(double known) {
+    fed = known;
+    before = Double.NaN;
+  }
+
+  /** Inside a step, what is fed follows by the trapezoidal rule from one time to the next. */
+  private double gained(SurfaceWater face, double temperature, double water, double time) {
+    double full = supplied(face, temperature, water);
+    double step = Double.isNaN(before) ? 0 : time - before;
+    before = time;
+    double ahead = full * left(fed + step * rate);
+    fed += 0.5 * step * (rate + ahead);
+    rate = full * left(fed);
+    feeding = rate;
+    return water > face.capacity() ? (face.capacity() - water) / face.runOffTime() : rate;
+  }
+
+  /** 1 − (F/F_max)⁴. */
+  private double left(double drawn) {
+    return 1 - StrictMath.pow(drawn / mostFed, 4);
+  }
+
+  private static double supplied(SurfaceWater face, double temperature, double water) {
+    if (water > face.capacity() || face.supply() == 0) {
       return 0;
     }
     double inverse = 1 / 338.15 - 1 / temperature;

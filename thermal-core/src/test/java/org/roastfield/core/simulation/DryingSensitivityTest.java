@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,8 @@ import org.roastfield.core.material.Composition;
 import org.roastfield.core.material.FoodKind;
 import org.roastfield.core.material.Foodstuff;
 import org.roastfield.core.material.Material;
+import org.roastfield.core.material.Moisture;
+import org.roastfield.core.material.WaterHolding;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Slab;
@@ -67,7 +70,8 @@ class DryingSensitivityTest {
     MELTING,
     LOADED,
     TURNED,
-    WRAPPED;
+    WRAPPED,
+    ENDING;
 
     Cook cook(ParameterPoint at) {
       return switch (this) {
@@ -76,6 +80,7 @@ class DryingSensitivityTest {
         case LOADED -> loaded(at);
         case TURNED -> turned(at);
         case WRAPPED -> wrapped(at);
+        case ENDING -> ending(at);
       };
     }
   }
@@ -171,6 +176,13 @@ class DryingSensitivityTest {
             Stage.allRound("fills anew", face.into(slow), reached(at)),
             Stage.allRound("in balance", hot(at).into(new AirLoad(200, 0)), StageEnd.after(240)),
             Stage.allRound("rest", room(at), StageEnd.after(900))));
+  }
+
+  /** Of little water, which comes to its end: the face is fed with some nine tenths of it. */
+  private static Cook ending(ParameterPoint at) {
+    double content = 500 * at.value("conductivity");
+    Moisture moisture = new Moisture(content, 0.3, Optional.of(WaterHolding.BEEF));
+    return cook(at, constant(at).withMoisture(moisture), stages(at));
   }
 
   private static Cook melting(ParameterPoint at) {

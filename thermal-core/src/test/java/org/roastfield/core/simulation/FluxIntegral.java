@@ -3,12 +3,12 @@ package org.roastfield.core.simulation;
 import java.util.function.UnaryOperator;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.grid.Reading;
 import org.roastfield.core.integration.CookIntegration;
 import org.roastfield.core.integration.Trajectory;
-import org.roastfield.core.material.Material;
 import org.roastfield.core.surface.DryingFace;
 import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
@@ -25,6 +25,8 @@ import org.roastfield.core.surface.SurfaceLaw;
  *     bends more than the dense output resolves: it may rest there on more heat than the law has
  *     numbers for, and what the law comes to is no measure then
  * @param cook the integration itself, to compare with
+ * @param trajectory its steps
+ * @param upper what the upper face drew out of the cut, time by time
  */
 record FluxIntegral(
     double heatUpper,
@@ -32,7 +34,9 @@ record FluxIntegral(
     double waterUpper,
     double waterLower,
     boolean nextToBoiling,
-    CookIntegration cook) {
+    CookIntegration cook,
+    Trajectory trajectory,
+    FaceSums upper) {
 
   /** Distance from boiling [K]. */
   private static final double NEXT_TO_BOILING = 0.02;
@@ -63,11 +67,10 @@ record FluxIntegral(
     CookIntegration integration =
         CookIntegration.of(cook, new CookIntegration.Accuracy(accuracy, cells, 0.5e-3, 200_000));
     Trajectory trajectory = integration.newTrajectory();
-    double[] upper = new double[3];
-    double[] lower = new double[3];
+    FaceSums upper = new FaceSums();
+    FaceSums lower = new FaceSums();
     Reading top = integration.reading(Probe.SURFACE);
     Reading bottom = integration.readingAt(-cook.cut().shape().halfThickness());
-    Material material = cook.cut().material();
     double start = 0;
     for (Stage stage : cook.stages()) {
       int first = trajectory.steps();
@@ -76,13 +79,14 @@ record FluxIntegral(
       if (end != CookIntegration.End.RULE_MET) {
         throw new IllegalStateException("stage " + stage.name() + " ended as " + end);
       }
-      add(trajectory, top, planted.apply(stage.upper().from(start)), first, upper, material);
+      add(trajectory, top, planted.apply(stage.upper().from(start)), first, upper, cook.cut());
       if (!cook.isSymmetric()) {
-        add(trajectory, bottom, planted.apply(stage.lower().from(start)), first, lower, material);
+        add(trajectory, bottom, planted.apply(stage.lower().from(start)), first, lower, cook.cut());
       }
     }
-    boolean next = upper[2] + lower[2] > 0;
-    return new FluxIntegral(upper[0], lower[0], upper[1], lower[1], next, integration);
+    boolean next = upper.nextToBoiling || lower.nextToBoiling;
+    return new FluxIntegral(
+        upper.heat, lower.heat, upper.water, lower.water, next, integration, trajectory, upper);
   }
 
   /** Largest difference of heat from the balances, relative to the turnover. */
@@ -105,10 +109,10 @@ record FluxIntegral(
       Reading reading,
       SurfaceLaw law,
       int firstStep,
-      double[] sums,
-      Material material) {
+      FaceSums sums,
+      Cut cut) {
     if (law instanceof DryingFace face) {
-      addDrying(trajectory, reading, face, firstStep, sums, material);
+      addDrying(trajectory, reading, face, firstStep, sums, cut);
       return;
     }
     SurfaceFlux flux = new SurfaceFlux();
@@ -120,10 +124,12 @@ record FluxIntegral(
         double temperature = trajectory.inStep(reading, step, time);
         flux.clear();
         law.evaluate(temperature, time, flux);
-        sums[2] += temperature > law.highestTemperature() - NEXT_TO_BOILING ? 1 : 0;
-        sums[0] += half * WEIGHTS[j] * flux.heatFlux();
-        sums[1] += half * WEIGHTS[j] * flux.evaporation();
+        sums.nextToBoiling |= temperature > law.highestTemperature() - NEXT_TO_BOILING;
+        sums.heat += half * WEIGHTS[j] * flux.heatFlux();
+        sums.water += half * WEIGHTS[j] * flux.evaporation();
+        sums.aside += half * WEIGHTS[j] * flux.evaporation();
       }
+      sums.end(step, trajectory.stepEnd(step), 0);
     }
   }
 
@@ -136,31 +142,36 @@ record FluxIntegral(
       Reading reading,
       DryingFace law,
       int firstStep,
-      double[] sums,
-      Material material) {
+      FaceSums sums,
+      Cut cut) {
+    sums.begin(law, cut);
     boolean upper = reading.upperWeight() != 0;
     if (law.air().isLoaded()) {
-      addLoaded(trajectory, reading, law, firstStep, sums, material);
+      addLoaded(trajectory, reading, law, firstStep, sums, cut);
       return;
     }
     double held =
         trajectory.water(upper, Math.nextUp(trajectory.stepStart(firstStep)))
             - trajectory.water(upper, trajectory.end());
     double moist = 0;
-    DryingFlux flux = new DryingFlux(law, material.conductivity().at(law.boilingPoint()));
+    double conductivity = cut.material().conductivity().at(law.boilingPoint());
+    DryingFlux flux = new DryingFlux(law, conductivity, sums.fed, sums.mostFed);
     for (int step = firstStep; step < trajectory.steps(); step++) {
       double middle = 0.5 * (trajectory.stepStart(step) + trajectory.stepEnd(step));
       double half = 0.5 * (trajectory.stepEnd(step) - trajectory.stepStart(step));
       for (int j = 0; j < NODES.length; j++) {
         double time = middle + half * NODES[j];
         flux.evaluate(trajectory.inStep(reading, step, time), trajectory.water(upper, time), time);
-        sums[0] += half * WEIGHTS[j] * flux.heat;
+        sums.fed += half * WEIGHTS[j] * flux.feeding;
+        sums.heat += half * WEIGHTS[j] * flux.heat;
         held += half * WEIGHTS[j] * flux.gained;
         moist += half * WEIGHTS[j] * flux.evaporation;
       }
+      flux.fedUpTo(sums.fed);
+      sums.end(step, trajectory.stepEnd(step), trajectory.water(upper, trajectory.stepEnd(step)));
     }
-    sums[0] -= MoistAir.latentHeat(law.boilingPoint()) * (held - moist);
-    sums[1] += held;
+    sums.heat -= MoistAir.latentHeat(law.boilingPoint()) * (held - moist);
+    sums.water += held;
   }
 
   /**
@@ -172,10 +183,12 @@ record FluxIntegral(
       Reading reading,
       DryingFace law,
       int firstStep,
-      double[] sums,
-      Material material) {
+      FaceSums sums,
+      Cut cut) {
     boolean upper = reading.upperWeight() != 0;
-    DryingFlux flux = new DryingFlux(law, material.conductivity().at(law.boilingPoint()));
+    DryingFlux flux =
+        new DryingFlux(
+            law, cut.material().conductivity().at(law.boilingPoint()), sums.fed, sums.mostFed);
     double before = trajectory.water(upper, Math.nextUp(trajectory.stepStart(firstStep)));
     for (int step = firstStep; step < trajectory.steps(); step++) {
       double piece = (trajectory.stepEnd(step) - trajectory.stepStart(step)) / PIECES;
@@ -188,16 +201,19 @@ record FluxIntegral(
           double weight = 0.5 * piece * WEIGHTS[j];
           flux.evaluate(
               trajectory.inStep(reading, step, time), trajectory.water(upper, time), time);
-          sums[0] += weight * flux.dryHeat;
+          sums.heat += weight * flux.dryHeat;
           gained += weight * flux.gained;
+          sums.fed += weight * flux.feeding;
           latent += 0.5 * WEIGHTS[j] * MoistAir.latentHeat(flux.moistFace);
         }
         double after = trajectory.water(upper, begin + piece);
         double left = gained + before - after;
-        sums[0] -= latent * left;
-        sums[1] += left;
+        sums.heat -= latent * left;
+        sums.water += left;
         before = after;
+        flux.fedUpTo(sums.fed);
       }
+      sums.end(step, trajectory.stepEnd(step), before);
     }
   }
 }

@@ -13,7 +13,10 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.material.Material;
+import org.roastfield.core.material.Materials;
 import org.roastfield.core.shape.Cylinder;
+import org.roastfield.core.shape.Slab;
 import org.roastfield.core.surface.Convection;
 import org.roastfield.core.surface.DryingFace;
 import org.roastfield.core.surface.Evaporation;
@@ -28,8 +31,9 @@ import org.roastfield.core.units.Temperatures;
 /** Results beyond what the model knows say so. */
 class NotesTest {
 
-  private static final Chamber PIT =
-      Chamber.steady(Temperatures.celsius(120), 0.03, MoistAir.STANDARD_PRESSURE);
+  private static final double PRESSURE = MoistAir.STANDARD_PRESSURE;
+
+  private static final Chamber PIT = Chamber.steady(Temperatures.celsius(120), 0.03, PRESSURE);
 
   private static List<String> subjects(Stage... stages) {
     Cut cut = new Cut(Cylinder.ofDiameter(0.03), Bodies.CONSTANT, Bodies.START);
@@ -48,6 +52,71 @@ class NotesTest {
   void aFaceThatStaysWetForDays_isNoted() {
     SurfaceLaw wet = PIT.around(6, 0.92, 1, 0.98);
     assertEquals(List.of("water"), subjects(Stage.allRound("roast", wet, StageEnd.after(80_000))));
+  }
+
+  @Test
+  void faceThatIsGivenMoreWaterThanTheCutHas_isNoted() {
+    SurfaceLaw wet = PIT.around(6, 0.92, 1, 0.98);
+    SimulationResult result = run(loin(0.03), Stage.allRound("roast", wet, StageEnd.after(80_000)));
+    WaterAccount account = result.water().upper();
+    assertEquals(0.0075 * loin(0.03).material().moisture().content(), account.stock(), 1e-12);
+    assertTrue(account.evaporated() > account.stock());
+    Note note = result.notes().get(0);
+    assertEquals("water", note.subject());
+    assertTrue(note.text().contains(" kg/m² in the cut behind it"), note::text);
+    assertTrue(note.text().contains("The wetness of each stage is a given number"), note::text);
+  }
+
+  /** Each face of a slab has half of the water. */
+  @Test
+  void oneFaceOfASlabThatIsGivenTooMuch_isNoted() {
+    SurfaceLaw wet = PIT.around(6, 0.92, 1, 0.98);
+    SurfaceLaw dry = PIT.around(6, 0.92, 0, 0.98);
+    Material loin = Materials.named("pork loin").material();
+    Cut cut = new Cut(Slab.ofThickness(0.02), loin, Bodies.START);
+    SimulationResult result = run(cut, Stage.ofFaces("roast", wet, dry, StageEnd.after(40_000)));
+    assertEquals(1, result.notes().stream().filter(n -> n.text().contains("left a face")).count());
+    assertTrue(result.water().upper().left() < 0);
+    assertTrue(result.water().lower().left() > 0);
+  }
+
+  @Test
+  void faceThatDries_isGivenNoMoreThanTheCutHas() {
+    SimulationResult result = dried(98);
+    WaterAccount account = result.water().upper();
+    assertTrue(account.evaporated() > 0.5 * account.stock());
+    assertTrue(account.left() > 0);
+    assertEquals(0, tooMuch(result).size());
+  }
+
+  /** Boiling dries a thin cut through: what its crust boils off had dripped or been fed before. */
+  @Test
+  void crustThroughAThinCut_isNoted() {
+    SimulationResult result = dried(120);
+    WaterAccount account = result.water().upper();
+    assertTrue(account.left() < 0);
+    Note note = tooMuch(result).get(0);
+    assertTrue(note.text().contains("A crust this thick"), note::text);
+  }
+
+  private static SimulationResult dried(double air) {
+    Chamber oven = Chamber.steady(Temperatures.celsius(air), 0.03, PRESSURE);
+    Evaporation water = Evaporation.of(1, 6, 0.98, oven.vapourPressure(), PRESSURE);
+    SurfaceLaw drying = DryingFace.ofMeat(oven.around(6, 0.92, 0, 1), water, 1, PRESSURE);
+    return run(loin(0.03), Stage.allRound("roast", drying, StageEnd.after(80_000)));
+  }
+
+  private static List<Note> tooMuch(SimulationResult result) {
+    return result.notes().stream().filter(note -> note.text().contains("left a face")).toList();
+  }
+
+  private static Cut loin(double diameter) {
+    Material loin = Materials.named("pork loin").material();
+    return new Cut(Cylinder.ofDiameter(diameter), loin, Bodies.START);
+  }
+
+  private static SimulationResult run(Cut cut, Stage stage) {
+    return Simulator.withDefaults().run(Cook.of(cut, stage)).orElseThrow();
   }
 
   @Test

@@ -89,21 +89,22 @@ final class ComparedText {
   private String water() {
     WaterLoss water = compared.water();
     TextTable table = new TextTable(false, false);
-    String perArea = String.format(Locale.ROOT, "%.2f kg/m²", plain(water.perArea(), 100));
-    table.add(
-        "  evaporated",
-        water.computed().isPresent()
-            ? grams(water.computed().getAsDouble(), "%.1f") + ", " + perArea
-            : perArea + " (the cook file states no whole size, so no mass)");
+    table.add("  evaporated", water(water.evaporated(), water.evaporatedPerArea()));
+    table.add("  dripped", water(water.dripped(), water.drippedPerArea()));
     if (water.weighed().isPresent()) {
       table.add("  weighed loss", grams(water.weighed().getAsDouble(), "%.1f"));
     }
     if (water.error().isPresent()) {
-      table.add(
-          "  error",
-          grams(water.error().getAsDouble(), "%+.1f") + ", juice that dripped not computed");
+      table.add("  error of both", grams(water.error().getAsDouble(), "%+.1f"));
     }
     return table.toString();
+  }
+
+  private static String water(OptionalDouble whole, double perArea) {
+    String text = String.format(Locale.ROOT, "%.2f kg/m²", plain(perArea, 100));
+    return whole.isPresent()
+        ? grams(whole.getAsDouble(), "%.1f") + ", " + text
+        : text + " (the cook file states no whole size, so no mass)";
   }
 
   /** Without the sign of a zero. */

@@ -2,7 +2,9 @@ package org.roastfield.lab.command;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.simulation.Note;
 import org.roastfield.core.simulation.ProbeTrace;
 import org.roastfield.core.simulation.SimulationResult;
@@ -112,8 +114,21 @@ final class TimelineText {
 
   private static String balances(CookFile cook, SimulationResult result) {
     TextTable table = new TextTable(false, false);
-    table.add("evaporated", water(cook, result));
-    result.upperFaceWater().ifPresent(water -> table.add("on the face", held(water)));
+    Moisture moisture = cook.moisture();
+    WaterBalance water = result.water(moisture);
+    table.add(
+        "evaporated",
+        water(
+            cook,
+            water.evaporatedUpper() + water.evaporatedLower(),
+            extent -> extent.evaporatedMass(result)));
+    table.add(
+        "dripped",
+        water(
+            cook,
+            water.drippedUpper() + water.drippedLower(),
+            extent -> extent.drippedMass(result, moisture)));
+    result.upperFaceWater().ifPresent(face -> table.add("on the face", held(face)));
     table.add(
         "energy residual",
         String.format(
@@ -128,18 +143,17 @@ final class TimelineText {
         : String.format(Locale.ROOT, "%.2f kg/m² of water", water.held());
   }
 
-  private static String water(CookFile cook, SimulationResult result) {
-    WaterBalance water = result.water();
-    double sum = water.evaporatedUpper() + water.evaporatedLower();
+  private static String water(CookFile cook, double sum, ToDoubleFunction<Extent> whole) {
     String perArea = String.format(Locale.ROOT, "%.2f kg/m²", sum);
-    return cook.extent().map(extent -> perArea + ofCut(extent, result)).orElse(perArea);
+    return cook.extent()
+        .map(extent -> perArea + ofCut(extent, whole.applyAsDouble(extent)))
+        .orElse(perArea);
   }
 
-  private static String ofCut(Extent extent, SimulationResult result) {
-    double mass = extent.evaporatedMass(result);
+  private static String ofCut(Extent extent, double mass) {
     return String.format(
         Locale.ROOT,
-        ", which is %.0f g or %.1f %% of %.2f kg (drip not counted)",
+        ", which is %.0f g or %.1f %% of %.2f kg",
         mass * 1000,
         100 * mass / extent.mass(),
         extent.mass());

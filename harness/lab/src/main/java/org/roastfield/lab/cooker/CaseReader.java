@@ -13,7 +13,7 @@ import org.roastfield.core.inference.ObservedNumber;
 import org.roastfield.core.inference.ObservedTrace;
 import org.roastfield.core.inference.Series;
 import org.roastfield.core.inference.SingleReading;
-import org.roastfield.core.outcome.CookedCut;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
@@ -24,7 +24,6 @@ import org.roastfield.lab.files.ChannelFormat;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.Extent;
-import org.roastfield.lab.files.Food;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.LogEvent;
 import org.roastfield.lab.files.LogPackage;
@@ -243,13 +242,12 @@ final class CaseReader {
 
   /** Share of the raw mass that a computed cook loses: vapour, and juice of meat. */
   private double lost(Cook computed, SimulationResult result) {
-    CookedCut cut = CookedCut.of(result);
-    Juice juice =
-        file.extent()
-            .map(size -> size.scaled(file.cook().cut().shape(), size(computed)))
-            .map(size -> Juice.of(cut, size.evaporatedMass(result) / size.mass()))
-            .orElseGet(() -> Juice.of(cut, result));
-    return file.food() == Food.VEGETABLE ? juice.evaporated() : juice.total();
+    Moisture moisture = file.moisture();
+    return file.extent()
+        .map(size -> size.scaled(file.cook().cut().shape(), size(computed)))
+        .map(size -> size.juice(result, moisture))
+        .orElseGet(() -> Juice.of(result, moisture))
+        .total();
   }
 
   private double size(Cook computed) {

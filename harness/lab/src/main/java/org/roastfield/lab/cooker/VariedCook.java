@@ -318,14 +318,6 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
   }
 
   private static Material material(Material stated, double diffusivity) {
-    return diffusivity == 1
-        ? stated
-        : new Material(
-            stated.name(),
-            stated.density() / diffusivity,
-            stated.conductivity(),
-            stated.heatCapacity(),
-            stated.latentHeats(),
-            stated.freezingPoint());
+    return diffusivity == 1 ? stated : stated.withDensity(stated.density() / diffusivity);
   }
 }

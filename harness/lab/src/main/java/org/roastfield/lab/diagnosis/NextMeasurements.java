@@ -18,7 +18,6 @@ import org.roastfield.core.inference.ObservedNumber;
 import org.roastfield.core.inference.ObservedTrace;
 import org.roastfield.core.inference.Series;
 import org.roastfield.core.inference.SingleReading;
-import org.roastfield.core.outcome.CookedCut;
 import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.surface.Signal;
@@ -80,7 +79,7 @@ final class NextMeasurements {
             List.of(
                 new ObservedNumber(
                     new SingleReading("share lost", 0, LOSS, 0),
-                    (cook, result) -> Juice.of(CookedCut.of(result), result).total())));
+                    (cook, result) -> Juice.of(result).total())));
     CookModel model = CookModel.of(logs.parameters(), List.of(now), simulator);
     double[] predicted = new double[model.evidence().size()];
     double[][] derivatives = new double[logs.parameters().size()][predicted.length];

@@ -4,6 +4,8 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.material.Moisture;
+import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.shape.Taper;
 
 /**
@@ -43,6 +45,17 @@ public record CookFile(
   public CookFile {
     facts = List.copyOf(facts);
     stages = List.copyOf(stages);
+  }
+
+  /**
+   * Water of the cut's food, of which nothing drips if it is a vegetable: as the material says,
+   * else as in lean meat of its density.
+   */
+  public Moisture moisture() {
+    Moisture moisture = Juice.moisture(cook.cut().material());
+    return food == Food.VEGETABLE
+        ? new Moisture(moisture.content(), moisture.share(), Optional.empty())
+        : moisture;
   }
 
   /** Clock time, to the nearest second, at a time since the start [s]. */

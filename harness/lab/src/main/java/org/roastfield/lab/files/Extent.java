@@ -1,5 +1,7 @@
 package org.roastfield.lab.files;
 
+import org.roastfield.core.material.Moisture;
+import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
 import org.roastfield.core.shape.Slab;
@@ -47,9 +49,22 @@ public record Extent(double area, double mass, double massBySizes) {
   /** Water that left the whole cut as vapour [kg]. */
   public double evaporatedMass(SimulationResult result) {
     WaterBalance water = result.water();
+    return overFaces(result, water.evaporatedUpper() + water.evaporatedLower());
+  }
+
+  /** Water that dripped from the whole cut, by what is known of its water [kg]. */
+  public double drippedMass(SimulationResult result, Moisture moisture) {
+    WaterBalance water = result.water(moisture);
+    return overFaces(result, water.drippedUpper() + water.drippedLower());
+  }
+
+  /** What the whole cut lost, in shares of its mass. */
+  public Juice juice(SimulationResult result, Moisture moisture) {
+    return new Juice(evaporatedMass(result) / mass, drippedMass(result, moisture) / mass);
+  }
+
+  private double overFaces(SimulationResult result, double perArea) {
     boolean twoAlike = result.cook().isSymmetric() && result.cook().cut().shape() instanceof Slab;
-    double perArea =
-        twoAlike ? 2 * water.evaporatedUpper() : water.evaporatedUpper() + water.evaporatedLower();
-    return perArea * area;
+    return area * (twoAlike ? 2 * perArea : perArea);
   }
 }

@@ -8,7 +8,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.ensemble.EnsembleSimulator;
-import org.roastfield.core.outcome.CookedCut;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.plan.Fires;
@@ -318,11 +318,10 @@ public final class PlanMaker {
   }
 
   private double leftAfter(SimulationResult result) {
-    CookedCut cut = CookedCut.of(result);
-    Juice juice =
-        file.extent()
-            .map(extent -> Juice.of(cut, extent.evaporatedMass(result) / extent.mass()))
-            .orElseGet(() -> Juice.of(cut, result));
-    return file.food() == Food.VEGETABLE ? 1 - juice.evaporated() : juice.left();
+    Moisture moisture = file.moisture();
+    return file.extent()
+        .map(extent -> extent.juice(result, moisture))
+        .orElseGet(() -> Juice.of(result, moisture))
+        .left();
   }
 }

@@ -3,13 +3,16 @@ package org.roastfield.lab.replay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.WaterBalance;
 import org.roastfield.core.surface.SampledSignal;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.StageSetup;
 
@@ -199,11 +202,15 @@ final class LoggedCook {
   }
 
   private WaterLoss water(SimulationResult result, double size) {
-    OptionalDouble mass =
-        file.extent()
-            .map(extent -> extent.scaled(file.cook().cut().shape(), size))
-            .map(extent -> OptionalDouble.of(extent.evaporatedMass(result)))
-            .orElseGet(OptionalDouble::empty);
-    return new WaterLoss(result.water().evaporatedUpper(), mass, options.weighedLoss());
+    Moisture moisture = file.moisture();
+    WaterBalance water = result.water(moisture);
+    Optional<Extent> whole =
+        file.extent().map(extent -> extent.scaled(file.cook().cut().shape(), size));
+    return new WaterLoss(
+        water.evaporatedUpper(),
+        water.drippedUpper(),
+        whole.stream().mapToDouble(extent -> extent.evaporatedMass(result)).findFirst(),
+        whole.stream().mapToDouble(extent -> extent.drippedMass(result, moisture)).findFirst(),
+        options.weighedLoss());
   }
 }

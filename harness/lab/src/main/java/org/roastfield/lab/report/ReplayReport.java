@@ -128,14 +128,20 @@ public final class ReplayReport {
     for (HeatingRate rate : compared.rates()) {
       rows.add(List.of("heating rate " + span(rate.span()), rates(rate)));
     }
-    rows.add(List.of("evaporated", Numbers.decimal(water.perArea(), 2) + " kg/m²"));
-    if (water.computed().isPresent()) {
-      rows.add(List.of("evaporated from the whole cut", grams(water.computed())));
+    rows.add(List.of("evaporated", perArea(water.evaporatedPerArea())));
+    rows.add(List.of("dripped", perArea(water.drippedPerArea())));
+    if (water.evaporated().isPresent()) {
+      rows.add(List.of("evaporated from the whole cut", grams(water.evaporated())));
+      rows.add(List.of("dripped from the whole cut", grams(water.dripped())));
     }
     if (water.weighed().isPresent()) {
       rows.add(List.of("weighed loss", grams(water.weighed())));
     }
     return Table.ofWords("Computed less measured core", List.of("what", "how much"), rows);
+  }
+
+  private static String perArea(double mass) {
+    return Numbers.decimal(mass, 2) + " kg/m²";
   }
 
   private static String span(RateSpan span) {

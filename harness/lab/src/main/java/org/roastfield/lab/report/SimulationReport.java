@@ -2,7 +2,7 @@ package org.roastfield.lab.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.roastfield.core.shape.Slab;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.simulation.EnergyBalance;
 import org.roastfield.core.simulation.Note;
 import org.roastfield.core.simulation.SimulationResult;
@@ -126,7 +126,8 @@ public final class SimulationReport {
 
   private static Table balance(CookFile file, SimulationResult result) {
     EnergyBalance energy = result.energy();
-    WaterBalance water = result.water();
+    Moisture moisture = file.moisture();
+    WaterBalance water = result.water(moisture);
     boolean symmetric = result.cook().isSymmetric();
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("heat stored in the cut", kilojoules(energy.stored())));
@@ -141,17 +142,14 @@ public final class SimulationReport {
         List.of(
             "heat unaccounted for, share of the turnover",
             Numbers.scientific(energy.relativeResidual())));
-    rows.add(
-        List.of(
-            symmetric ? "water evaporated" : "water evaporated from the upper face",
-            grams(water.evaporatedUpper())));
+    String above = symmetric ? "" : " from the upper face";
+    rows.add(List.of("water evaporated" + above, grams(water.evaporatedUpper())));
+    rows.add(List.of("water dripped" + above, grams(water.drippedUpper())));
     if (!symmetric) {
       rows.add(List.of("water evaporated from the lower face", grams(water.evaporatedLower())));
+      rows.add(List.of("water dripped from the lower face", grams(water.drippedLower())));
     }
-    file.extent()
-        .ifPresent(
-            extent ->
-                rows.add(List.of("water evaporated from the whole cut", water(result, extent))));
+    file.extent().ifPresent(extent -> addWhole(rows, extent, result, moisture));
     return Table.ofWords(
         "Balances of the whole cook, for each square metre of face unless stated",
         List.of("what", "how much"),
@@ -171,16 +169,14 @@ public final class SimulationReport {
     page.table(ReportParts.facts(file)).table(ReportParts.surroundings(file));
   }
 
-  /** Water of the whole cut in words; an extent's area is that of one face of a slab. */
-  private static String water(SimulationResult result, Extent extent) {
-    boolean twoAlike = result.cook().isSymmetric() && result.cook().cut().shape() instanceof Slab;
-    WaterBalance water = result.water();
-    double perArea =
-        twoAlike ? 2 * water.evaporatedUpper() : water.evaporatedUpper() + water.evaporatedLower();
-    return Numbers.decimal(GRAMS * perArea * extent.area(), 0)
-        + " g of "
-        + Numbers.decimal(GRAMS * extent.mass(), 0)
-        + " g";
+  private static void addWhole(
+      List<List<String>> rows, Extent extent, SimulationResult result, Moisture moisture) {
+    String of = " of " + Numbers.decimal(GRAMS * extent.mass(), 0) + " g";
+    double evaporated = GRAMS * extent.evaporatedMass(result);
+    double dripped = GRAMS * extent.drippedMass(result, moisture);
+    rows.add(
+        List.of("water evaporated from the whole cut", Numbers.decimal(evaporated, 0) + " g" + of));
+    rows.add(List.of("water dripped from the whole cut", Numbers.decimal(dripped, 0) + " g" + of));
   }
 
   private static String grams(double kilograms) {

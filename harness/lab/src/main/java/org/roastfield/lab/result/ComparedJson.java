@@ -57,8 +57,10 @@ final class ComparedJson {
 
   private static ObjectNode water(WaterLoss water) {
     ObjectNode node = Json.object();
-    node.put("evaporated_kg_per_m2", Json.millionths(water.perArea()));
-    put(node, "evaporated_kg", water.computed(), Json::millionths);
+    node.put("evaporated_kg_per_m2", Json.millionths(water.evaporatedPerArea()));
+    node.put("dripped_kg_per_m2", Json.millionths(water.drippedPerArea()));
+    put(node, "evaporated_kg", water.evaporated(), Json::millionths);
+    put(node, "dripped_kg", water.dripped(), Json::millionths);
     put(node, "weighed_kg", water.weighed(), Json::millionths);
     return node;
   }

@@ -3,6 +3,7 @@ package org.roastfield.lab.result;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.simulation.EnergyBalance;
 import org.roastfield.core.simulation.Note;
 import org.roastfield.core.simulation.Outcome;
@@ -130,11 +131,14 @@ public final class ResultJson {
   }
 
   private static ObjectNode water(SimulationResult result, CookFile file) {
-    WaterBalance water = result.water();
+    Moisture moisture = file.moisture();
+    WaterBalance water = result.water(moisture);
     ObjectNode node =
         Json.object()
             .put("evaporated_upper_kg_per_m2", water.evaporatedUpper())
-            .put("evaporated_lower_kg_per_m2", water.evaporatedLower());
+            .put("evaporated_lower_kg_per_m2", water.evaporatedLower())
+            .put("dripped_upper_kg_per_m2", water.drippedUpper())
+            .put("dripped_lower_kg_per_m2", water.drippedLower());
     result
         .upperFaceWater()
         .ifPresent(
@@ -146,6 +150,7 @@ public final class ResultJson {
         .ifPresent(
             extent ->
                 node.put("evaporated_kg", extent.evaporatedMass(result))
+                    .put("dripped_kg", extent.drippedMass(result, moisture))
                     .put("mass_kg", Json.rounded(extent.mass(), 1e4)));
     return node;
   }

@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.roastfield.core.material.Moisture;
 import org.roastfield.core.simulation.Peak;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.StageResult;
 import org.roastfield.lab.files.Afterwards;
 import org.roastfield.lab.files.ChannelFormat;
 import org.roastfield.lab.files.CookLog;
+import org.roastfield.lab.files.Extent;
 import org.roastfield.lab.files.LogEvent;
 import org.roastfield.lab.files.LogFacts;
 import org.roastfield.lab.files.LogPackage;
@@ -61,8 +63,13 @@ final class CookMaker {
     return recipe
         .cut()
         .whole(values.size(), departure.has(Departure.FINITE_LENGTH))
-        .filter(whole -> whole.evaporatedMass(result) < recipe.cut().water() * whole.mass())
-        .map(whole -> new TrueWeights(whole.mass(), whole.mass() - whole.evaporatedMass(result)));
+        .filter(whole -> lost(whole) < recipe.cut().water() * whole.mass())
+        .map(whole -> new TrueWeights(whole.mass(), whole.mass() - lost(whole)));
+  }
+
+  private double lost(Extent whole) {
+    Moisture moisture = result.cook().cut().material().moisture();
+    return whole.evaporatedMass(result) + whole.drippedMass(result, moisture);
   }
 
   private Afterwards weighed(TrueWeights weights) {

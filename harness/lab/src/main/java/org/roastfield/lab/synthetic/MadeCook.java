@@ -54,7 +54,7 @@ public record MadeCook(
    * What the whole cut truly weighed.
    *
    * @param before the cook [kg]
-   * @param after the rest [kg]: less by what evaporated; drip is left out of the truth
+   * @param after the rest [kg]: less by what evaporated and dripped
    */
   public record TrueWeights(double before, double after) {}
 }

@@ -122,13 +122,7 @@ final class TrueCook {
 
   private Material material() {
     Material stated = cut.material();
-    return new Material(
-        stated.name(),
-        stated.density() / values.diffusivity(),
-        stated.conductivity(),
-        stated.heatCapacity(),
-        stated.latentHeats(),
-        stated.freezingPoint());
+    return stated.withDensity(stated.density() / values.diffusivity());
   }
 
   /**

@@ -2,6 +2,7 @@ package org.roastfield.lab.synthetic;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.roastfield.core.simulation.WaterBalance;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.result.Json;
@@ -36,7 +37,9 @@ public final class TruthJson {
           .put("time_s", Json.seconds(milestone.time()))
           .put("core_degC", Json.rounded(Temperatures.toCelsius(milestone.core()), 1e3));
     }
-    root.put("evaporated_kg_per_m2", Json.rounded(made.result().water().evaporatedUpper(), 1e5));
+    WaterBalance water = made.result().water();
+    root.put("evaporated_kg_per_m2", Json.rounded(water.evaporatedUpper(), 1e5));
+    root.put("dripped_kg_per_m2", Json.rounded(water.drippedUpper(), 1e5));
     made.weights()
         .ifPresent(
             weights ->

@@ -10,10 +10,9 @@ import org.roastfield.core.ensemble.Cancellation;
 import org.roastfield.core.ensemble.EnsembleReadings;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.material.WaterHolding;
 import org.roastfield.core.outcome.CookedCut;
 import org.roastfield.core.outcome.CutOutcomes;
-import org.roastfield.core.outcome.Juice;
-import org.roastfield.core.outcome.WaterHolding;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.cooker.VariedCook;
 import org.roastfield.lab.files.CookFile;
@@ -54,8 +53,7 @@ public final class DrawnCooks {
         drawn.read(EnsembleSimulator.with(computed.result().settings()), members);
     List<CutOutcomes> outcomes = new ArrayList<>();
     for (int i = 0; i < members; i++) {
-      int member = i;
-      readings.reading(i).ifPresent(plain -> outcomes.add(drawn.juicier(plain, member)));
+      readings.reading(i).ifPresent(outcomes::add);
     }
     if (outcomes.isEmpty()) {
       throw new IllegalStateException(
@@ -71,26 +69,23 @@ public final class DrawnCooks {
     int workers = Runtime.getRuntime().availableProcessors();
     ExecutorService pool = Executors.newFixedThreadPool(workers);
     try {
-      return simulator.read(members, this::cook, this::outcomes, pool, workers, new Cancellation());
+      return simulator.readEach(
+          members, this::cook, this::outcomes, pool, workers, new Cancellation());
     } finally {
       pool.shutdown();
     }
   }
 
-  private CutOutcomes outcomes(SimulationResult result) {
-    return Inside.outcomes(file, CookedCut.of(result), result);
+  /** Outcomes with what its meat presses out drawn too. */
+  private CutOutcomes outcomes(int member, SimulationResult result) {
+    double[] drawn = HOLDING.draw(random(2L * member + 1));
+    WaterHolding holding = WaterHolding.of(HOLDING.parameters().values(drawn));
+    return Inside.outcomes(file, CookedCut.of(result), result)
+        .withJuice(Inside.juice(file, result, file.moisture().held(holding)));
   }
 
   private Cook cook(int member) {
     return cooks.apply(prior.parameters().point(prior.draw(random(2L * member))));
-  }
-
-  /** The same with what its meat presses out drawn too. */
-  private CutOutcomes juicier(CutOutcomes plain, int member) {
-    double[] drawn = HOLDING.draw(random(2L * member + 1));
-    WaterHolding holding = WaterHolding.of(HOLDING.parameters().values(drawn));
-    double dripped = Juice.dripped(plain.highest(), holding);
-    return plain.withJuice(new Juice(plain.juice().evaporated(), dripped));
   }
 
   private SplittableRandom random(long stream) {

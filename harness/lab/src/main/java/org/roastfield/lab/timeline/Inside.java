@@ -2,6 +2,8 @@ package org.roastfield.lab.timeline;
 
 import java.util.List;
 import java.util.Optional;
+import org.roastfield.core.material.Moisture;
+import org.roastfield.core.material.WaterHolding;
 import org.roastfield.core.outcome.CookedCut;
 import org.roastfield.core.outcome.CutKind;
 import org.roastfield.core.outcome.CutOutcomes;
@@ -59,13 +61,14 @@ public record Inside(
     CookedCut cut = CookedCut.of(result);
     CutOutcomes outcomes = outcomes(file, cut, result);
     List<Doneness> doneness = scales(file.food()).stream().map(outcomes::doneness).toList();
-    return new Inside(
-        cut,
-        outcomes,
-        doneness,
-        InsideLines.of(file.food(), outcomes),
-        Optional.empty(),
-        result.notes());
+    Moisture moisture = file.moisture();
+    List<Line> lines =
+        InsideLines.of(
+            file.food(),
+            outcomes,
+            juice(file, result, moisture.held(WaterHolding.tighter())),
+            juice(file, result, moisture.held(WaterHolding.looser())));
+    return new Inside(cut, outcomes, doneness, lines, Optional.empty(), result.notes());
   }
 
   /** The same beside what drawn inputs make of it. */
@@ -93,20 +96,21 @@ public record Inside(
   static CutOutcomes outcomes(CookFile file, CookedCut cut, SimulationResult result) {
     CutOutcomes outcomes =
         CutOutcomes.of(cut, result, file.food().kinds(file.notes().handling()), pigment(file));
-    double dripped = outcomes.juice().dripped();
-    return outcomes.withJuice(new Juice(evaporated(file, result, outcomes.juice()), dripped));
+    return outcomes.withJuice(juice(file, result, file.moisture()));
   }
 
-  /** Share of the raw mass that evaporates; by the size of the whole cut, if that is stated. */
-  private static double evaporated(CookFile file, SimulationResult result, Juice endless) {
+  /**
+   * What a cut loses, in shares of its raw mass; by the size of the whole cut, if that is stated.
+   *
+   * @param moisture of the food
+   */
+  static Juice juice(CookFile file, SimulationResult result, Moisture moisture) {
     Shape stated = file.cook().cut().shape();
     double size = result.cook().cut().shape().halfThickness() / stated.halfThickness();
     Optional<Extent> extent = file.extent().map(one -> one.scaled(stated, size));
-    if (extent.isPresent()) {
-      return extent.get().evaporatedMass(result) / extent.get().mass();
-    }
-    double density = result.cook().cut().material().density();
-    return endless.evaporated() * density / file.cook().cut().material().density();
+    return extent
+        .map(whole -> whole.juice(result, moisture))
+        .orElseGet(() -> Juice.of(result, moisture));
   }
 
   private static Optional<FirstOrder> pigment(CookFile file) {

@@ -13,7 +13,6 @@ import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.outcome.Safety;
 import org.roastfield.core.outcome.Status;
 import org.roastfield.core.outcome.Tenderness;
-import org.roastfield.core.outcome.WaterHolding;
 import org.roastfield.lab.files.Food;
 
 /** The numbers about the inside of a cut in words. */
@@ -26,12 +25,16 @@ final class InsideLines {
 
   private InsideLines() {}
 
-  static List<Inside.Line> of(Food food, CutOutcomes outcomes) {
+  /**
+   * @param tight what meat loses that holds its water better
+   * @param loose what meat loses that holds it less well
+   */
+  static List<Inside.Line> of(Food food, CutOutcomes outcomes, Juice tight, Juice loose) {
     InsideLines lines = new InsideLines();
     outcomes.colour().ifPresent(lines::colour);
     lines.crust(outcomes.browning());
     if (food != Food.VEGETABLE) {
-      lines.juice(outcomes);
+      lines.juice(outcomes.juice(), tight, loose);
       lines.tenderness(outcomes.tenderness());
       lines.safety(outcomes.safety());
     }
@@ -82,17 +85,16 @@ final class InsideLines {
         "Zanoni, Peri and Bruno 1995, bread crumb, 3 to 8 times as fast");
   }
 
-  private void juice(CutOutcomes outcomes) {
-    Juice juice = outcomes.juice();
+  private void juice(Juice juice, Juice tight, Juice loose) {
     add(
         "lost of the raw mass",
         String.format(
             Locale.ROOT,
-            "%.1f %% evaporated + %.1f %% (%.0f to %.0f %%) pressed out = %.1f %%; %.0f %% left",
+            "%.1f %% evaporated + %.1f %% (%.0f to %.0f %%) dripped = %.1f %%; %.0f %% left",
             100 * juice.evaporated(),
             100 * juice.dripped(),
-            100 * Juice.dripped(outcomes.highest(), WaterHolding.tighter()),
-            100 * Juice.dripped(outcomes.highest(), WaterHolding.looser()),
+            100 * tight.dripped(),
+            100 * loose.dripped(),
             100 * juice.total(),
             100 * juice.left()),
         Juice.DRIP_STATUS,

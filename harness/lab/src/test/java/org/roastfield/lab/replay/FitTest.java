@@ -119,7 +119,7 @@ class FitTest {
         log(fit(leg, Published.syntheticLog()).fit(List.of(), Map.of(FitParameter.SIZE, 0.9)));
     Fit.Fitted found = fit(leg, log).fit(List.of(FitParameter.SIZE), Map.of());
     assertEquals(0.9, found.values().getOrDefault(FitParameter.SIZE, 0.0), 0.01);
-    assertTrue(found.compared().water().computed().isEmpty());
+    assertTrue(found.compared().water().evaporated().isEmpty());
   }
 
   /** The area of the whole cut follows a fitted size: of a cylinder its diameter. */
@@ -129,8 +129,11 @@ class FitTest {
     Fit fit = Fit.of(Published.porkLoin(), Published.syntheticLog(), weighed, SIMULATOR);
     WaterLoss water = fit.fit(List.of(), TRUTH).compared().water();
     double area = Math.PI * 0.096 * 1.1 * 0.31;
-    assertEquals(water.perArea() * area, water.computed().orElseThrow(), 1e-12);
-    assertEquals(water.computed().orElseThrow() - 0.1, water.error().orElseThrow(), 1e-12);
+    assertEquals(water.evaporatedPerArea() * area, water.evaporated().orElseThrow(), 1e-12);
+    assertEquals(water.drippedPerArea() * area, water.dripped().orElseThrow(), 1e-12);
+    double both = water.evaporated().orElseThrow() + water.dripped().orElseThrow();
+    assertTrue(water.dripped().orElseThrow() > 0.05);
+    assertEquals(both - 0.1, water.error().orElseThrow(), 1e-12);
   }
 
   @Test

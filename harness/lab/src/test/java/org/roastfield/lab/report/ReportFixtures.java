@@ -203,7 +203,7 @@ final class ReportFixtures {
                 new TargetTime(Temperatures.celsius(40), OptionalDouble.of(6000), reached, reached),
                 new TargetTime(Temperatures.celsius(70), never, never, never)),
             List.of(),
-            new WaterLoss(1, never, never)),
+            new WaterLoss(1, 0.5, never, never, never)),
         withChamber ? chamber() : LogChannel.of("chamber", new double[0], new double[0], 0),
         withChamber,
         Temperatures.celsius(8),

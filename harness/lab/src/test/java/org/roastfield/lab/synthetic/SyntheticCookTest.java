@@ -160,7 +160,7 @@ class SyntheticCookTest {
    */
   @ParameterizedTest
   @EnumSource(ScenarioCut.class)
-  void weights_areTheCutLessWhatEvaporated_asAScaleShowsThem(ScenarioCut cut) {
+  void weights_areTheCutLessWhatEvaporatedAndDripped_asAScaleShowsThem(ScenarioCut cut) {
     MadeCook made = made(recipe(cut, PIT, 8, Set.of()));
     if (cut == ScenarioCut.LAMB_LEG) {
       assertTrue(made.weights().isEmpty() && made.log().afterwards().isEmpty());
@@ -175,9 +175,13 @@ class SyntheticCookTest {
     MadeCook.TrueWeights weights = made.weights().orElseThrow();
     assertEquals(whole.mass() * size * size * size, weights.before(), 1e-9);
     double area = whole.area() * size * size;
-    double evaporated = new Extent(area, 0).evaporatedMass(made.result());
-    assertEquals(evaporated, weights.before() - weights.after(), 1e-9);
+    Extent really = new Extent(area, 0);
+    double evaporated = really.evaporatedMass(made.result());
+    double dripped = really.drippedMass(made.result(), stated.moisture());
+    assertEquals(evaporated + dripped, weights.before() - weights.after(), 1e-9);
     assertTrue(evaporated > 0.03 * weights.before() && evaporated < 0.35 * weights.before());
+    double pressedOut = made.result().water().upper().pressedOut();
+    assertEquals(cut == ScenarioCut.BEETROOT, pressedOut == 0);
     Afterwards weighed = made.log().afterwards().orElseThrow();
     assertEquals(weights.before(), weighed.weightBefore().orElseThrow(), 0.0225);
     assertEquals(weights.after(), weighed.weightAfter().orElseThrow(), 0.0225);

@@ -1,4 +1,4 @@
-package org.roastfield.core.outcome;
+package org.roastfield.core.material;
 
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.Owner;
