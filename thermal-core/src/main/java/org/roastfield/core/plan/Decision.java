@@ -25,7 +25,7 @@ record Decision(
     double afterPull,
     boolean lowest) {
 
-  /** By how much a lead may be too short [s]. */
+  /** By how much a lead may be too short or too long [s]. */
   static final double NEAR_ENOUGH = 60;
 
   /** Least effect of targets on the core by which they are moved, and by how much at most [K]. */
@@ -70,7 +70,7 @@ record Decision(
 
   /** Whether it holds in all draws: the minima that others allowed, and the lead. */
   boolean holds(PlanRequest request, Run run) {
-    return !falls(request, run) && leadOf(request, run) - lead <= NEAR_ENOUGH;
+    return !falls(request, run) && Math.abs(leadOf(request, run) - lead) <= NEAR_ENOUGH;
   }
 
   /**
@@ -113,12 +113,18 @@ record Decision(
   }
 
   /**
-   * The lead, or a longer possible one that all draws need for the demanded chance [s]; where too
-   * few of them ever get there, none helps.
+   * The lead, or a longer possible one that all draws need for the demanded chance, or a shorter
+   * one that still gives it where more than the others would be held too long [s]; where too few of
+   * them ever get there, none helps.
    */
   private double leadOf(PlanRequest request, Run run) {
-    double needed = Pace.neededLead(run.ready, request.service());
-    double possible = Math.min(needed, -request.service().earliestOn());
-    return needed < Double.POSITIVE_INFINITY ? Math.max(lead, possible) : lead;
+    Service service = request.service();
+    double needed = Pace.neededLead(run.ready, service);
+    if (needed == Double.POSITIVE_INFINITY) {
+      return lead;
+    }
+    double possible = Math.min(needed, -service.earliestOn());
+    double early = Spread.quantile(1 - service.chance(), run.ready) + service.longestHold();
+    return Math.max(possible, Math.min(lead, early));
   }
 }

@@ -21,6 +21,9 @@ final class PullChoice {
   /** A cook that is never pulled counts as so many more: assumed. */
   private static final double NEVER = 3;
 
+  /** What is held too long beyond the share that may be counts as so many more: assumed. */
+  private static final double TOO_LONG = 4;
+
   /** Gain of a loss for which a rule may be less simple: assumed. */
   private static final double WORTH_IT = 0.98;
 
@@ -234,8 +237,11 @@ final class PullChoice {
       double difference = targets.get(k) - targets.get(k - 1);
       bend += BEND * difference * difference;
     }
+    double tooLong = Math.max(0, early(followed, choice.lead()) - (1 - service.chance()));
+    double misses =
+        1 - window(followed, choice.lead()) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
     return tally.expectedLoss()
-        + (1 - window(followed, choice.lead()) + NEVER * (1 - followed.arrived())) * missed
+        + misses * missed
         + LACKING * (lacking + (free ? late(followed, choice.lead()) : 0))
         + bend
         + LONGER * choice.lead() / 3600;
@@ -247,6 +253,13 @@ final class PullChoice {
     long there = Arrays.stream(followed.ready).filter(t -> t <= latest).count();
     double possible = Math.min(service.chance(), followed.arrived());
     return Math.max(0, possible - (double) there / paths.size());
+  }
+
+  /** Share that would have to be held for too long. */
+  private double early(Paths.Followed followed, double lead) {
+    double earliest = lead - service.longestHold();
+    long early = Arrays.stream(followed.ready).filter(t -> t < earliest).count();
+    return (double) early / paths.size();
   }
 
   /** Share in the promised window. */

@@ -12,6 +12,9 @@ final class Shortfalls {
    */
   private static final double TOLERANCE = 1;
 
+  /** How far a share may be over what was asked for: leads are found to the minute; assumed. */
+  private static final double WITHIN = 0.01;
+
   private final PlanRequest request;
   private final Decision decision;
   private final Spread finalCore;
@@ -39,7 +42,7 @@ final class Shortfalls {
     if (lead < needed - Decision.NEAR_ENOUGH) {
       add(Shortfall.Reason.TOO_LATE, needed, lead);
     }
-    if (tooLong > 1 - request.service().chance()) {
+    if (tooLong > 1 - request.service().chance() + WITHIN) {
       add(Shortfall.Reason.HELD_TOO_LONG, request.service().chance(), 1 - tooLong);
     }
     return list;
