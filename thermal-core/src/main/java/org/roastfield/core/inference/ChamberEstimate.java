@@ -14,6 +14,8 @@ import org.roastfield.core.parameter.ParameterSet;
  */
 public final class ChamberEstimate {
 
+  private static final double HALF_LOG_TWO_PI = 0.9189385332046727;
+
   private static final int MOST_STEPS = 60;
 
   /** Of a spread: differences over it see curvature far above round-off. */
@@ -96,6 +98,36 @@ public final class ChamberEstimate {
       now = cooker(now, List.of(trace));
     }
     return all;
+  }
+
+  /**
+   * How much more probable chambers' traces of one cooker are with what is known of it than with
+   * what is believed of cookers in general, as a logarithm [nat]; each trace after those before it.
+   *
+   * @param known before them
+   */
+  public static double logRatio(Prior known, List<ChamberTrace> traces) {
+    return logEvidence(known, traces) - logEvidence(Prior.of(FireParameters.ofHabit()), traces);
+  }
+
+  private static double logEvidence(Prior known, List<ChamberTrace> traces) {
+    double sum = 0;
+    Prior now = known;
+    for (ChamberTrace trace : traces) {
+      sum += of(trace, population(now).nextCook()).logEvidence();
+      now = cooker(now, List.of(trace));
+    }
+    return sum;
+  }
+
+  /**
+   * Logarithm of the evidence by Laplace's approximation, but for the constant that the trace's
+   * likelihood leaves out [nat].
+   */
+  private double logEvidence() {
+    return -objective(mode)
+        + mode.length * HALF_LOG_TWO_PI
+        + Cholesky.of(covariance).halfLogDeterminant();
   }
 
   /** The most probable coordinates; a copy. */

@@ -33,6 +33,17 @@ public record Evidence(List<Series> series, List<SingleReading> singles) {
     return size;
   }
 
+  /** Whether the same was measured, whatever is believed of the errors of single readings. */
+  boolean isOfTheSame(Evidence other) {
+    boolean same = series.equals(other.series) && singles.size() == other.singles.size();
+    for (int i = 0; same && i < singles.size(); i++) {
+      SingleReading one = singles.get(i);
+      SingleReading another = other.singles.get(i);
+      same = one.name().equals(another.name()) && one.value() == another.value();
+    }
+    return same;
+  }
+
   /** Residuals, model less measured, of predictions in order. */
   double[] residuals(double[] predicted) {
     double[] residuals = new double[predicted.length];

@@ -31,8 +31,9 @@ public final class Explanations {
   /**
    * Compares explanations.
    *
-   * @param explanations at least one, of the same evidence
-   * @throws IllegalArgumentException if there is none, their evidence differs, or none of them can
+   * @param explanations at least one, of the same readings; how much a single one may be off may be
+   *     part of what explains them
+   * @throws IllegalArgumentException if there is none, their readings differ, or none of them can
    *     be computed
    */
   public static Explanations of(List<Explanation> explanations) {
@@ -43,9 +44,9 @@ public final class Explanations {
     List<Ranked> found = new ArrayList<>();
     double most = Double.NEGATIVE_INFINITY;
     for (Explanation each : explanations) {
-      if (!each.calibration().evidence().equals(evidence)) {
+      if (!each.calibration().evidence().isOfTheSame(evidence)) {
         throw new IllegalArgumentException(
-            "explanations must be of one evidence, that of " + each.name() + " was another");
+            "explanations must be of the same readings, those of " + each.name() + " were others");
       }
       MapEstimate estimate = each.estimate();
       double weight = StrictMath.log(each.odds()) + estimate.logEvidence();

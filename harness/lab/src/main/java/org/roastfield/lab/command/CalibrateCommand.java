@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import org.roastfield.core.inference.Prior;
@@ -20,13 +22,16 @@ import org.roastfield.lab.cooker.CookerProfileJson;
 import org.roastfield.lab.cooker.CookerSearch;
 import org.roastfield.lab.cooker.LogSpan;
 import org.roastfield.lab.cooker.LoggedCase;
+import org.roastfield.lab.cooker.NamedCooker;
 import org.roastfield.lab.diagnosis.Calibrated;
 import org.roastfield.lab.diagnosis.Finding;
 import org.roastfield.lab.diagnosis.Findings;
 import org.roastfield.lab.diagnosis.Inquiry;
 import org.roastfield.lab.diagnosis.Source;
 import org.roastfield.lab.diagnosis.Verdict;
+import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.CookerProfileFile;
+import org.roastfield.lab.heldout.LaterReadings;
 import org.roastfield.lab.report.CalibrationReport;
 import org.roastfield.lab.result.AtomicFile;
 import org.roastfield.lab.result.Inputs;
@@ -104,6 +109,16 @@ final class CalibrateCommand implements Callable<Integer> {
       description = "Leave out what each log says later, such as 3h.")
   private Optional<Double> until = Optional.empty();
 
+  @Option(
+      names = "--first",
+      paramLabel = "SHARE",
+      converter = QuantityConverters.Share.class,
+      description = {
+        "Learn from the first share of each log's time alone, such as 40%%, and say how the rest lies",
+        "in what is foretold of it."
+      })
+  private Optional<Double> first = Optional.empty();
+
   @Option(names = "--json", description = "Print the profile instead of the summary.")
   private boolean json;
 
@@ -116,16 +131,22 @@ final class CalibrateCommand implements Callable<Integer> {
     if (starts < 1 || starts > MOST_STARTS) {
       throw new BadInputException("--starts must be from 1 to " + MOST_STARTS + ", was " + starts);
     }
+    if (first.isPresent() && !(first.get() > 0 && first.get() < 1)) {
+      throw new BadInputException(
+          "--first must be above 0 % and below 100 %, was " + 100 * first.get() + " %");
+    }
     String id = id();
+    OutputFolder.checkFile(out);
     Optional<CookerProfile> known = known();
     List<PackageInput> inputs = new ArrayList<>();
     for (Path folder : PackageInput.among(folders, 1)) {
       inputs.add(PackageInput.read(folder));
     }
     refuseTwice(known, inputs);
+    List<Finding> unnamed = unnamed(inputs);
     try (Interruption interruption = Interruption.ofProcess()) {
       CookerSearch search = search(known, interruption);
-      Optional<Calibrated> calibrated = calibrated(search, id, inputs);
+      Optional<Calibrated> calibrated = calibrated(search, id, inputs, unnamed);
       if (calibrated.isEmpty()) {
         PrintWriter err = spec.commandLine().getErr();
         err.println("roastfield: stopped before anything was found; nothing was written");
@@ -181,6 +202,19 @@ final class CalibrateCommand implements Callable<Integer> {
     }
   }
 
+  /** Logs of different cookers are refused; those that name none are said. */
+  private static List<Finding> unnamed(List<PackageInput> inputs) {
+    Map<String, Optional<String>> cookers = new LinkedHashMap<>();
+    try {
+      for (PackageInput input : inputs) {
+        cookers.put(input.log().facts().name(), NamedCooker.of(input.cook(), input.log()));
+      }
+      return Findings.unnamed(NamedCooker.one(cookers)).stream().toList();
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException(String.valueOf(e.getMessage()));
+    }
+  }
+
   private CookerSearch search(Optional<CookerProfile> known, Interruption interruption) {
     PrintWriter err = spec.commandLine().getErr();
     boolean shown = Terminal.ofProcess().isPresent();
@@ -214,12 +248,12 @@ final class CalibrateCommand implements Callable<Integer> {
   }
 
   private Optional<Calibrated> calibrated(
-      CookerSearch search, String id, List<PackageInput> inputs) {
+      CookerSearch search, String id, List<PackageInput> inputs, List<Finding> unnamed) {
     List<String> hashes = inputs.stream().map(PackageInput::hash).toList();
     List<LoggedCase> cases = new ArrayList<>();
     List<Source> sources = new ArrayList<>();
     for (PackageInput input : inputs) {
-      Source source = new Source(input.log(), span(), Optional.empty());
+      Source source = new Source(input.log(), span(input), Optional.empty());
       sources.add(source);
       cases.add(LoggedCase.of(input.cook(), input.log(), source.span(), source.probe()));
     }
@@ -228,11 +262,13 @@ final class CalibrateCommand implements Callable<Integer> {
       Simulator simulator = Simulator.with(accuracy.settings());
       Verdict verdict =
           Inquiry.of(found.logs(), sources, simulator)
-              .with(search.habitConflict(cases))
+              .with(search.habitConflict(cases), search.habitRatio(cases))
               .into(found.calibration(), found.estimate());
       boolean asStated = verdict.status() == Verdict.Status.AS_STATED;
       Prior belief = asStated ? found.belief() : verdict.pooled();
-      List<Finding> findings = Findings.of(verdict, sources, simulator);
+      List<Finding> findings = new ArrayList<>(Findings.of(verdict, sources, simulator));
+      findings.addAll(unnamed);
+      findings.addAll(Findings.foretold(later(found, belief, inputs, simulator)));
       String status = verdict.status().word();
       CookerProfile profile = search.profile(id, found, belief, hashes, status, true);
       return Optional.of(new Calibrated(found, Optional.of(verdict), findings, profile));
@@ -244,13 +280,33 @@ final class CalibrateCommand implements Callable<Integer> {
                   new Calibrated(
                       found,
                       Optional.empty(),
-                      List.of(),
+                      unnamed,
                       search.profile(id, found, found.belief(), hashes, "unchecked", false)));
     }
   }
 
-  private LogSpan span() {
+  /** Readings that were left out since they came later than the first share of a log. */
+  private List<LaterReadings> later(
+      CookerSearch.Found found, Prior belief, List<PackageInput> inputs, Simulator simulator) {
+    if (first.isEmpty()) {
+      return List.of();
+    }
+    List<LoggedCase> whole =
+        inputs.stream()
+            .map(one -> LoggedCase.of(one.cook(), one.log(), used(), Optional.empty()))
+            .toList();
+    return LaterReadings.of(found, belief, freedom(), whole, simulator, new SplittableRandom(seed));
+  }
+
+  private LogSpan used() {
     return until.map(LogSpan::until).orElse(LogSpan.ALL);
+  }
+
+  private LogSpan span(PackageInput input) {
+    CookLog readings = used().ended(input.log().readings());
+    return first
+        .map(share -> LogSpan.until(readings.start() + share * (readings.end() - readings.start())))
+        .orElse(used());
   }
 
   private void finish(Calibrated calibrated, List<PackageInput> inputs) throws IOException {
@@ -286,6 +342,7 @@ final class CalibrateCommand implements Callable<Integer> {
     options.add(new RunManifest.Setting("starts", Integer.toString(starts)));
     options.add(new RunManifest.Setting("draws", Boolean.toString(draws)));
     options.add(new RunManifest.Setting("seed", Long.toString(seed)));
+    first.ifPresent(share -> options.add(new RunManifest.Setting("first", Double.toString(share))));
     until.ifPresent(time -> options.add(new RunManifest.Setting("until_s", Double.toString(time))));
     return options;
   }

@@ -29,6 +29,13 @@ final class LogFactOptions {
   @Option(names = "--source", paramLabel = "TEXT", description = "Who logged it, when, with what.")
   private Optional<String> source = Optional.empty();
 
+  @Option(
+      names = "--on",
+      paramLabel = "COOKER",
+      description =
+          "Cooker it was on, such as slipway-pit: calibrate and score keep cookers apart.")
+  private Optional<String> cooker = Optional.empty();
+
   @Option(names = "--made-up", description = "No such cook took place.")
   private boolean madeUp;
 
@@ -68,13 +75,15 @@ final class LogFactOptions {
     List<LogFacts.Source> sources = new ArrayList<>();
     sources.add(new LogFacts.Source(fileName, Optional.of(taken.sha256())));
     source.ifPresent(text -> sources.add(new LogFacts.Source(text, Optional.empty())));
-    return new LogFacts(
-        name.orElse(plain),
-        title.orElse(name.orElse(plain)),
-        madeUp,
-        licence,
-        taken.starts(),
-        sources);
+    LogFacts facts =
+        new LogFacts(
+            name.orElse(plain),
+            title.orElse(name.orElse(plain)),
+            madeUp,
+            licence,
+            taken.starts(),
+            sources);
+    return cooker.map(facts::on).orElse(facts);
   }
 
   List<String> statements(LogFacts facts) {
@@ -83,6 +92,7 @@ final class LogFactOptions {
     statements.add(
         "licence: "
             + facts.licence().orElse("none stated, so this must not be passed on or shipped"));
+    statements.add("cooker: " + facts.cooker().orElse("not stated"));
     statements.add("source: " + source.orElse("not stated"));
     statements.add(
         cutOn

@@ -2,6 +2,7 @@ package org.roastfield.lab.command;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
@@ -30,6 +31,34 @@ record OutputFolder(Path path) {
     String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     plain = plain.substring(0, Math.min(LONGEST_NAME, plain.length())).replaceAll("^-|-$", "");
     return plain.isEmpty() ? "cook" : plain;
+  }
+
+  /** Refuses before any work what cannot be written into after it. */
+  void check() {
+    Path there = path.toAbsolutePath().normalize();
+    while (there != null && !Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
+      there = there.getParent();
+    }
+    if (there != null && !(Files.isDirectory(there) && Files.isWritable(there))) {
+      throw new BadInputException(
+          "--out must be a folder that can be written into, was "
+              + path
+              + ": "
+              + there
+              + " is none");
+    }
+  }
+
+  /** Refuses before any work a file that cannot be written after it: its folder must be there. */
+  static void checkFile(Path file) {
+    Path folder = file.toAbsolutePath().normalize().getParent();
+    if (folder == null || !Files.isDirectory(folder) || !Files.isWritable(folder)) {
+      throw new BadInputException(
+          "--out must be in a folder that exists and can be written into, was " + file);
+    }
+    if (Files.isDirectory(file)) {
+      throw new BadInputException("--out must be a file, was the folder " + file);
+    }
   }
 
   /** Writes all of the files, by name; the folder is made if need be. */

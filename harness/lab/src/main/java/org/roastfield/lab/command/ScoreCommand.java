@@ -8,8 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.roastfield.core.simulation.Settings;
+import org.roastfield.lab.cooker.NamedCooker;
 import org.roastfield.lab.heldout.HeldOutScores;
 import org.roastfield.lab.heldout.LoggedCookToScore;
 import org.roastfield.lab.heldout.ScoredCook;
@@ -59,11 +61,13 @@ final class ScoreCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter screen = spec.commandLine().getOut();
+    new OutputFolder(out).check();
     List<RunManifest.InputFile> inputs = new ArrayList<>();
     List<ScoredCook> cooks = new ArrayList<>();
     for (Path folder : PackageInput.among(folders, 2)) {
       cooks.add(read(folder, inputs));
     }
+    cookers(cooks, screen);
     HeldOutScores scores = scored(cooks, screen);
     RunManifest manifest =
         Manifests.of(
@@ -82,11 +86,25 @@ final class ScoreCommand implements Callable<Integer> {
     return 0;
   }
 
+  /** Which cooks foretell each other. */
+  private static void cookers(List<ScoredCook> cooks, PrintWriter screen) {
+    Map<String, Integer> counts = new TreeMap<>();
+    cooks.forEach(cook -> counts.merge(cook.cooker(), 1, Integer::sum));
+    counts.forEach(
+        (cooker, count) ->
+            screen.println(
+                cooker.equals(LoggedCookToScore.UNNAMED)
+                    ? "no cooker is named by " + count + " of the logs: they count as of one"
+                    : "cooker " + cooker + ": " + count + (count == 1 ? " log" : " logs")));
+    screen.flush();
+  }
+
   private static ScoredCook read(Path folder, List<RunManifest.InputFile> inputs)
       throws IOException {
     PackageInput input = PackageInput.read(folder);
     inputs.addAll(input.entries());
     try {
+      NamedCooker.of(input.cook(), input.log());
       return LoggedCookToScore.of(input.cook(), input.log());
     } catch (IllegalArgumentException e) {
       throw new BadInputException(folder + ": " + e.getMessage());

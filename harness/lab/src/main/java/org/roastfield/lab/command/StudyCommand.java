@@ -56,6 +56,7 @@ final class StudyCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Study study = chosen();
+    out.ifPresent(OutputFolder::checkFile);
     PrintWriter screen = spec.commandLine().getOut();
     int cases = study.cases(size);
     screen.println(study.question());

@@ -73,7 +73,11 @@ final class CaseReader {
     List<ObservedTrace> traces = traces();
     List<ObservedNumber> numbers = numbers();
     Optional<ChamberTrace> chamber = LoggedChamber.of(readings, log.events(), cook, span, words);
-    return new LoggedCase(log.facts().name(), cook, parameters(), traces, numbers, chamber, words);
+    boolean weighed =
+        file.extent().isPresent()
+            && log.afterwards().map(found -> found.weightBefore().isPresent()).orElse(false);
+    return new LoggedCase(
+        log.facts().name(), cook, parameters(), traces, numbers, weighed, chamber, words);
   }
 
   private ParameterSet parameters() {
@@ -181,6 +185,7 @@ final class CaseReader {
         spot(spot).ifPresent(numbers::add);
       }
     }
+    log.afterwards().ifPresent(found -> before(found, numbers));
     if (span.until().isEmpty()) {
       log.afterwards().ifPresent(found -> afterwards(found, numbers));
     }
@@ -207,6 +212,13 @@ final class CaseReader {
     return Optional.of(ObservedNumber.spot(reading, spot.place(), spot.time()));
   }
 
+  /** What was weighed before stands, however early a log ends. */
+  private void before(Afterwards found, List<ObservedNumber> numbers) {
+    if (found.weightBefore().isPresent() && file.extent().isPresent()) {
+      numbers.add(weight(found.weightBefore().getAsDouble(), file.extent().get()));
+    }
+  }
+
   private void afterwards(Afterwards found, List<ObservedNumber> numbers) {
     String name = log.facts().name();
     found
@@ -216,15 +228,10 @@ final class CaseReader {
                 numbers.add(
                     ObservedNumber.highestCore(
                         new SingleReading("highest core of " + name, core, HIGHEST, 0))));
-    if (found.weightBefore().isEmpty()) {
+    if (found.weightBefore().isEmpty() || found.weightAfter().isEmpty()) {
       return;
     }
-    double before = found.weightBefore().getAsDouble();
-    file.extent().ifPresent(stated -> numbers.add(weight(before, stated)));
-    if (found.weightAfter().isEmpty()) {
-      return;
-    }
-    double lost = 1 - found.weightAfter().getAsDouble() / before;
+    double lost = 1 - found.weightAfter().getAsDouble() / found.weightBefore().getAsDouble();
     SingleReading reading = new SingleReading("share lost of " + name, lost, LOSS, 0);
     numbers.add(new ObservedNumber(reading, this::lost));
   }
@@ -232,9 +239,8 @@ final class CaseReader {
   /** Weight over that of the stated sizes, which tells of the size. */
   private ObservedNumber weight(double before, Extent stated) {
     double times = before / stated.massBySizes();
-    String name = "weight of " + log.facts().name() + " over that of its stated sizes";
     return new ObservedNumber(
-        new SingleReading(name, times, WEIGHT * times, 0),
+        new SingleReading(LoggedCase.weightName(log.facts().name()), times, WEIGHT * times, 0),
         (computed, result) ->
             stated.scaled(file.cook().cut().shape(), size(computed)).massBySizes()
                 / stated.massBySizes());

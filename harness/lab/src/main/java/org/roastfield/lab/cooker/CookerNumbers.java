@@ -11,7 +11,7 @@ import org.roastfield.core.parameter.ParameterSet;
  * The numbers that a profile may hold of a cooker: how it heats a cut, and what its air does by
  * itself and under an open lid ({@link FireParameters#ofHabit}).
  */
-final class CookerNumbers {
+public final class CookerNumbers {
 
   private static final ParameterSet HABIT = FireParameters.ofHabit();
 
@@ -45,8 +45,12 @@ final class CookerNumbers {
     return some;
   }
 
-  /** Belief about some of the parameters, whatever the others are. */
-  static Prior part(Prior all, ParameterSet some) {
+  /**
+   * Belief about some of the parameters, whatever the others are.
+   *
+   * @param some all among those of {@code all}
+   */
+  public static Prior part(Prior all, ParameterSet some) {
     int n = some.size();
     double[] mean = new double[n];
     double[][] covariance = new double[n][n];

@@ -256,6 +256,17 @@ public final class CookerSearch {
         .orElse(Conflict.NONE);
   }
 
+  /**
+   * How much more probable the chambers of logs are with a profile than without, as a logarithm
+   * [nat]; 0 without a profile that knows.
+   */
+  public double habitRatio(List<LoggedCase> cases) {
+    return before
+        .flatMap(CookerProfile::habit)
+        .map(habit -> ChamberEstimate.logRatio(habit, chambers(cases)))
+        .orElse(0.0);
+  }
+
   private Prior belief(Prior all, ParameterSet original, List<LoggedCase> cases) {
     ParameterSet cores = CookerNumbers.ofCores(original);
     Prior belief = Prior.of(original).with(CookerNumbers.part(all, cores));

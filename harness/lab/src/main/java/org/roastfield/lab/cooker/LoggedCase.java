@@ -17,6 +17,7 @@ import org.roastfield.lab.files.LogPackage;
  * @param parameters of the cook with their priors; those of probes that were checked are narrower
  * @param traces of the probes
  * @param numbers read once
+ * @param isWeighed whether a weight before is among them, which tells of the size
  * @param chamber air of the gentle heat, if it was logged
  * @param assumptions what was taken from where and what was left out, in words
  */
@@ -26,6 +27,7 @@ public record LoggedCase(
     ParameterSet parameters,
     List<ObservedTrace> traces,
     List<ObservedNumber> numbers,
+    boolean isWeighed,
     Optional<ChamberTrace> chamber,
     List<String> assumptions) {
 
@@ -42,6 +44,15 @@ public record LoggedCase(
       throw new IllegalArgumentException(
           "log " + name + " must have a reading of the cut to compare with, had none");
     }
+  }
+
+  /** Name of the weight before among the numbers. */
+  public String weightName() {
+    return weightName(name);
+  }
+
+  static String weightName(String log) {
+    return "weight of " + log + " over that of its stated sizes";
   }
 
   /**

@@ -31,6 +31,8 @@ public record Finding(Kind kind, Weight weight, Optional<String> log, String wor
     INFLUENCE,
     /** How the search went. */
     SEARCH,
+    /** How what was not used lies to what was foretold of it. */
+    FORETOLD,
     /** What one more measurement would teach. */
     NEXT;
 

@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Influence;
 import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.inference.ProfileRatio;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.CookerLogs;
+import org.roastfield.lab.cooker.LoggedCase;
+import org.roastfield.lab.heldout.LaterReadings;
 
 /** Everything that a calibration has to say of itself, what matters most first. */
 public final class Findings {
@@ -42,13 +46,62 @@ public final class Findings {
     return new Findings(verdict, sources, simulator).all();
   }
 
+  /**
+   * That logs count as of one cooker without saying so.
+   *
+   * @param logs that name no cooker
+   */
+  public static Optional<Finding> unnamed(List<String> logs) {
+    return logs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Finding.of(
+                Finding.Kind.DATA,
+                Finding.Weight.NOTE,
+                "no cooker is named by "
+                    + ParameterWords.list(logs)
+                    + ": they count as of this one, which nothing checks"));
+  }
+
+  /** How later readings lie in what was foretold of them, one sentence a trace. */
+  public static List<Finding> foretold(List<LaterReadings> all) {
+    List<Finding> findings = new ArrayList<>();
+    for (LaterReadings later : all) {
+      String lost =
+          later.lost() == 0
+              ? ""
+              : "; " + later.lost() + " draws of " + LaterReadings.DRAWS + " could not be computed";
+      findings.add(
+          Finding.of(
+              Finding.Kind.FORETOLD,
+              Finding.Weight.NOTE,
+              later.log(),
+              String.format(
+                  Locale.ROOT,
+                  "%s: %d of the %d readings after %.0f min (%.0f %%) lie in the bands of %.0f %%"
+                      + " foretold from those before, which are %.1f K wide; their middles are off"
+                      + " by %.2f K (root mean square)%s",
+                  later.trace(),
+                  later.inside(),
+                  later.readings(),
+                  later.after() / 60,
+                  100 * later.share(),
+                  100 * LaterReadings.LEVEL,
+                  later.width(),
+                  later.rootMeanSquare(),
+                  lost)));
+    }
+    return findings;
+  }
+
   private List<Finding> all() {
     findings.addAll(new Causes(verdict).all());
     conflict();
+    verdict.ratio().ifPresent(this::otherCooker);
     residuals();
     search();
-    sources.forEach(source -> findings.addAll(LogChecks.of(source.log())));
-    weights();
+    sources.forEach(source -> findings.addAll(LogChecks.of(source.log(), source.span())));
+    cases();
     influence();
     findings.addAll(new Lessons(estimate()).all());
     new NextMeasurements(verdict.logs(), estimate(), simulator, sources.size() - 1)
@@ -79,6 +132,20 @@ public final class Findings {
                       + " combinations): something stated is wrong, or this is another cooker",
                   chance,
                   diagnosis().conflict().directions())));
+    }
+  }
+
+  private void otherCooker(ProfileRatio ratio) {
+    if (ratio.isAnother()) {
+      findings.add(
+          Finding.of(
+              Finding.Kind.CONFLICT,
+              Finding.Weight.DOUBT,
+              String.format(
+                  Locale.ROOT,
+                  "the logs are %.0f times as probable on a cooker of which nothing is known as on"
+                      + " the profile's: this is another cooker, or it has changed",
+                  StrictMath.exp(-ratio.all()))));
     }
   }
 
@@ -130,11 +197,19 @@ public final class Findings {
     }
   }
 
-  /** Cuts that were weighed against their stated sizes. */
-  private void weights() {
-    for (int log = 0; log < sources.size(); log++) {
-      LogChecks.weight(sources.get(log).log(), verdict.logs().cases().get(log).cook().file())
-          .ifPresent(findings::add);
+  /** Sizes of cuts against the stated ones, and what too short a log was not asked. */
+  private void cases() {
+    for (LoggedCase log : verdict.logs().cases()) {
+      SizeCheck.finding(estimate(), log).ifPresent(findings::add);
+      if (!Suspicions.hasCourse(log)) {
+        findings.add(
+            Finding.of(
+                Finding.Kind.NOT_TOLD,
+                Finding.Weight.NOTE,
+                log.name(),
+                "without two readings of the cut at two times nobody can see whether a probe slipped"
+                    + " or the lid was open: neither was looked for"));
+      }
     }
   }
 

@@ -40,12 +40,19 @@ public final class Inquiry {
   private final List<Source> sources;
   private final Simulator simulator;
   private final Conflict chambers;
+  private final double chamberRatio;
 
-  private Inquiry(CookerLogs logs, List<Source> sources, Simulator simulator, Conflict chambers) {
+  private Inquiry(
+      CookerLogs logs,
+      List<Source> sources,
+      Simulator simulator,
+      Conflict chambers,
+      double chamberRatio) {
     this.logs = logs;
     this.sources = List.copyOf(sources);
     this.simulator = simulator;
     this.chambers = chambers;
+    this.chamberRatio = chamberRatio;
   }
 
   /**
@@ -59,12 +66,17 @@ public final class Inquiry {
       throw new IllegalArgumentException(
           "sources must be as many as cases, " + logs.cases().size() + ", were " + sources.size());
     }
-    return new Inquiry(logs, sources, simulator, Conflict.NONE);
+    return new Inquiry(logs, sources, simulator, Conflict.NONE, 0);
   }
 
-  /** The same where chambers stand apart from a profile as well. */
-  public Inquiry with(Conflict chambers) {
-    return new Inquiry(logs, sources, simulator, chambers);
+  /**
+   * The same where chambers say something of a profile as well.
+   *
+   * @param apart how far they stand from it
+   * @param ratio how much more probable they are with it than without, as a logarithm [nat]
+   */
+  public Inquiry with(Conflict apart, double ratio) {
+    return new Inquiry(logs, sources, simulator, apart, ratio);
   }
 
   /**
@@ -83,11 +95,9 @@ public final class Inquiry {
           new Suspicions(logs, around, simulator, log)
               .all(source.log(), source.span(), source.probe()));
     }
-    Set<String> weighed = weighedOtherwise();
-    List<Suspicion> fitted = worthAFit(all, diagnosis.isDoubtful(), weighed);
-    if (diagnosis.isDoubtful()) {
-      otherCooker(calibration).ifPresent(fitted::add);
-    }
+    Set<String> otherSizes = otherSizes(estimate);
+    List<Suspicion> fitted = worthAFit(all, diagnosis.isDoubtful(), otherSizes);
+    otherCooker(calibration).ifPresent(fitted::add);
     List<Explanation> explanations = new ArrayList<>();
     Explanation none =
         new Explanation(
@@ -95,23 +105,32 @@ public final class Inquiry {
     explanations.add(none);
     fitted.forEach(each -> explanations.add(each.explanation()));
     return new Verdict(
-        logs, around, diagnosis, weighed, fitted, none, Explanations.of(explanations));
+        logs,
+        around,
+        diagnosis,
+        otherSizes,
+        fitted,
+        none,
+        Explanations.of(explanations),
+        chamberRatio);
   }
 
-  /** Names of the logs whose cut was weighed and is not of the stated sizes. */
-  private Set<String> weighedOtherwise() {
-    Set<String> weighed = new HashSet<>();
-    for (int log = 0; log < sources.size(); log++) {
-      LoggedCase one = logs.cases().get(log);
-      if (LogChecks.weight(sources.get(log).log(), one.cook().file()).isPresent()) {
-        weighed.add(one.name());
+  /** Names of the logs whose cut is not of the stated size. */
+  private Set<String> otherSizes(MapEstimate estimate) {
+    Set<String> names = new HashSet<>();
+    for (LoggedCase one : logs.cases()) {
+      if (SizeCheck.isOther(estimate, one)) {
+        names.add(one.name());
       }
     }
-    return weighed;
+    return names;
   }
 
-  /** With the cooker's numbers as before its first log, if a profile knows more of them. */
-  private static Optional<Suspicion> otherCooker(Calibration calibration) {
+  /**
+   * With the cooker's numbers as before its first log, if a profile knows more of them; what the
+   * chambers say of that stands in its odds.
+   */
+  private Optional<Suspicion> otherCooker(Calibration calibration) {
     Prior prior = calibration.prior();
     int n = prior.size();
     double[] mean = prior.mean();
@@ -145,7 +164,8 @@ public final class Inquiry {
             suspect,
             Double.NaN,
             Double.NaN,
-            new Explanation(suspect.name(), suspect.odds(), without),
+            new Explanation(
+                suspect.name(), suspect.odds() * StrictMath.exp(-chamberRatio), without),
             prior.parameters().get(known).id()));
   }
 
@@ -158,11 +178,11 @@ public final class Inquiry {
   }
 
   /**
-   * The most promising, and a size that the scale contradicts; those without a first order only
-   * where something is wrong at all.
+   * The most promising, and a size that comes out another; those without a first order only where
+   * something is wrong at all.
    */
   private static List<Suspicion> worthAFit(
-      List<Suspicion> all, boolean doubtful, Set<String> weighed) {
+      List<Suspicion> all, boolean doubtful, Set<String> otherSizes) {
     List<Suspicion> worth =
         new ArrayList<>(
             all.stream()
@@ -171,7 +191,7 @@ public final class Inquiry {
                 .limit(MOST_FITS)
                 .toList());
     all.stream()
-        .filter(each -> each.suspect() == Suspect.SIZE && weighed.contains(each.log()))
+        .filter(each -> each.suspect() == Suspect.SIZE && otherSizes.contains(each.log()))
         .filter(each -> !worth.contains(each))
         .forEach(worth::add);
     all.stream()

@@ -5,11 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import org.roastfield.lab.files.Afterwards;
-import org.roastfield.lab.files.CookFile;
-import org.roastfield.lab.files.Extent;
+import org.roastfield.lab.cooker.LogSpan;
+import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogChannel;
 import org.roastfield.lab.files.LogEvent;
 import org.roastfield.lab.files.LogPackage;
@@ -42,10 +39,16 @@ final class LogChecks {
 
   private LogChecks() {}
 
-  static List<Finding> of(LogPackage log) {
+  /**
+   * Findings of the part of a log that is used.
+   *
+   * @param span nothing after it is looked at
+   */
+  static List<Finding> of(LogPackage log, LogSpan span) {
     List<Finding> findings = new ArrayList<>();
     String name = log.facts().name();
-    for (LogChannel channel : log.readings().channels()) {
+    CookLog readings = span.ended(log.readings());
+    for (LogChannel channel : readings.channels()) {
       double share = missing(channel);
       if (share >= SOME_MISSING) {
         findings.add(
@@ -61,36 +64,10 @@ final class LogChecks {
                     channel.name())));
       }
     }
-    for (org.roastfield.lab.intake.Finding found : Plausibility.of(log.readings())) {
+    for (org.roastfield.lab.intake.Finding found : Plausibility.of(readings)) {
       suspicious(log, found, findings);
     }
     return findings;
-  }
-
-  /** A weight before that is not the one of the stated sizes, as far as a tape can tell. */
-  static Optional<Finding> weight(LogPackage log, CookFile file) {
-    OptionalDouble weighed =
-        log.afterwards().map(Afterwards::weightBefore).orElse(OptionalDouble.empty());
-    if (weighed.isEmpty() || file.extent().isEmpty()) {
-      return Optional.empty();
-    }
-    double expected = file.extent().get().massBySizes();
-    double times = weighed.getAsDouble() / expected;
-    return times <= 1 + Extent.AGREEMENT && times >= 1 / (1 + Extent.AGREEMENT)
-        ? Optional.empty()
-        : Optional.of(
-            Finding.of(
-                Finding.Kind.DATA,
-                Finding.Weight.DOUBT,
-                log.facts().name(),
-                String.format(
-                    Locale.ROOT,
-                    "it weighed %.2f kg before, %.2f times the %.2f kg of its stated sizes: the cut"
-                        + " is not of the stated size, or this is the log of another cut; measure"
-                        + " it",
-                    weighed.getAsDouble(),
-                    times,
-                    expected)));
   }
 
   private static void suspicious(

@@ -10,7 +10,9 @@ import org.roastfield.core.inference.Calibration;
 import org.roastfield.core.inference.CookModel;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.ObservedCook;
+import org.roastfield.core.inference.ObservedNumber;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.inference.SingleReading;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.parameter.ParameterSet;
@@ -30,6 +32,7 @@ final class Rework {
   private final int log;
   private final List<Parameter> own = new ArrayList<>();
   private Function<ParameterPoint, Cook> cooks;
+  private double lengthUnknown;
 
   /**
    * @param prior of the calibration of {@code logs}
@@ -54,6 +57,16 @@ final class Rework {
   /** With other cooks at the same numbers. */
   Rework cooking(Function<ParameterPoint, Cook> others) {
     cooks = others;
+    return this;
+  }
+
+  /**
+   * With the cut's length or breadth unknown, so that a weight tells less of its thickness.
+   *
+   * @param share spread of the weight beside what is believed of it, as a share of it
+   */
+  Rework weighing(double share) {
+    lengthUnknown = share;
     return this;
   }
 
@@ -111,7 +124,24 @@ final class Rework {
         ids.add(id(each));
       }
     }
-    return new ObservedCook(old.name(), names, ids, cooks, old.traces(), old.numbers());
+    return new ObservedCook(old.name(), names, ids, cooks, old.traces(), numbers(old));
+  }
+
+  private List<ObservedNumber> numbers(ObservedCook old) {
+    String weight = logs.cases().get(log).weightName();
+    List<ObservedNumber> numbers = new ArrayList<>();
+    for (ObservedNumber number : old.numbers()) {
+      numbers.add(number.reading().name().equals(weight) ? looser(number) : number);
+    }
+    return numbers;
+  }
+
+  private ObservedNumber looser(ObservedNumber weight) {
+    SingleReading reading = weight.reading();
+    double spread = Math.hypot(reading.spread(), lengthUnknown * reading.value());
+    return new ObservedNumber(
+        new SingleReading(reading.name(), reading.value(), spread, reading.resolution()),
+        weight.computed());
   }
 
   Calibration calibration() {

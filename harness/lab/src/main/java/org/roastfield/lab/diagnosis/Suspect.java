@@ -4,7 +4,8 @@ import java.util.Locale;
 
 /**
  * What may be wrong with a log, its cook file or a profile. How likely each is before the log is
- * seen, relative to all being as stated, is assumed.
+ * seen, relative to all being as stated, is assumed: what was stated wrong, and which log it is,
+ * alike.
  */
 public enum Suspect {
   /** Nothing is: what is free differs as far as its priors say. */
@@ -18,7 +19,7 @@ public enum Suspect {
   /** The lid was open for ten minutes or so, and no chamber reading shows it; odds an hour. */
   LID_OPEN(0.1),
   /** Size, shape, start and kind of the cut are not those stated: the log is of another cut. */
-  OTHER_CUT(0.02),
+  OTHER_CUT(0.05),
   /** The logs are of another cooker than the profile's, or it has changed. */
   OTHER_COOKER(0.05);
 

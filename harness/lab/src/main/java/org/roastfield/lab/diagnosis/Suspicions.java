@@ -19,6 +19,7 @@ import org.roastfield.core.shape.Shape;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.CookerLogs;
 import org.roastfield.lab.cooker.LogSpan;
+import org.roastfield.lab.cooker.LoggedCase;
 import org.roastfield.lab.cooker.VariedCook;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogPackage;
@@ -31,6 +32,10 @@ final class Suspicions {
 
   private static final Parameter ANY_SIZE =
       Parameter.multiplier("size", Owner.CUT, 0.3, 0.4, 2.5, ASSUMED);
+
+  /** How far the weight of another cut is from that of its thickness and the stated length. */
+  private static final double ANY_LENGTH = 0.5;
+
   private static final Parameter ANY_DIFFUSIVITY =
       Parameter.multiplier("diffusivity", Owner.CUT, 0.15, 0.5, 2, ASSUMED);
   private static final Parameter SLIP =
@@ -77,10 +82,19 @@ final class Suspicions {
   List<Suspicion> all(LogPackage written, LogSpan span, Optional<String> probe) {
     size();
     probePlaces();
-    slips();
-    openings(written, span, probe);
+    if (hasCourse(logs.cases().get(log))) {
+      slips();
+      openings(written, span, probe);
+    }
     otherCut();
     return List.copyOf(found);
+  }
+
+  /** Whether a log has readings of the cut at two times at least, between which things happen. */
+  static boolean hasCourse(LoggedCase log) {
+    return log.traces().stream()
+        .map(trace -> trace.readings())
+        .anyMatch(series -> series.time(series.size() - 1) > series.time(0));
   }
 
   private Rework rework() {
@@ -264,6 +278,7 @@ final class Suspicions {
               .with(ANY_SIZE)
               .with(ANY_DIFFUSIVITY)
               .with(anyStart)
+              .weighing(ANY_LENGTH)
               .cooking(point -> shape.apply(logs.observed().get(log).cooks().apply(point)));
       Explanation explanation =
           new Explanation(

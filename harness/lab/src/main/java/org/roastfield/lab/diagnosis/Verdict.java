@@ -2,12 +2,15 @@ package org.roastfield.lab.diagnosis;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Explanation;
 import org.roastfield.core.inference.Explanations;
 import org.roastfield.core.inference.FirstOrder;
+import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.inference.ProfileRatio;
 import org.roastfield.lab.cooker.CookerLogs;
 
 /** What an inquiry came to. Immutable. */
@@ -16,26 +19,29 @@ public final class Verdict {
   private final CookerLogs logs;
   private final FirstOrder around;
   private final Diagnosis diagnosis;
-  private final Set<String> weighedOtherwise;
+  private final Set<String> otherSizes;
   private final List<Suspicion> fitted;
   private final Explanation none;
   private final Explanations explanations;
+  private final double chamberRatio;
 
   Verdict(
       CookerLogs logs,
       FirstOrder around,
       Diagnosis diagnosis,
-      Set<String> weighedOtherwise,
+      Set<String> otherSizes,
       List<Suspicion> fitted,
       Explanation none,
-      Explanations explanations) {
+      Explanations explanations,
+      double chamberRatio) {
     this.logs = logs;
     this.around = around;
     this.diagnosis = diagnosis;
-    this.weighedOtherwise = Set.copyOf(weighedOtherwise);
+    this.otherSizes = Set.copyOf(otherSizes);
     this.fitted = List.copyOf(fitted);
     this.none = none;
     this.explanations = explanations;
+    this.chamberRatio = chamberRatio;
   }
 
   /** The logs. */
@@ -58,6 +64,20 @@ public final class Verdict {
     return explanations;
   }
 
+  /** How much more probable the logs are with the older profile than without, if there is one. */
+  public Optional<ProfileRatio> ratio() {
+    return estimate(Suspect.OTHER_COOKER.name())
+        .filter(MapEstimate::isFound)
+        .map(without -> ProfileRatio.of(around.estimate(), without, chamberRatio));
+  }
+
+  private Optional<MapEstimate> estimate(String explanation) {
+    return explanations.ranked().stream()
+        .filter(each -> each.explanation().name().equals(explanation))
+        .map(Explanations.Ranked::estimate)
+        .findFirst();
+  }
+
   /** Whether a profile of this calibration can be relied on. */
   public enum Status {
     /** All seems to be as stated. */
@@ -74,16 +94,18 @@ public final class Verdict {
   }
 
   /**
-   * Whether a profile of this calibration can be relied on; in doubt too where a cut was weighed
-   * and is not of its stated sizes.
+   * Whether a profile of this calibration can be relied on; in doubt too where a cut comes out of
+   * another size than stated.
    */
   public Status status() {
     double wrong = 1 - probabilityAsStated();
     if (wrong >= Causes.LIKELY) {
       return Status.MISFIT;
     }
-    boolean doubtful =
-        wrong >= Causes.IN_DOUBT || diagnosis.isDoubtful() || !weighedOtherwise.isEmpty();
+    boolean doubtful = wrong >= Causes.IN_DOUBT
+            || diagnosis.isDoubtful()
+            || !otherSizes.isEmpty()
+            || ratio().map(ProfileRatio::isAnother).orElse(false);
     return doubtful ? Status.IN_DOUBT : Status.AS_STATED;
   }
 

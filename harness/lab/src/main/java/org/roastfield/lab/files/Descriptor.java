@@ -77,7 +77,8 @@ record Descriptor(
             .map(list -> list.items().get(0).openSection().required("name"))
             .map(name -> checked(name, LogFacts::checkLicence)),
         root.optional("startsAt").map(Descriptor::clock),
-        sources);
+        sources,
+        root.optional("cooker").map(cooker -> checked(cooker, LogFacts::checkCooker)));
   }
 
   private static String checked(Entry entry, Consumer<String> check) {

@@ -55,6 +55,7 @@ final class DescriptorText {
   private void facts() {
     LogFacts facts = log.facts();
     root.put("name", facts.name()).put("title", facts.title()).put("madeUp", facts.madeUp());
+    facts.cooker().ifPresent(id -> root.put("cooker", id));
     facts.starts().ifPresent(time -> root.put("startsAt", time.toString()));
     facts.licence().ifPresent(id -> root.putArray("licenses").addObject().put("name", id));
     ArrayNode sources = root.putArray("sources");

@@ -15,6 +15,8 @@ import java.util.regex.Pattern;
  *     shipped
  * @param starts clock time with its offset at which the cut went on, if known
  * @param sources files and people it comes from, at least one
+ * @param cooker words in lower case joined by hyphens that name the cooker it was on, if it is
+ *     named
  */
 public record LogFacts(
     String name,
@@ -22,9 +24,11 @@ public record LogFacts(
     boolean madeUp,
     Optional<String> licence,
     Optional<OffsetDateTime> starts,
-    List<Source> sources) {
+    List<Source> sources,
+    Optional<String> cooker) {
 
   private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,79}");
+  private static final Pattern COOKER = Pattern.compile("[a-z][a-z0-9-]{0,59}");
   private static final Pattern LICENCE = Pattern.compile("[-a-zA-Z0-9._]{1,80}");
   private static final Pattern SHA256 = Pattern.compile("[0-9a-f]{64}");
   private static final int LONGEST_TITLE = 200;
@@ -53,9 +57,26 @@ public record LogFacts(
     checkName(name);
     checkTitle(title);
     licence.ifPresent(LogFacts::checkLicence);
+    cooker.ifPresent(LogFacts::checkCooker);
     if (sources.isEmpty()) {
       throw new IllegalArgumentException("sources must have at least one entry, were none");
     }
+  }
+
+  /** Of a log that does not name its cooker. */
+  public LogFacts(
+      String name,
+      String title,
+      boolean madeUp,
+      Optional<String> licence,
+      Optional<OffsetDateTime> starts,
+      List<Source> sources) {
+    this(name, title, madeUp, licence, starts, sources, Optional.empty());
+  }
+
+  /** The same of a log on a cooker that is named. */
+  public LogFacts on(String named) {
+    return new LogFacts(name, title, madeUp, licence, starts, sources, Optional.of(named));
   }
 
   static void checkName(String name) {
@@ -68,6 +89,10 @@ public record LogFacts(
 
   static void checkLicence(String licence) {
     checkMatch("licence", licence, LICENCE, "an identifier such as Apache-2.0");
+  }
+
+  static void checkCooker(String cooker) {
+    checkMatch("cooker", cooker, COOKER, "words in lower case joined by hyphens, at most 60");
   }
 
   private static void checkMatch(String name, String text, Pattern pattern, String rule) {

@@ -22,6 +22,7 @@ import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.CookerLogs;
 import org.roastfield.lab.cooker.LogSpan;
 import org.roastfield.lab.cooker.LoggedCase;
+import org.roastfield.lab.cooker.NamedCooker;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogPackage;
@@ -37,6 +38,9 @@ public final class LoggedCookToScore implements ScoredCook {
 
   /** After which nobody waits any more [s]: 12 h. */
   private static final double HORIZON = 43_200;
+
+  /** Cooker of logs that name none: they count as of one. */
+  public static final String UNNAMED = "no name";
 
   private final CookFile file;
   private final LogPackage log;
@@ -125,7 +129,7 @@ public final class LoggedCookToScore implements ScoredCook {
 
   @Override
   public String cooker() {
-    return file.notes().cooker().map(cooker -> cooker.id()).orElse("one cooker");
+    return NamedCooker.of(file, log).orElse(UNNAMED);
   }
 
   @Override

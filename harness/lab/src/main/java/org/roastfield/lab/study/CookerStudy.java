@@ -16,6 +16,7 @@ import org.roastfield.core.inference.FirstOrder;
 import org.roastfield.core.inference.LogSite;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.inference.ProfileRatio;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.lab.score.ForecastCase;
 import org.roastfield.lab.score.PairedScores;
@@ -29,9 +30,6 @@ final class CookerStudy implements Study {
   private static final int LOGS = 5;
   private static final double EARLY = 0.25;
   private static final double HALF = 0.5;
-
-  /** Chance below which a profile is taken for a wrong one. */
-  private static final double FLAG = Diagnosis.LEAST_CHANCE;
 
   /** Generators of what cookers' air does by itself begin here. */
   private static final int AIRS = 30_000;
@@ -187,6 +185,8 @@ final class CookerStudy implements Study {
     Tally byCore = new Tally();
     Tally byAir = new Tally();
     Tally wrong = new Tally();
+    Tally rightByConflict = new Tally();
+    Tally wrongByConflict = new Tally();
     Tally near = new Tally();
     Tally far = new Tally();
     double[] apart = new double[cookers.size()];
@@ -197,13 +197,16 @@ final class CookerStudy implements Study {
     for (int g = 0; g < apart.length; g++) {
       Made made = cookers.get(g);
       Made other = cookers.get((g + 1) % apart.length);
-      right.add(flagged(byCore(made.aside, made.profile).with(byAir(made.aside, made.air))));
-      Conflict core = byCore(made.aside, other.profile);
-      Conflict air = byAir(made.aside, other.air);
-      double flag = flagged(core.with(air));
+      MapEstimate without = half(made.aside, Truths.PRIOR).estimate();
+      Seen own = seen(made.aside, made, without);
+      Seen another = seen(made.aside, other, without);
+      double flag = flagged(another.ratio);
+      right.add(flagged(own.ratio));
       wrong.add(flag);
-      byCore.add(flagged(core));
-      byAir.add(flagged(air));
+      byCore.add(flagged(new ProfileRatio(another.ratio.cores(), 0)));
+      byAir.add(flagged(new ProfileRatio(0, another.ratio.chambers())));
+      rightByConflict.add(own.conflict.chance() < Diagnosis.LEAST_CHANCE ? 1 : 0);
+      wrongByConflict.add(another.conflict.chance() < Diagnosis.LEAST_CHANCE ? 1 : 0);
       (apart[g] > middle ? far : near).add(flag);
     }
     bars.add(Bar.of("own profile flagged by half time", right.mean(), 0, 0.05));
@@ -222,6 +225,13 @@ final class CookerStudy implements Study {
             "another cooker's profile flagged by the core alone %.2f, by the chamber alone %.2f",
             byCore.mean(),
             byAir.mean()));
+    remarks.add(
+        String.format(
+            Locale.ROOT,
+            "by the chi-square of profile and evidence, p < 0.01, flagged of the own profiles %.3f,"
+                + " of another cooker's %.3f",
+            rightByConflict.mean(),
+            wrongByConflict.mean()));
   }
 
   /** How far two cookers are from each other, in spreads over cookers. */
@@ -234,18 +244,24 @@ final class CookerStudy implements Study {
     return Math.sqrt(squares);
   }
 
-  private static double flagged(Conflict conflict) {
-    return conflict.chance() < FLAG ? 1 : 0;
+  private static double flagged(ProfileRatio ratio) {
+    return ratio.isAnother() ? 1 : 0;
   }
 
-  private static Conflict byAir(StudyLog log, Prior air) {
-    return ChamberEstimate.conflict(air, List.of(log.chamber(HALF * log.timeToTarget())));
-  }
+  /** What half of a log says of a cooker's profile, as an inquiry asks it. */
+  private record Seen(ProfileRatio ratio, Conflict conflict) {}
 
-  private static Conflict byCore(StudyLog log, Prior profile) {
-    StudyLog.Fit fit = log.fitted(Truths.onCooker(profile), HALF * log.timeToTarget());
+  private static Seen seen(StudyLog log, Made cooker, MapEstimate without) {
+    List<ChamberTrace> chamber = List.of(log.chamber(HALF * log.timeToTarget()));
+    StudyLog.Fit fit = half(log, Truths.onCooker(cooker.profile));
     FirstOrder around = FirstOrder.of(fit.calibration(), fit.estimate());
-    return Diagnosis.of(around).conflict();
+    return new Seen(
+        ProfileRatio.of(fit.estimate(), without, ChamberEstimate.logRatio(cooker.air, chamber)),
+        Diagnosis.of(around).conflict().with(ChamberEstimate.conflict(cooker.air, chamber)));
+  }
+
+  private static StudyLog.Fit half(StudyLog log, Prior prior) {
+    return log.fitted(prior, HALF * log.timeToTarget());
   }
 
   private static String learned(CookerPopulation population, List<Made> cookers) {

@@ -93,15 +93,18 @@ final class CookMaker {
         recipe.cut().word().replace('-', ' ') + " on " + recipe.cooker().title() + ", made up";
     LogFacts facts =
         new LogFacts(
-            recipe.id(),
-            title,
-            true,
-            Optional.of("Apache-2.0"),
-            Optional.empty(),
-            List.of(
-                new LogFacts.Source(
-                    "make-data, seed " + recipe.seed() + ": a computation, no such cook took place",
-                    Optional.empty())));
+                recipe.id(),
+                title,
+                true,
+                Optional.of("Apache-2.0"),
+                Optional.empty(),
+                List.of(
+                    new LogFacts.Source(
+                        "make-data, seed "
+                            + recipe.seed()
+                            + ": a computation, no such cook took place",
+                        Optional.empty())))
+            .on(recipe.cooker().id());
     return new LogPackage(
         facts,
         List.of(

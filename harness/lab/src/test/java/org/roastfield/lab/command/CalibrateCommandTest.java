@@ -127,6 +127,27 @@ class CalibrateCommandTest {
   }
 
   @Test
+  void logsOfTwoCookers_areRefused_andSoIsAFolderThatIsNotThere() {
+    Path out = folder.resolve("pit.json");
+    Path made = made("syn-slipway-bison-strip-1", "syn-net-loft-pork-loin-1");
+    Run two = run("calibrate", made.toString(), "--out", out.toString());
+    assertEquals(2, two.code());
+    assertEquals(
+        "roastfield: logs must be of one cooker, were of net-loft-oven (log"
+            + " syn-net-loft-pork-loin-1), slipway-pit (log syn-slipway-bison-strip-1): calibrate"
+            + " each cooker from its own logs\n",
+        two.err());
+    Path nowhere = folder.resolve("nowhere").resolve("pit.json");
+    Run none = run("calibrate", made.toString(), "--out", nowhere.toString());
+    assertEquals(2, none.code());
+    assertEquals(
+        "roastfield: --out must be in a folder that exists and can be written into, was "
+            + nowhere
+            + "\n",
+        none.err());
+  }
+
+  @Test
   void profileOfAnotherModel_isRefused_withAdvice() throws IOException {
     Path other = folder.resolve("other.json");
     Files.writeString(

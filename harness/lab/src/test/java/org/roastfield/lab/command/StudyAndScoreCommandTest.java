@@ -67,12 +67,25 @@ class StudyAndScoreCommandTest {
     Run run = run("score", made.toString(), "--out", out.toString());
     assertEquals("", run.err());
     assertEquals(0, run.code());
+    assertTrue(run.out().startsWith("cooker slipway-pit: 2 logs\n"), run.out());
     assertTrue(run.out().contains("foretold from 1 other cooks"), run.out());
     assertTrue(run.out().contains("50 % seen, straight line of 30 min"), run.out());
     String json = Files.readString(out.resolve("scores.json"));
     assertTrue(json.contains("\"forecaster\" : \"profile and log so far\""), json);
     assertTrue(Files.readString(out.resolve("manifest.json")).contains("\"score\""));
     assertTrue(Files.readString(out.resolve("scores.html")).contains("Cooks kept aside"));
+  }
+
+  @Test
+  void aFileInPlaceOfTheFolder_isRefusedBeforeAnyFit() throws IOException {
+    Path file = Files.writeString(folder.resolve("taken"), "");
+    Path made = made("syn-slipway-bison-strip-1", "syn-slipway-bison-strip-2");
+    Run run = run("score", made.toString(), "--out", file.resolve("scores").toString());
+    assertEquals(2, run.code());
+    assertEquals("", run.out());
+    assertTrue(
+        run.err().startsWith("roastfield: --out must be a folder that can be written into"),
+        run.err());
   }
 
   private Path made(String... ids) {

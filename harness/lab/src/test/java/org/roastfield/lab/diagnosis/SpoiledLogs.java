@@ -117,12 +117,17 @@ final class SpoiledLogs {
 
   /** A share of the core's readings is missing. */
   static Written missing(Written good, double share, long seed) {
+    return missing(good, share, 0, seed);
+  }
+
+  /** The same from a time on [s]. */
+  static Written missing(Written good, double share, double from, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     return good.with(
         with(
             good.log(),
             CookLog.CORE,
-            (time, reading) -> random.nextDouble() < share ? Double.NaN : reading));
+            (time, reading) -> random.nextDouble() < share && time >= from ? Double.NaN : reading));
   }
 
   private static LogPackage withCore(LogPackage log, DoubleUnaryOperator more) {
