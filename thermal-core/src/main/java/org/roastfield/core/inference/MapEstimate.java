@@ -230,6 +230,22 @@ public final class MapEstimate {
       this.white = white;
     }
 
+    /**
+     * Between what was believed before and after, of the same parameters.
+     *
+     * @throws IllegalArgumentException if the parameters differ
+     */
+    public static List<Direction> between(Prior before, Prior after) {
+      if (!before.parameters().equals(after.parameters())) {
+        throw new IllegalArgumentException(
+            "after must be of the parameters of before, "
+                + before.parameters()
+                + ", was of "
+                + after.parameters());
+      }
+      return all(before.factor(), after.covariance());
+    }
+
     /** Eigenvectors of Lᵀ C⁻¹ L, whose eigenvalues are 1 where the evidence says nothing. */
     static List<Direction> all(Cholesky prior, double[][] covariance) {
       int n = covariance.length;

@@ -168,6 +168,30 @@ class ChamberEstimateTest {
     assertEquals(CHANCE.mean()[0], ChamberEstimate.cooker(CHANCE, List.of()).mean()[0], 1e-12);
   }
 
+  /** By how much a cooker's own profile is the better is by chance; in the mean it is. */
+  @Test
+  void tracesAreMoreProbable_withWhatIsTrue() {
+    SplittableRandom random = new SplittableRandom(7);
+    double own = 0;
+    double other = 0;
+    for (int i = 0; i < 40; i++) {
+      double[] cooker = CHANCE.draw(random);
+      Prior known =
+          ChamberEstimate.cooker(CHANCE, List.of(made(cooker, 200, 0, openings(), random)));
+      Prior wrong =
+          ChamberEstimate.cooker(
+              CHANCE, List.of(made(CHANCE.draw(random), 200, 0, openings(), random)));
+      List<ChamberTrace> seen = List.of(made(cooker, 60, 0, openings(), random));
+      own += ChamberEstimate.logRatio(known, seen) / 40;
+      other += ChamberEstimate.logRatio(wrong, seen) / 40;
+      assertEquals(0, ChamberEstimate.logRatio(Prior.of(FireParameters.ofHabit()), seen), 1e-9);
+    }
+    assertTrue(own > 0.1 && other < -0.5, own + " and " + other);
+    assertTrue(new ProfileRatio(-1, -0.5).isAnother());
+    assertTrue(!new ProfileRatio(-1, -0.3).isAnother());
+    assertThrows(IllegalArgumentException.class, () -> new ProfileRatio(Double.NaN, 0));
+  }
+
   @Test
   void tooFewReadings_areRefused() {
     double[] few = {0, 1, 2};

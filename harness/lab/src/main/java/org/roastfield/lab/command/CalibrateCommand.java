@@ -13,9 +13,12 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
+import org.roastfield.core.inference.LikelihoodProfile;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.CookParameters;
+import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.cooker.CookerProfileJson;
@@ -92,12 +95,19 @@ final class CalibrateCommand implements Callable<Integer> {
       names = "--starts",
       paramLabel = "N",
       description = "Searches, from different starts (default: ${DEFAULT-VALUE}).")
-  private int starts = 1;
+  private int starts = 4;
 
   @Option(
       names = "--draws",
       description = "Weigh draws in any case, not only where the normal approximation will not do.")
   private boolean draws;
+
+  @Option(
+      names = "--profiles",
+      description =
+          "Say too what the logs tell of each number of the cooker without what was believed of it"
+              + " (some ten fits a number).")
+  private boolean profiles;
 
   @Option(names = "--seed", paramLabel = "N", description = "Seed of the draws (default: 1).")
   private long seed = 1;
@@ -266,7 +276,9 @@ final class CalibrateCommand implements Callable<Integer> {
               .into(found.calibration(), found.estimate());
       boolean asStated = verdict.status() == Verdict.Status.AS_STATED;
       Prior belief = asStated ? found.belief() : verdict.pooled();
-      List<Finding> findings = new ArrayList<>(Findings.of(verdict, sources, simulator));
+      List<Finding> findings = new ArrayList<>(Findings.of(verdict, belief, sources, simulator));
+      Findings.unreliable(found.draws()).ifPresent(findings::add);
+      findings.addAll(Findings.profiles(profiles(found)));
       findings.addAll(unnamed);
       findings.addAll(Findings.foretold(later(found, belief, inputs, simulator)));
       String status = verdict.status().word();
@@ -283,6 +295,17 @@ final class CalibrateCommand implements Callable<Integer> {
                       unnamed,
                       search.profile(id, found, found.belief(), hashes, "unchecked", false)));
     }
+  }
+
+  private List<LikelihoodProfile> profiles(CookerSearch.Found found) {
+    List<LikelihoodProfile> all = new ArrayList<>();
+    ParameterSet parameters = found.logs().parameters();
+    for (int p = 0; profiles && p < parameters.size(); p++) {
+      if (parameters.get(p).owner() == Owner.COOKER) {
+        all.add(LikelihoodProfile.of(found.calibration(), found.estimate(), p));
+      }
+    }
+    return all;
   }
 
   /** Readings that were left out since they came later than the first share of a log. */
@@ -341,6 +364,7 @@ final class CalibrateCommand implements Callable<Integer> {
     }
     options.add(new RunManifest.Setting("starts", Integer.toString(starts)));
     options.add(new RunManifest.Setting("draws", Boolean.toString(draws)));
+    options.add(new RunManifest.Setting("profiles", Boolean.toString(profiles)));
     options.add(new RunManifest.Setting("seed", Long.toString(seed)));
     first.ifPresent(share -> options.add(new RunManifest.Setting("first", Double.toString(share))));
     until.ifPresent(time -> options.add(new RunManifest.Setting("until_s", Double.toString(time))));

@@ -7,8 +7,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Influence;
+import org.roastfield.core.inference.LikelihoodProfile;
 import org.roastfield.core.inference.MapEstimate;
+import org.roastfield.core.inference.Prior;
 import org.roastfield.core.inference.ProfileRatio;
+import org.roastfield.core.inference.WeightedDraws;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
@@ -26,13 +29,18 @@ public final class Findings {
   /** Length of a move in posterior spreads from which one log decides much: assumed. */
   private static final double DECIDES = 1;
 
+  /** Correlation from which two numbers are said to go together: half of a variance is shared. */
+  private static final double TOGETHER = 0.7;
+
   private final Verdict verdict;
+  private final Prior belief;
   private final List<Source> sources;
   private final Simulator simulator;
   private final List<Finding> findings = new ArrayList<>();
 
-  private Findings(Verdict verdict, List<Source> sources, Simulator simulator) {
+  private Findings(Verdict verdict, Prior belief, List<Source> sources, Simulator simulator) {
     this.verdict = verdict;
+    this.belief = belief;
     this.sources = sources;
     this.simulator = simulator;
   }
@@ -40,10 +48,12 @@ public final class Findings {
   /**
    * What a verdict means, in sentences.
    *
+   * @param belief of all coordinates that the profile is made of
    * @param sources of the logs, in the order of the verdict's
    */
-  public static List<Finding> of(Verdict verdict, List<Source> sources, Simulator simulator) {
-    return new Findings(verdict, sources, simulator).all();
+  public static List<Finding> of(
+      Verdict verdict, Prior belief, List<Source> sources, Simulator simulator) {
+    return new Findings(verdict, belief, sources, simulator).all();
   }
 
   /**
@@ -103,7 +113,8 @@ public final class Findings {
     sources.forEach(source -> findings.addAll(LogChecks.of(source.log(), source.span())));
     cases();
     influence();
-    findings.addAll(new Lessons(estimate()).all());
+    findings.addAll(new Lessons(estimate().prior(), belief).all());
+    correlations();
     new NextMeasurements(verdict.logs(), estimate(), simulator, sources.size() - 1)
         .finding()
         .ifPresent(findings::add);
@@ -211,6 +222,85 @@ public final class Findings {
                     + " or the lid was open: neither was looked for"));
       }
     }
+  }
+
+  /** Numbers that go together, those of the cooker with all others. */
+  private void correlations() {
+    ParameterSet all = estimate().prior().parameters();
+    List<String> pairs = new ArrayList<>();
+    for (Diagnosis.Pair pair : diagnosis().correlated(TOGETHER)) {
+      boolean cooker =
+          all.get(pair.a()).owner() == Owner.COOKER || all.get(pair.b()).owner() == Owner.COOKER;
+      if (cooker) {
+        pairs.add(
+            String.format(
+                Locale.ROOT,
+                "%s with %s (%.2f)",
+                ParameterWords.named(all.get(pair.a()).id()),
+                ParameterWords.named(all.get(pair.b()).id()),
+                pair.correlation()));
+      }
+    }
+    if (!pairs.isEmpty()) {
+      findings.add(
+          Finding.of(
+              Finding.Kind.NOT_TOLD,
+              Finding.Weight.NOTE,
+              "correlations of what is left unknown: " + ParameterWords.list(pairs)));
+    }
+  }
+
+  /**
+   * What the logs say of numbers of the cooker without what was believed before.
+   *
+   * @param profiles of them
+   */
+  public static List<Finding> profiles(List<LikelihoodProfile> profiles) {
+    List<Finding> findings = new ArrayList<>();
+    for (LikelihoodProfile profile : profiles) {
+      findings.add(
+          Finding.of(
+              Finding.Kind.NOT_TOLD,
+              Finding.Weight.NOTE,
+              ParameterWords.of(profile.parameter().id())
+                  + " by the logs alone, whatever was believed of it: "
+                  + words(profile)));
+    }
+    return findings;
+  }
+
+  private static String words(LikelihoodProfile profile) {
+    Parameter parameter = profile.parameter();
+    String unit = parameter.unit().equals("1") ? "" : " " + parameter.unit();
+    String low = String.format(Locale.ROOT, "%.2f%s", parameter.scale().value(profile.low()), unit);
+    String high =
+        String.format(Locale.ROOT, "%.2f%s", parameter.scale().value(profile.high()), unit);
+    return switch (profile.kind()) {
+      case IDENTIFIABLE -> "from " + low + " to " + high + " (95 %)";
+      case ONE_SIDED ->
+          profile.low() > Double.NEGATIVE_INFINITY
+              ? "at least " + low + " (95 %), no upper end"
+              : "at most " + high + " (95 %), no lower end";
+      case FLAT -> "any value will do, only what was believed before bounds it";
+    };
+  }
+
+  /** That draws were weighed in vain. */
+  public static Optional<Finding> unreliable(Optional<WeightedDraws> draws) {
+    return draws
+        .filter(each -> !each.isReliable())
+        .map(
+            each ->
+                Finding.of(
+                    Finding.Kind.SEARCH,
+                    Finding.Weight.DOUBT,
+                    String.format(
+                        Locale.ROOT,
+                        "draws were weighed, but a few of them carry all the weight (tail %.2f,"
+                            + " allowed %.2f): the normal approximation stands, and its spreads may"
+                            + " be off",
+                        each.tailShape(),
+                        each.tailShapeLimit())));
   }
 
   /** Of each log on what the cooker owns. */

@@ -13,15 +13,24 @@ final class Lessons {
   /** Contraction from which a combination counts as known, and one number as known by itself. */
   private static final double KNOWN = 0.8;
 
+  /** Growth of a variance from which it is said, beyond what approximations do. */
+  private static final double GREW = 0.05;
+
   /** Loading in a combination, in prior spreads, from which a number belongs to it: assumed. */
   private static final double BELONGS = 0.35;
 
-  private final MapEstimate estimate;
   private final Prior prior;
+  private final Prior belief;
 
-  Lessons(MapEstimate estimate) {
-    this.estimate = estimate;
-    prior = estimate.prior();
+  /**
+   * Lessons.
+   *
+   * @param prior what was believed before
+   * @param belief what is believed now, and what the profile is made of
+   */
+  Lessons(Prior prior, Prior belief) {
+    this.prior = prior;
+    this.belief = belief;
   }
 
   List<Finding> all() {
@@ -29,7 +38,18 @@ final class Lessons {
     List<String> silent = new ArrayList<>();
     for (int p = 0; p < prior.size(); p++) {
       Parameter parameter = prior.parameters().get(p);
-      if (estimate.contraction(p) < MapEstimate.LEAST_CONTRACTION) {
+      if (contraction(p) < -GREW) {
+        findings.add(
+            Finding.of(
+                Finding.Kind.NOT_TOLD,
+                Finding.Weight.NOTE,
+                String.format(
+                    Locale.ROOT,
+                    "%s is known less than before: the logs contradict what was believed of it, and"
+                        + " its variance is %.2f times as large",
+                    name(p),
+                    1 - contraction(p))));
+      } else if (contraction(p) < MapEstimate.LEAST_CONTRACTION) {
         silent.add(name(p));
       } else {
         findings.add(
@@ -40,7 +60,7 @@ final class Lessons {
                     Locale.ROOT,
                     "%s: %.2f of its prior variance is gone, %s",
                     name(p),
-                    estimate.contraction(p),
+                    contraction(p),
                     value(parameter, p))));
       }
     }
@@ -53,22 +73,33 @@ final class Lessons {
                   + ParameterWords.list(silent)
                   + ": what is given for them is what was believed before"));
     }
-    for (MapEstimate.Direction direction : estimate.directions()) {
+    for (MapEstimate.Direction direction : MapEstimate.Direction.between(prior, belief)) {
       combination(direction, findings);
     }
     return findings;
   }
 
+  /** Share of the prior variance that is gone; below 0 where less is known than before. */
+  private double contraction(int p) {
+    double share = belief.spread(p) / prior.spread(p);
+    return 1 - share * share;
+  }
+
+  private double middle(Parameter parameter, int p) {
+    return parameter.scale().value(belief.mean()[p]);
+  }
+
   private String value(Parameter parameter, int p) {
     return switch (parameter.scale()) {
       case LOGARITHM ->
-          String.format(Locale.ROOT, "%.2f ± %.0f %%", estimate.value(p), 100 * estimate.spread(p));
+          String.format(
+              Locale.ROOT, "%.2f ± %.0f %%", middle(parameter, p), 100 * belief.spread(p));
       case PLAIN ->
           String.format(
               Locale.ROOT,
               "%s ± %s %s",
-              number(estimate.value(p), parameter),
-              number(estimate.spread(p), parameter),
+              number(middle(parameter, p), parameter),
+              number(belief.spread(p), parameter),
               parameter.unit().equals("m") ? "mm" : parameter.unit());
     };
   }
@@ -84,7 +115,7 @@ final class Lessons {
     for (int p = 0; p < prior.size(); p++) {
       if (Math.abs(direction.move(p)) >= BELONGS * prior.spread(p)) {
         members.add(name(p));
-        most = Math.max(most, estimate.contraction(p));
+        most = Math.max(most, contraction(p));
       }
     }
     if (direction.contraction() >= KNOWN && members.size() > 1 && most < KNOWN) {

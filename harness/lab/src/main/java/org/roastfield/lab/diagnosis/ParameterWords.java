@@ -38,6 +38,11 @@ final class ParameterWords {
     return WORDS.getOrDefault(word, word) + channel;
   }
 
+  /** The same with its log, if it has one. */
+  static String named(String id) {
+    return log(id).isEmpty() ? of(id) : of(id) + " of " + log(id);
+  }
+
   /** Log of a parameter; empty for the cooker's. */
   static String log(String id) {
     return id.contains("/") ? id.substring(id.indexOf('/') + 1) : "";

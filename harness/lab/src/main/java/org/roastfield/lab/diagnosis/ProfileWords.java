@@ -13,6 +13,9 @@ public final class ProfileWords {
   /** From a standard deviation to the distance of the 10 and the 90 % quantile. */
   private static final double TENTH = 1.2815515655446004;
 
+  /** Growth of a variance from which it is said, beyond what approximations do. */
+  private static final double GREW = 0.05;
+
   private ProfileWords() {}
 
   /** "from 3 logs". */
@@ -33,7 +36,7 @@ public final class ProfileWords {
               range(parameter, profile.belief().mean()[p], profile.belief().spread(p)),
               profile.isIdentified(p)
                   ? String.format(Locale.ROOT, "%.0f %%", 100 * profile.contraction(p))
-                  : "nothing to speak of"));
+                  : profile.contraction(p) < -GREW ? "less than before" : "nothing to speak of"));
     }
     return rows;
   }

@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.parameter.CookParameters;
-import org.roastfield.core.parameter.Parameter;
 import org.roastfield.lab.cooker.CookerLogs;
 import org.roastfield.lab.cooker.LoggedCase;
 
@@ -76,16 +75,16 @@ final class SizeCheck {
   }
 
   private static Finding unweighed(LoggedCase log, int p, MapEstimate estimate) {
-    Parameter size = estimate.prior().parameters().get(p);
     return Finding.of(
         Finding.Kind.NOT_TOLD,
         Finding.Weight.NOTE,
         log.name(),
         String.format(
             Locale.ROOT,
-            "the cut was not weighed: whether it is not of the stated size (± %.0f %% is allowed"
-                + " for) or the cooker gives more or less heat, this log cannot tell; a weight"
-                + " before would",
-            100 * size.spread()));
+            "the cut was not weighed: its size is believed as stated to ± %.0f %%, and the log leaves"
+                + " ± %.0f %%; one that is farther off may still pass for a cooker that gives more"
+                + " or less heat, which a weight before would tell apart",
+            100 * estimate.prior().spread(p),
+            100 * estimate.spread(p)));
   }
 }

@@ -102,7 +102,8 @@ public final class Verdict {
     if (wrong >= Causes.LIKELY) {
       return Status.MISFIT;
     }
-    boolean doubtful = wrong >= Causes.IN_DOUBT
+    boolean doubtful =
+        wrong >= Causes.IN_DOUBT
             || diagnosis.isDoubtful()
             || !otherSizes.isEmpty()
             || ratio().map(ProfileRatio::isAnother).orElse(false);

@@ -9,6 +9,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.roastfield.lab.cooker.CookerProfile;
@@ -124,6 +126,26 @@ class CalibrateCommandTest {
         "roastfield: at least one number of the cooker must be free, such as convection\n",
         cut.err());
     assertFalse(Files.exists(out));
+  }
+
+  /** The rest of a log whose truth is the fitted model lies where it was foretold. */
+  @Test
+  void firstShareOfALog_foretellsTheRest() throws IOException {
+    Path made = made("syn-slipway-bison-strip-1");
+    Path out = folder.resolve("pit.json");
+    Run run = run("calibrate", made.toString(), "--first", "40%", "--out", out.toString());
+    assertEquals(0, run.code(), run.err());
+    String words = run.out().replaceAll("\\s+", " ");
+    Matcher found =
+        Pattern.compile("core of [-a-z0-9]+: (\\d+) of the (\\d+) readings after (\\d+) min")
+            .matcher(words);
+    assertTrue(found.find(), words);
+    double share = Double.parseDouble(found.group(1)) / Double.parseDouble(found.group(2));
+    assertTrue(share > 0.5, words);
+    assertTrue(Files.readString(folder.resolve("pit.manifest.json")).contains("\"first\""));
+    Run none = run("calibrate", made.toString(), "--first", "0%", "--out", out.toString());
+    assertEquals(2, none.code());
+    assertEquals("roastfield: --first must be above 0 % and below 100 %, was 0.0 %\n", none.err());
   }
 
   @Test

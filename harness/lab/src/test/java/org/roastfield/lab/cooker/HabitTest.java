@@ -11,6 +11,7 @@ import org.roastfield.core.chamber.FireParameters;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.inference.Conflict;
 import org.roastfield.core.inference.Prior;
+import org.roastfield.core.inference.ProfileRatio;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.plan.SearPlanner;
@@ -90,6 +91,12 @@ class HabitTest {
     assertTrue(known.chance() > 0.01, known::toString);
     assertTrue(calm.chance() < 0.01, calm::toString);
     assertEquals(Conflict.NONE, search(Optional.empty()).habitConflict(List.of(log)));
+    double ownRatio = search(Optional.of(own)).habitRatio(List.of(log));
+    double calmRatio = search(Optional.of(with(own, 1.2))).habitRatio(List.of(log));
+    assertTrue(
+        ownRatio > 0 && calmRatio < -StrictMath.log(ProfileRatio.TIMES),
+        ownRatio + " " + calmRatio);
+    assertEquals(0, search(Optional.empty()).habitRatio(List.of(log)), 0);
   }
 
   /** What the profile knows and what cooks add; a plan without one stays with a fire by hand. */

@@ -32,7 +32,7 @@ record Asked(MapEstimate estimate, Verdict verdict, List<Finding> findings) {
     MapEstimate estimate = calibration.map();
     assertTrue(estimate.isFound(), () -> "ended with " + estimate.status());
     Verdict verdict = Inquiry.of(together, sources, simulator).into(calibration, estimate);
-    return new Asked(estimate, verdict, Findings.of(verdict, sources, simulator));
+    return new Asked(estimate, verdict, Findings.of(verdict, verdict.pooled(), sources, simulator));
   }
 
   /** Sentences about the likely causes, the most probable first. */

@@ -108,6 +108,23 @@ final class SpoiledLogs {
         .shownBy(Probe.CORE);
   }
 
+  /** Nobody weighed the cut. */
+  static Written unweighed(Written good) {
+    LogPackage of = good.log();
+    return good.with(
+        new LogPackage(
+            of.facts(),
+            of.formats(),
+            of.readings(),
+            of.setting(),
+            of.events(),
+            of.spots(),
+            of.checks(),
+            Optional.empty(),
+            of.cook(),
+            of.source()));
+  }
+
   /** Events of one kind are not written down. */
   static Written unlogged(Written good, LogEvent.Kind kind) {
     LogPackage old = good.log();
