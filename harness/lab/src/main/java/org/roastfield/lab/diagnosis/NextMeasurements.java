@@ -55,7 +55,7 @@ final class NextMeasurements {
     this.simulator = simulator;
     this.log = log;
     List<Double> logged = LogPlace.of(logs, log).times();
-    double last = logged.stream().mapToDouble(each -> each).max().orElse(SPACING);
+    double last = Math.max(SPACING, logged.stream().mapToDouble(each -> each).max().orElse(0));
     times = new double[Math.max(2, (int) (last / SPACING))];
     for (int k = 0; k < times.length; k++) {
       times[k] = last * (k + 1) / times.length;
