@@ -15,8 +15,8 @@ public record ProfileRatio(double cores, double chambers) {
   /**
    * From so many times more probable without the profile the logs are taken to be of another
    * cooker. Set on made-up cookers of three seeds, at half of a cook: one in 30 of the right
-   * profiles is flagged so and 57 in 100 of the wrong ones. With two seeds, run after it was set, it
-   * is 7 and 42 in 100.
+   * profiles is flagged so and 57 in 100 of the wrong ones. With two seeds, run after it was set,
+   * it is 7 and 42 in 100.
    */
   public static final double TIMES = 4;
 
