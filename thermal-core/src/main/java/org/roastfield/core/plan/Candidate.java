@@ -18,4 +18,10 @@ public record Candidate(
     double chanceUnder,
     double chanceOver,
     double reached,
-    boolean allowed) {}
+    boolean allowed) {
+
+  /** The same of another reading [K]. */
+  Candidate at(double other) {
+    return new Candidate(other, expectedLoss, finalCore, chanceUnder, chanceOver, reached, allowed);
+  }
+}

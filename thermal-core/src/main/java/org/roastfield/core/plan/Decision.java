@@ -64,8 +64,9 @@ record Decision(
             .toArray();
     double off = Spread.of(cores).median() - expected;
     double by = slope >= LEAST_SLOPE ? -Math.max(-MOST_OFF, Math.min(MOST_OFF, off / slope)) : 0;
+    List<Candidate> moved = candidates.stream().map(one -> one.at(one.reading() + by)).toList();
     return new Decision(
-        pull.raised(by), readings.plus(by), lead, candidates, slope, expected, afterPull, lowest);
+        pull.raised(by), readings.plus(by), lead, moved, slope, expected, afterPull, lowest);
   }
 
   /** Whether it holds in all draws: the minima that others allowed, and the lead. */

@@ -24,8 +24,8 @@ public final class Planner {
   /** Fast and within 0.05 K in the core (docs/numerics.md). */
   public static final Settings PLANNING = new Settings(0.03, 18, 0.32e-3, 200_000);
 
-  /** Draws that weigh the readings. */
-  private static final int WEIGHING = 200;
+  /** Draws that weigh the readings, at most. */
+  public static final int WEIGHING = 200;
 
   /** First guess of carryover [K]. */
   private static final double GUESSED_RISE = 4;

@@ -2,8 +2,10 @@ package org.roastfield.lab.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.plan.Candidate;
+import org.roastfield.core.plan.Planner;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.plan.PlanSheet;
 
@@ -22,9 +24,14 @@ final class PullFigure {
     String title = "Which reading to take it off at";
     return new Figure(
         title,
-        "The earlier it comes off, the more often the final core falls short of the wish; the later,"
-            + " the more often it goes beyond. The upright line is the reading of least expected loss"
-            + " among those that meet what is demanded.",
+        String.format(
+            Locale.ROOT,
+            "The earlier it comes off, the more often the final core falls short of the wish; the"
+                + " later, the more often it goes beyond: by the first %d draws, which weigh the"
+                + " readings, the clock's and the pace's part in the rule left as they are. The"
+                + " upright line is the middle reading of the rule of least expected loss among those"
+                + " that meet what is demanded.",
+            Math.min(Planner.WEIGHING, sheet.plan().members())),
         List.of(Panel.drawn(Layout.low(LOW), layout -> drawing(layout, title))),
         List.of(table()));
   }
