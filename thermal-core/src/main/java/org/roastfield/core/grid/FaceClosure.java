@@ -17,6 +17,11 @@ public record FaceClosure(int cell, int nextCell, double face, double near, doub
     return of(grid, grid.cells() - 1, grid.cells() - 2, 1, 1);
   }
 
+  /** The same at the other end of a body of so many cells that is its own mirror image. */
+  FaceClosure mirrored(int cells) {
+    return new FaceClosure(cells - 1 - cell, cells - 1 - nextCell, face, near, next);
+  }
+
   static FaceClosure lower(Grid grid) {
     return of(grid, 0, 1, 0, -1);
   }

@@ -13,6 +13,11 @@ record Flux(double conductance, double below, double above) {
   /** Nothing flows. */
   static final Flux NONE = new Flux(0, 0, 0);
 
+  /** Between the cells at the other end of a slab that is its own mirror image. */
+  Flux mirrored() {
+    return new Flux(conductance, -above, -below);
+  }
+
   /** Between flat cells: exact for straight lines. */
   static Flux plain(Grid grid, int f) {
     return new Flux(2 / (grid.width(f) + grid.width(f - 1)), 0, 0);

@@ -9,7 +9,9 @@ import org.roastfield.core.internal.Check;
  * <p>Between cells, eqs. (13)-(14): F = G (A₊ − A₋) + B₋ S₋ + B₊ S₊, with A the cell averages of
  * the Kirchhoff temperature and S those of its Laplacian. Near a face the flux is exact for
  * parabolas, deeper for cubics, and near the middle of a symmetric body for 1, ξ² and ξ⁴. At a
- * face, eq. (15): the slope of the parabola through the face value and the last two averages.
+ * face, eq. (15): the slope of the parabola through the face value and the last two averages. A
+ * two-sided grid is its own mirror image to the last bit: near ξ = 1 powers of ξ would cancel to
+ * ten digits.
  */
 public final class Grid {
 
@@ -45,17 +47,18 @@ public final class Grid {
     this.faces = faces;
     int n = faces.length - 1;
     this.volumes = new double[n];
+    int mirror = twoSided ? n / 2 : n;
     for (int i = 0; i < n; i++) {
-      volumes[i] = moment(exponent, i);
+      volumes[i] = i < mirror ? moment(exponent, i) : volumes[n - 1 - i];
     }
     this.fluxes = new Flux[n + 1];
     fluxes[0] = Flux.NONE;
     fluxes[n] = Flux.NONE;
     for (int f = 1; f < n; f++) {
-      fluxes[f] = flux(f, compactBelow);
+      fluxes[f] = f <= mirror ? flux(f, compactBelow) : fluxes[n - f].mirrored();
     }
-    this.upper = FaceClosure.upper(this);
     this.lower = FaceClosure.lower(this);
+    this.upper = twoSided ? lower.mirrored(n) : FaceClosure.upper(this);
   }
 
   /**
