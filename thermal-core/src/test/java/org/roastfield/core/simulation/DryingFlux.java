@@ -71,10 +71,10 @@ final class DryingFlux {
     gained = gained(law.water(), moist, water, time);
   }
 
-  /** Takes what came from inside by the end of a step [kg/m²]. */
-  void fedUpTo(double known) {
+  /** Takes what came from inside by a time, the end of a step or piece of one [kg/m²]. */
+  void fedUpTo(double known, double time) {
     fed = known;
-    before = Double.NaN;
+    before = time;
   }
 
   /** Inside a step, what is fed follows by the trapezoidal rule from one time to the next. */

@@ -55,8 +55,8 @@ class DryingSensitivityTest {
   /**
    * Plain stages leave faces next to boiling, and fronts, within the accuracy of where they are. In
    * the first seconds after an event that shows in its shift: 1.6e-5 of a trace's largest at 1e-6
-   * K, 2e-6 at 1e-7 K, but 3e-5 where one front happens to settle otherwise in one of two runs, 7e-7
-   * at 3e-8 K.
+   * K, 2e-6 at 1e-7 K, but 3e-5 where one front happens to settle otherwise in one of two runs,
+   * 7e-7 at 3e-8 K.
    */
   private static final Settings FINE = Bodies.accuracy(3e-8).withCells(14);
 

@@ -167,7 +167,7 @@ record FluxIntegral(
         held += half * WEIGHTS[j] * flux.gained;
         moist += half * WEIGHTS[j] * flux.evaporation;
       }
-      flux.fedUpTo(sums.fed);
+      flux.fedUpTo(sums.fed, trajectory.stepEnd(step));
       sums.end(step, trajectory.stepEnd(step), trajectory.water(upper, trajectory.stepEnd(step)));
     }
     sums.heat -= MoistAir.latentHeat(law.boilingPoint()) * (held - moist);
@@ -211,7 +211,7 @@ record FluxIntegral(
         sums.heat -= latent * left;
         sums.water += left;
         before = after;
-        flux.fedUpTo(sums.fed);
+        flux.fedUpTo(sums.fed, begin + piece);
       }
       sums.end(step, trajectory.stepEnd(step), before);
     }

@@ -95,7 +95,7 @@ final class ComparedText {
       table.add("  weighed loss", grams(water.weighed().getAsDouble(), "%.1f"));
     }
     if (water.error().isPresent()) {
-      table.add("  error of both", grams(water.error().getAsDouble(), "%+.1f"));
+      table.add("  error", grams(water.error().getAsDouble(), "%+.1f") + " of both together");
     }
     return table.toString();
   }
