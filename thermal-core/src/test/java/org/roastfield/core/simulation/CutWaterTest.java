@@ -67,7 +67,17 @@ class CutWaterTest {
           Cook.of(
               new Cut(shape, material, Temperatures.celsius(8)),
               Stage.allRound("heat", face, StageEnd.after(hours * HOUR)));
-      return Simulator.withDefaults().run(cook).orElseThrow();
+      Outcome outcome = Simulator.withDefaults().run(cook);
+      return outcome instanceof Outcome.Failed failed && boilsThroughout(failed.partial())
+          ? failed.partial()
+          : outcome.orElseThrow();
+    }
+
+    /**
+     * A thin cut that was heated for most of a day is at boiling to its middle: no face is left.
+     */
+    private static boolean boilsThroughout(SimulationResult partial) {
+      return partial.core().at(partial.endTime()) > Temperatures.celsius(99);
     }
 
     double kept() {
