@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param core final temperature of the coldest place that is wished [K]; instead of doneness
  * @param minimum that the user sets
  * @param restAtLeast shortest time from the last heat to the table [s]
- * @param restAtMost longest such time [s]
+ * @param restAtMost longest time that it waits for its sear and rests, or rests and is kept [s]
  * @param fireReady time from lighting until the chamber is steady [s]
  * @param fireCooler by how much at most the fire may be let down on the way [K]; 0 for not at all
  * @param fireHotter by how much at most it may be raised [K]

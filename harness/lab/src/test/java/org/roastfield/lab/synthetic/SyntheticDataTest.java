@@ -30,7 +30,7 @@ class SyntheticDataTest {
   private static final Path FOLDER = Path.of("../../datasets/synthetic");
 
   /** Cooks with weights. */
-  private static final int WEIGHED = 34;
+  private static final int WEIGHED = 35;
 
   private static final String SMALL = "syn-net-loft-bison-strip-3";
 
