@@ -239,11 +239,13 @@ public final class ProfileReplay {
     List<String> numbers = new ArrayList<>();
     for (int p = 0; p < profile.parameters().size(); p++) {
       Parameter parameter = profile.parameters().get(p);
-      boolean factor = parameter.scale() == Scale.LOGARITHM;
+      boolean factor = parameter.unit().equals("1") && parameter.scale() == Scale.LOGARITHM;
+      boolean sign = parameter.scale() != Scale.LOGARITHM;
+      String format = factor ? " × %.2f" : sign ? " %+.1f" : " %.1f";
       numbers.add(
           parameter.id()
-              + String.format(Locale.ROOT, factor ? " × %.2f" : " %+.1f", profile.value(p))
-              + (factor ? "" : " " + parameter.unit()));
+              + String.format(Locale.ROOT, format, profile.value(p))
+              + (parameter.unit().equals("1") ? "" : " " + parameter.unit()));
     }
     return String.join(", ", numbers);
   }
