@@ -53,12 +53,11 @@ record Decision(
   /**
    * The same with targets moved by what the weighing was off, being between computed readings.
    *
-   * @param run of all draws
-   * @param weighed how many of them were weighed at most
+   * @param run of the draws that weighed it
    */
-  Decision centred(Run run, int weighed) {
+  Decision centred(Run run) {
     double[] cores =
-        IntStream.range(0, Math.min(weighed, run.size()))
+        IntStream.range(0, run.size())
             .filter(run::isComputed)
             .mapToDouble(i -> run.finalCore[i])
             .toArray();

@@ -223,8 +223,15 @@ final class Draws {
   }
 
   private Run upToPull(double reading) {
+    return upToPull(i -> reading);
+  }
+
+  private Run upToPull(IntToDoubleFunction reading) {
     IntFunction<Cook> cook =
-        i -> course.upToPull(members.get(i), turned(i), tip(i, reading), tipBefore(i, reading));
+        i -> {
+          double own = reading.applyAsDouble(i);
+          return course.upToPull(members.get(i), turned(i), tip(i, own), tipBefore(i, own));
+        };
     Run run = new Run(compute(simulator, members.size(), cook), course, 0, List.of());
     for (int i = 0; i < members.size(); i++) {
       if (run.pull[i] < Double.POSITIVE_INFINITY) {
@@ -247,18 +254,23 @@ final class Draws {
    */
   Run follow(Pull pull, Timing timing, double... times) {
     if (!warming.orElseThrow().hasSeen()) {
-      learnBy(pull, timing);
+      learnBy(pull);
     }
     EnsembleSimulator by = times.length == 0 ? simulator : simulator.withSampleTimes(times);
     return run(by, readingsOf(pull), timing);
   }
 
-  /** Learns how the displays warm where a rule pulls them, by going by it. */
-  Run learnBy(Pull pull, Timing timing) {
+  /** Learns how the displays warm where a rule pulls them, by going by it up to there. */
+  void learnBy(Pull pull) {
     double[] readings = readingsOf(pull);
-    Run run = run(simulator, readings, timing);
-    warming = Optional.of(warming.orElseThrow().seen(readings, run));
-    return run;
+    warming = Optional.of(warming.orElseThrow().seen(readings, upToPull(i -> readings[i])));
+  }
+
+  /** The first members as a rule has them; how they warm must be learned. */
+  Run first(int count, Pull pull, Timing timing) {
+    double[] readings = readingsOf(pull);
+    Ends ends = Ends.of(timing);
+    return run(simulator, Math.min(count, size()), 1, i -> readings[i], ends, timing.leastRest());
   }
 
   private double[] readingsOf(Pull pull) {

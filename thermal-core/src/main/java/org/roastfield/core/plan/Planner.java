@@ -78,7 +78,8 @@ public final class Planner {
     Decision decision = decide(request, draws, guess);
     draws.learn(decision.readings());
     Timing timing = decision.timing(request.service());
-    decision = decision.centred(draws.learnBy(decision.pull(), timing), WEIGHING);
+    draws.learnBy(decision.pull());
+    decision = decision.centred(draws.first(WEIGHING, decision.pull(), timing));
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
       decision = decision.corrected(request, run);
