@@ -52,7 +52,7 @@ final class PlanLines {
     lines.add(onTime());
     lines.add(
         known
-            .filter(Plan::meetsWishes)
+            .filter(one -> Double.isFinite(pullWidth(one)) && Double.isFinite(pullWidth(plan)))
             .map(one -> cooker(one, belief))
             .orElseGet(() -> new PlanLine("cooker", belief.words(), "")));
     if (!changes.isEmpty()) {

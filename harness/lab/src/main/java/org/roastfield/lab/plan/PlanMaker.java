@@ -299,10 +299,10 @@ public final class PlanMaker {
 
   /**
    * What the plan comes to on a cooker that is known without doubt, from fewer draws; empty if
-   * nothing is in doubt, or wishes are not met and plans cannot be compared.
+   * nothing is in doubt.
    */
   private Optional<Plan> ofKnownCooker(PlanRequest request, Plan plan) {
-    return belief.doubtsCooker() && plan.meetsWishes()
+    return belief.doubtsCooker()
         ? Optional.of(
             planner.followed(request.with(belief.cookerKnown()).withDraws(few(), ask.seed()), plan))
         : Optional.empty();

@@ -143,9 +143,10 @@ class CalibrateCommandTest {
     double share = Double.parseDouble(found.group(1)) / Double.parseDouble(found.group(2));
     assertTrue(share > 0.5, words);
     assertTrue(Files.readString(folder.resolve("pit.manifest.json")).contains("\"first\""));
-    Run none = run("calibrate", made.toString(), "--first", "0%", "--out", out.toString());
+    Run none = run("calibrate", made.toString(), "--first", "100%", "--out", out.toString());
     assertEquals(2, none.code());
-    assertEquals("roastfield: --first must be above 0 % and below 100 %, was 0.0 %\n", none.err());
+    assertEquals(
+        "roastfield: --first must be above 0 % and below 100 %, was 100.0 %\n", none.err());
   }
 
   @Test
