@@ -49,10 +49,11 @@ class PlanPropertiesTest {
     assertTrue(thicker.lead() > plan.lead());
   }
 
+  /** By more than those ten minutes move a reading, since a longer wait asks for a higher one. */
   @Property(tries = 15)
   void hotterWish_isPulledLater_andHotter(
       @ForAll @DoubleRange(min = 52, max = 60) double wish,
-      @ForAll @DoubleRange(min = 1, max = 4) double more,
+      @ForAll @DoubleRange(min = 4, max = 6) double more,
       @ForAll @IntRange(max = 1000) int seed) {
     Plan plan = loin(80, wish, Service.usual(), seed);
     Plan hotter = loin(80, wish + more, Service.usual(), seed);
