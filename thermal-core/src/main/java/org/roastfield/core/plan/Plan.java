@@ -20,7 +20,7 @@ import org.roastfield.core.internal.Check;
  * @param stations other cross-sections, in the order of the request
  * @param chanceReady of having rested by the latest carving, in [0, 1]
  * @param chanceReadyAsWished of having rested by the wanted carving, in [0, 1]
- * @param held how long it is kept after its least rest [s]
+ * @param held how long it waits for its sear, or is kept after its least rest [s]
  * @param chanceHeldTooLong of being kept for longer than wished, in [0, 1]
  * @param candidates readings that were weighed, in order
  * @param searCheck what a reading at the end of the sear is worth

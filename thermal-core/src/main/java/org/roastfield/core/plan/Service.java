@@ -11,7 +11,7 @@ import org.roastfield.core.internal.Check;
  *     there is time enough
  * @param chance demanded of being ready by the latest carving, in [0.5, 0.999]
  * @param leastRest [s], at least 0
- * @param longestHold how long it may be kept after that [s], at least 0
+ * @param longestHold how long it may wait for its sear, or be kept after its rest [s], at least 0
  */
 public record Service(
     double latest, double earliestOn, double chance, double leastRest, double longestHold) {
