@@ -199,7 +199,7 @@ final class Draws {
    */
   void learnIfNeeded(double reading) {
     if (members.stream().anyMatch(Member::follows)) {
-      warming = Optional.of(Warming.of(reading, upToPull(reading)));
+      warming = Optional.of(Warming.of(reading, upToPull(size(), i -> reading)));
     }
   }
 
@@ -217,23 +217,24 @@ final class Draws {
 
   /** Learns how the displays warm between two readings [K], by a run up to each. */
   void learn(Spread readings) {
+    learn(size(), readings);
+  }
+
+  private void learn(int count, Spread readings) {
     double low = readings.low();
     double high = Math.max(low + LEAST_APART, Math.min(readings.high(), low + REACH));
-    warming = Optional.of(Warming.of(low, upToPull(low), high, upToPull(high)));
+    warming =
+        Optional.of(Warming.of(low, upToPull(count, i -> low), high, upToPull(count, i -> high)));
   }
 
-  private Run upToPull(double reading) {
-    return upToPull(i -> reading);
-  }
-
-  private Run upToPull(IntToDoubleFunction reading) {
+  private Run upToPull(int count, IntToDoubleFunction reading) {
     IntFunction<Cook> cook =
         i -> {
           double own = reading.applyAsDouble(i);
           return course.upToPull(members.get(i), turned(i), tip(i, own), tipBefore(i, own));
         };
-    Run run = new Run(compute(simulator, members.size(), cook), course, 0, List.of());
-    for (int i = 0; i < members.size(); i++) {
+    Run run = new Run(compute(simulator, count, cook), course, 0, List.of());
+    for (int i = 0; i < count; i++) {
       if (run.pull[i] < Double.POSITIVE_INFINITY) {
         difference[i] = run.pullSurface[i] - run.pullCore[i];
       }
@@ -254,27 +255,32 @@ final class Draws {
    */
   Run follow(Pull pull, Timing timing, double... times) {
     if (!warming.orElseThrow().hasSeen()) {
-      learnBy(pull);
+      learnBy(size(), pull);
     }
     EnsembleSimulator by = times.length == 0 ? simulator : simulator.withSampleTimes(times);
-    return run(by, readingsOf(pull), timing);
+    return run(by, readingsOf(size(), pull), timing);
   }
 
   /** Learns how the displays warm where a rule pulls them, by going by it up to there. */
-  void learnBy(Pull pull) {
-    double[] readings = readingsOf(pull);
-    warming = Optional.of(warming.orElseThrow().seen(readings, upToPull(i -> readings[i])));
+  private void learnBy(int count, Pull pull) {
+    double[] readings = readingsOf(count, pull);
+    Run run = upToPull(count, i -> readings[i]);
+    warming = Optional.of(warming.orElseThrow().seen(readings, run));
   }
 
-  /** The first members as a rule has them; how they warm must be learned. */
-  Run first(int count, Pull pull, Timing timing) {
-    double[] readings = readingsOf(pull);
-    Ends ends = Ends.of(timing);
-    return run(simulator, Math.min(count, size()), 1, i -> readings[i], ends, timing.leastRest());
+  /** The first members as a decision has them; nothing that they teach is kept. */
+  Run first(int most, Decision decision, Timing timing) {
+    int count = Math.min(most, size());
+    Optional<Warming> before = warming;
+    learn(count, decision.readings());
+    learnBy(count, decision.pull());
+    double[] readings = readingsOf(count, decision.pull());
+    warming = before;
+    return run(simulator, count, 1, i -> readings[i], Ends.of(timing), timing.leastRest());
   }
 
-  private double[] readingsOf(Pull pull) {
-    return IntStream.range(0, size()).mapToDouble(i -> readingOf(i, pull)).toArray();
+  private double[] readingsOf(int count, Pull pull) {
+    return IntStream.range(0, count).mapToDouble(i -> readingOf(i, pull)).toArray();
   }
 
   private Run run(EnsembleSimulator by, double[] readings, Timing timing) {

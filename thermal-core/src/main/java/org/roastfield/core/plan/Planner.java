@@ -76,10 +76,9 @@ public final class Planner {
     double guess = request.wish().middle() - GUESSED_RISE;
     draws.learnIfNeeded(guess);
     Decision decision = decide(request, draws, guess);
-    draws.learn(decision.readings());
     Timing timing = decision.timing(request.service());
-    draws.learnBy(decision.pull());
-    decision = decision.centred(draws.first(WEIGHING, decision.pull(), timing));
+    decision = decision.centred(draws.first(WEIGHING, decision, timing));
+    draws.learn(decision.readings());
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
       decision = decision.corrected(request, run);

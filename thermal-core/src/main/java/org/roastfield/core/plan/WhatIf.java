@@ -82,8 +82,8 @@ public final class WhatIf {
   /**
    * By derivatives at half the change, or where the cook's laws have none, by a few draws. Times go
    * with one over what drives them: a derivative without the change is off by the change's share of
-   * the drive, one at half of it by a twelfth of that share's square. The pull is that of the
-   * middle reading, and the fire as stated.
+   * the drive, one at half of it by a twelfth of that share's square. The pull moves as its rule
+   * has it, eq. (99); the fire is as stated, and displays do not lag.
    *
    * @param request of the plan
    * @param plan that is followed

@@ -54,7 +54,7 @@ class WhatIfTest {
     assertEquals(later.pull(), later.ready(), 1e-6);
     assertTrue(later.finalCore() > 0, later.toString());
     WhatIf.Effect promised = WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), 0);
-    assertEquals(PLAN.chanceReady(), promised.chanceReady(), 0.02);
+    assertEquals(PLAN.chanceReady(), promised.chanceReady(), 1e-12);
   }
 
   private static PlannedCook slow(double kelvin) {

@@ -91,7 +91,7 @@ final class PlanSteps {
             ? "Late: put it on all the same, and it reaches less deep."
             : switch (milestone.kind()) {
               case CHECK -> CHECK + rule("fire", rules);
-              case PULL -> (plan.waits() ? WAITING : READING) + rule("off the heat", rules);
+              case PULL -> advice(milestone.rule()) + rule("off the heat", rules);
               case SEAR, RAISE -> plan.waits() ? SEAR_BY_CLOCK : CRUST;
               default -> advice(milestone.rule());
             });
@@ -148,6 +148,9 @@ final class PlanSteps {
     if (plan.waits() && milestone.kind() == Milestone.Kind.PULL) {
       return "early: it waits for its sear";
     }
+    if (milestone.kind() == Milestone.Kind.PEAK) {
+      return "";
+    }
     return switch (milestone.rule()) {
       case MOVE_THE_REST -> "late: all that follows moves";
       case BY_READING -> "late: hotter, or serve later";
@@ -159,7 +162,7 @@ final class PlanSteps {
   private String advice(Milestone.Rule rule) {
     return switch (rule) {
       case MOVE_THE_REST -> MOVE;
-      case BY_READING -> READING;
+      case BY_READING -> plan.waits() ? WAITING : READING;
       case BY_CLOCK_AND_CRUST -> CRUST;
       case HOLD_OR_CARVE_LATER -> plan.waits() ? SERVE : HOLD;
     };
