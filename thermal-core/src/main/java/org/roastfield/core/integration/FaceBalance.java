@@ -121,6 +121,11 @@ final class FaceBalance {
     laws.set(upper, lower, faces);
   }
 
+  /** Called before the first balance of a stage of an attempt, or of a restart. */
+  void begin() {
+    laws.forget();
+  }
+
   /**
    * Finds the face temperatures.
    *
@@ -150,7 +155,10 @@ final class FaceBalance {
     for (int g = 0; g < faces; g++) {
       linked += g == f ? 0 : gain[f][g] * (phi[g] - origin[g]);
     }
-    double temperature = laws.whereItHasAValue(f, time, face[f]);
+    double temperature =
+        faces == 1
+            ? laws.whereItIsKnown(f, time, face[f], tolerance)
+            : laws.whereItHasAValue(f, time, face[f]);
     material.expand(temperature);
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       double excess = kappa * flux.heatFlux() - (linked + gain[f][f] * material.kirchhoff());
@@ -163,7 +171,7 @@ final class FaceBalance {
         double kept = beyond ? 0 : change;
         face[f] = temperature + kept;
         phi[f] = material.kirchhoff() + kept * material.kirchhoffSlope();
-        laws.remember(f, time, face, evaporated);
+        laws.remember(f, time, beyond ? Double.NaN : kept, face, evaporated);
         return true;
       }
       double next = advanceFace(f, time, temperature, change, Math.abs(excess), linked);
@@ -171,7 +179,7 @@ final class FaceBalance {
         face[f] = temperature;
         material.expand(temperature);
         phi[f] = material.kirchhoff();
-        laws.remember(f, time, face, evaporated);
+        laws.remember(f, time, Double.NaN, face, evaporated);
         return isAtEndOfLaw(f, time, temperature);
       }
       temperature = next;
@@ -268,8 +276,7 @@ final class FaceBalance {
 
   private boolean keepTogether(double time, double[] face, double[] evaporated) {
     for (int f = 0; f < faces; f++) {
-      boolean steep = Math.abs(fluxSlope[f]) > kappa * STEEP;
-      if (steep && !laws.hasValue(f, time, face[f] + correction[f])) {
+      if (isSteep(f) && !laws.hasValue(f, time, face[f] + correction[f])) {
         return false;
       }
     }
@@ -279,9 +286,13 @@ final class FaceBalance {
     }
     keepPhi(face);
     for (int f = 0; f < faces; f++) {
-      laws.remember(f, time, face, evaporated);
+      laws.remember(f, time, isSteep(f) ? Double.NaN : correction[f], face, evaporated);
     }
     return true;
+  }
+
+  private boolean isSteep(int f) {
+    return Math.abs(fluxSlope[f]) > kappa * STEEP;
   }
 
   /**

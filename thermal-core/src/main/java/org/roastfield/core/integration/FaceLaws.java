@@ -23,6 +23,15 @@ final class FaceLaws {
   private SurfaceLaw upperLaw = SurfaceLaw.insulated();
   private SurfaceLaw lowerLaw = SurfaceLaw.insulated();
 
+  /** Face, time and temperature of the last {@link #evaluate}; no temperature once forgotten. */
+  private int askedFace;
+
+  private double askedTime;
+  private double asked = Double.NaN;
+
+  /** How far memories went on since their laws were asked [2] [K]. */
+  private final double[] followed = new double[2];
+
   FaceLaws(FaceStages carried, Counters counters) {
     this.carried = carried;
     this.counters = counters;
@@ -32,6 +41,12 @@ final class FaceLaws {
     upperLaw = upper;
     lowerLaw = lower;
     carried.laws(upper, lower, faces);
+    forget();
+  }
+
+  /** Called where what the faces remember changed: no value of a law is known any more. */
+  void forget() {
+    asked = Double.NaN;
   }
 
   /** Finds the flux into the cells at a face temperature. */
@@ -45,12 +60,45 @@ final class FaceLaws {
       remembering.evaluate(temperature, time, memory, carried.near(f), flux);
       flux.addHeat(-sinkGain[f][f] * memory.sunk, -sinkGain[f][f] * memory.sunkSlope);
     }
+    askedFace = f;
+    askedTime = time;
+    asked = temperature;
+    followed[f] = 0;
     counters.fluxEvaluations++;
   }
 
-  /** Leaves the memory as it is with the face that was found, if its law remembers. */
-  void remember(int f, double time, double[] face, double[] evaporated) {
-    if (carried.law(f) != null) {
+  /**
+   * Where {@link #flux} is known near a guess, for a law that is asked again in the same stage
+   * after the cells changed a little: that temperature; else the guess itself after asking there,
+   * see {@link #whereItHasAValue}.
+   *
+   * @param near largest distance from the guess [K]
+   */
+  double whereItIsKnown(int f, double time, double guess, double near) {
+    boolean known = askedFace == f && askedTime == time && Math.abs(asked - guess) <= near;
+    if (known && isUnmoved(f) && isFinite(flux.heatFlux())) {
+      return asked;
+    }
+    return whereItHasAValue(f, time, guess);
+  }
+
+  /** Whether the law at a face temperature is what it was, whatever the cells are now. */
+  private boolean isUnmoved(int f) {
+    return carried.law(f) == null || (carried.memory[f].isStraight() && !carried.boilsInside(f));
+  }
+
+  /**
+   * Leaves the memory as it is with the face that was found, if its law remembers.
+   *
+   * @param change of the face temperature since the law was asked last; NaN if that was elsewhere
+   */
+  void remember(int f, double time, double change, double[] face, double[] evaporated) {
+    if (carried.law(f) == null) {
+      return;
+    }
+    if (carried.memory[f].follow(change - followed[f])) {
+      followed[f] = change;
+    } else {
       evaluate(f, time, face[f]);
       evaporated[f] = flux.evaporation();
     }

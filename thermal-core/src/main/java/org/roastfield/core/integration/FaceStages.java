@@ -133,6 +133,7 @@ final class FaceStages {
         memory[f].waterBase = carried.water[f];
         memory[f].humidityBase = carried.humidity[f];
         memory[f].fedBase = carried.fed[f];
+        memory[f].fedAbout = 0;
         memory[f].mostFed = carried.mostFed[f];
         if (!near[f].place(law.crustThickness(carried.water[f]))) {
           return false;
@@ -190,16 +191,19 @@ final class FaceStages {
       double humidityBase = from.carried.humidity[f];
       double fedBase = from.carried.fed[f];
       double expected = 0;
+      double feeding = 0;
       for (int j = 0; j < stage; j++) {
         waterBase += base[j] * water[j][f];
         humidityBase += base[j] * humidity[j][f];
         fedBase += base[j] * fed[j][f];
         expected += guess[j] * held[j][f];
+        feeding += guess[j] * fed[j][f];
       }
       memory[f].weight = Esdirk4.GAMMA * step;
       memory[f].waterBase = waterBase;
       memory[f].humidityBase = humidityBase;
       memory[f].fedBase = fedBase;
+      memory[f].fedAbout = fedBase + feeding;
       memory[f].mostFed = from.carried.mostFed[f];
       if (!near[f].place(law.crustThickness(expected))) {
         return false;

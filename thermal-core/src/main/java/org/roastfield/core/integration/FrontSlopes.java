@@ -341,6 +341,7 @@ final class FrontSlopes {
     memory.waterBase = waterBase;
     memory.humidityBase = humidity;
     memory.fedBase = fed;
+    memory.fedAbout = 0;
     memory.mostFed = mostFed;
     memory.outerTemperature = 0;
     flux.clear();

@@ -186,6 +186,7 @@ final class Stepper {
       return false;
     }
     links.sinkGains(carried, false);
+    balance.begin();
     boolean balanced = balance.solve(state.time, state.face, state.flow, state.evaporation);
     carried.endRestart(state);
     return balanced;
@@ -246,6 +247,7 @@ final class Stepper {
     double[] x = increments[stage];
     stageFaces.released[stage] = innerHeat.released(time);
     predict(from, stage, step);
+    balance.begin();
     for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       evaluateProperties();
       solveCells(time, lambda, step, x);

@@ -175,6 +175,7 @@ public record DryingFace(
     flux.addHeat(-beneath.shareAtFace() * taken, -beneath.shareAtFace() * takenSlope);
     memory.sunk = inside * taken;
     memory.sunkSlope = inside * takenSlope;
+    memory.straight = taken == 0 && moist == faceTemperature && !air.isLoaded();
     throughCrust(faceTemperature, time, memory, beneath, flux);
   }
 
@@ -197,10 +198,14 @@ public record DryingFace(
         double stretch = 1 / (1 - resistance * outside.slope());
         double stated = outside.evaporation() + correction * outside.evaporationSlope();
         memory.outerTemperature = outer + correction;
+        double statedSlope = stretch * outside.evaporationSlope();
         memory.fed += stated;
         memory.evaporated += stated;
+        memory.fedSlope += statedSlope;
+        memory.evaporatedSlope += statedSlope;
+        memory.outerSlope = stretch;
         flux.addHeat(outside.heatFlux() + correction * outside.slope(), stretch * outside.slope());
-        flux.addEvaporation(stated, stretch * outside.evaporationSlope());
+        flux.addEvaporation(stated, statedSlope);
         return;
       }
       outer += correction;

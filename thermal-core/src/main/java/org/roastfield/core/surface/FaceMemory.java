@@ -21,6 +21,12 @@ public final class FaceMemory {
   /** Input: most that can come from inside in all [kg/m²]; infinite where nobody knows. */
   public double mostFed = Double.POSITIVE_INFINITY;
 
+  /**
+   * Input: about what will have come from inside at the end of the stage [kg/m²], to begin with; 0
+   * if nobody knows. A law leaves what it found.
+   */
+  public double fedAbout;
+
   /** Humidity ratio of the air around, as the face's vapour makes it [kg/kg]; 0 if it does not. */
   public double humidity;
 
@@ -54,10 +60,54 @@ public final class FaceMemory {
   /** Left by the stage: share of a change of the supply that its own end leaves. */
   double lasting = 1;
 
+  /**
+   * Left by the stage: share of a wet face's vapour flux, and the flux times its slope by water.
+   */
+  double share;
+
+  double bend;
+
+  /** Left by the stage: slopes of what it leaves with the face temperature, if it is straight. */
+  double waterSlope;
+
+  double fedSlope;
+  double drippedSlope;
+  double evaporatedSlope;
+  double outerSlope;
+
+  /**
+   * Whether the slopes hold next to where the law was asked, so that nothing else has to change.
+   */
+  boolean straight;
+
   final SurfaceFlux scratch = new SurfaceFlux();
 
   /** An empty memory. */
   public FaceMemory() {}
+
+  /**
+   * Goes on with a small change of the face temperature along the slopes, so that the law need not
+   * be asked again; what is left of the change's square is not accounted for, but water is kept.
+   *
+   * @param change of the face temperature since the law was asked [K]; NaN if that was elsewhere
+   * @return whether it could: not where something boils or the air's humidity goes along
+   */
+  public boolean follow(double change) {
+    if (!straight || Double.isNaN(change)) {
+      return false;
+    }
+    water += change * waterSlope;
+    fed += change * fedSlope;
+    dripped += change * drippedSlope;
+    evaporated += change * evaporatedSlope;
+    outerTemperature += change * outerSlope;
+    return true;
+  }
+
+  /** Whether {@link #follow} can. */
+  public boolean isStraight() {
+    return straight;
+  }
 
   /** Change of {@link #water} [kg/(m²·s)]. */
   public double waterRate() {

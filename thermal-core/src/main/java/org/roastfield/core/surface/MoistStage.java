@@ -17,8 +17,8 @@ final class MoistStage {
   private static final int MOST_ITERATIONS = 100;
   private static final double ACCURACY = 4e-16;
 
-  /** Correction of a share after which the next is round-off. */
-  private static final double SUPPLY_ACCURACY = 1e-9;
+  /** Correction of a share after which the next is round-off, by its square. */
+  private static final double SUPPLY_ACCURACY = 1e-7;
 
   private MoistStage() {}
 
@@ -136,8 +136,11 @@ final class MoistStage {
     double diagonal = 1 + weight * (over ? 1 / water.runOffTime() : refill);
     double right = base + weight * (over ? capacity / water.runOffTime() : supply);
     double held = held(water, diagonal, right, weight * wet);
-    double share = wet > 0 ? water.wetness(held) : 1;
-    double bend = wet > 0 ? wet * water.wetnessSlope(held) : 0;
+    double perSum = held > 0 ? 1 / (held + water.halfWet()) : 0;
+    double share = wet > 0 ? held * perSum : 1;
+    double bend = wet > 0 ? wet * water.halfWet() * perSum * perSum : 0;
+    memory.share = share;
+    memory.bend = bend;
     memory.water = held;
     memory.fed = over ? 0 : supply - refill * held;
     memory.dripped = over ? (held - capacity) / water.runOffTime() : 0;
@@ -164,24 +167,27 @@ final class MoistStage {
       return 1;
     }
     double weight = memory.weight;
-    double capacity = water.capacity();
+    double perCapacity = 1 / water.capacity();
+    double perMost = 1 / most;
     double low = Math.min(begun, most);
     double high = Math.max(begun, most);
-    double total = begun;
+    double total = memory.fedAbout > low && memory.fedAbout < high ? memory.fedAbout : begun;
     for (int i = 0; i < MOST_ITERATIONS; i++) {
-      double supply = full * SurfaceWater.shareOfSupply(total / most);
-      double diagonal = 1 + weight * supply / capacity;
-      double held = held(water, diagonal, base + weight * supply, weight * wet);
+      double supply = weight * full * SurfaceWater.shareOfSupply(total * perMost);
+      double diagonal = 1 + supply * perCapacity;
+      double held = held(water, diagonal, base + supply, weight * wet);
       double bend = wet > 0 ? weight * wet * water.wetnessSlope(held) : 0;
-      double room = 1 - held / capacity;
-      double miss = begun + weight * supply * room - total;
-      double bySupply = weight * room * (1 + bend) / (diagonal + bend);
-      double slope = 1 - bySupply * full * SurfaceWater.shareSlope(total / most) / most;
+      double room = 1 - held * perCapacity;
+      double miss = begun + supply * room - total;
+      double inner = diagonal + bend;
+      double bySupply = weight * full * room * (1 + bend) * perMost;
+      double slope = inner - bySupply * SurfaceWater.shareSlope(total * perMost);
       low = miss > 0 ? total : low;
       high = miss < 0 ? total : high;
-      double next = total + miss / slope;
+      double next = total + miss * inner / slope;
       if (!(Math.abs(next - total) > SUPPLY_ACCURACY * most)) {
-        return next / most;
+        memory.fedAbout = next;
+        return next * perMost;
       }
       total = next >= low && next <= high ? next : 0.5 * (low + high);
     }
@@ -209,16 +215,24 @@ final class MoistStage {
       SurfaceFlux flux) {
     double wet = vapour.evaporation();
     double weight = memory.weight;
-    double share = wet > 0 ? water.wetness(memory.water) : 1;
-    double bend = wet > 0 ? wet * water.wetnessSlope(memory.water) : 0;
-    double gain = memory.lasting * memory.fed * water.logSlopeAt(temperature) - boiledSlope;
-    double heldSlope =
-        weight * (gain - share * vapour.evaporationSlope()) / (memory.diagonal + weight * bend);
+    double share = memory.share;
+    double bend = memory.bend;
+    double fedAtOnce = memory.lasting * memory.fed * water.logSlopeAt(temperature);
+    double gain = fedAtOnce - boiledSlope - share * vapour.evaporationSlope();
+    double heldSlope = weight * gain / (memory.diagonal + weight * bend);
     double perWater = wet == 0 ? 0 : vapour.heatFlux() / wet;
     double shareSlope = bend * heldSlope;
+    double evaporatedSlope = share * vapour.evaporationSlope() + shareSlope + boiledSlope;
+    boolean over = memory.dripped > 0;
+    memory.waterSlope = heldSlope;
+    memory.evaporatedSlope = evaporatedSlope;
+    memory.drippedSlope = over ? heldSlope / water.runOffTime() : 0;
+    memory.fedSlope = weight > 0 ? evaporatedSlope + heldSlope / weight : fedAtOnce;
+    if (over) {
+      memory.fedSlope = 0;
+    }
     flux.addHeat(share * vapour.heatFlux(), share * vapour.slope() + perWater * shareSlope);
-    flux.addEvaporation(
-        memory.evaporated, share * vapour.evaporationSlope() + shareSlope + boiledSlope);
+    flux.addEvaporation(memory.evaporated, evaporatedSlope);
   }
 
   private static boolean isOver(SurfaceWater water, double base, double demand) {
