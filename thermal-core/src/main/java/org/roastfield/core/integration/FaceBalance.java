@@ -166,12 +166,12 @@ final class FaceBalance {
       double change = -excess / (kappa * flux.slope() - give);
       evaporated[f] = flux.evaporation() + change * flux.evaporationSlope();
       if (isSettled(temperature, change, flux.slope(), excess, give)) {
-        boolean beyond =
-            Math.abs(flux.slope()) > STEEP && !laws.hasValue(f, time, temperature + change);
+        boolean steep = Math.abs(flux.slope()) > STEEP;
+        boolean beyond = steep && !laws.hasValue(f, time, temperature + change);
         double kept = beyond ? 0 : change;
         face[f] = temperature + kept;
         phi[f] = material.kirchhoff() + kept * material.kirchhoffSlope();
-        laws.remember(f, time, beyond ? Double.NaN : kept, face, evaporated);
+        laws.remember(f, time, steep ? Double.NaN : kept, face, evaporated);
         return true;
       }
       double next = advanceFace(f, time, temperature, change, Math.abs(excess), linked);
