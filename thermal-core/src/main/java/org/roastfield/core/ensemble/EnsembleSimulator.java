@@ -159,6 +159,31 @@ public final class EnsembleSimulator {
       Executor executor,
       int workers,
       Cancellation cancellation) {
+    return ofEach(template, members, points, member -> cooks, executor, workers, cancellation);
+  }
+
+  /**
+   * The same where each member has a way of its own from its point to its cook, in the calling
+   * thread or {@link #on} another.
+   *
+   * @param cooks what builds the cook of a member at a point
+   */
+  public EnsembleSensitivities sensitivitiesOfEach(
+      Cook template,
+      int members,
+      IntFunction<ParameterPoint> points,
+      IntFunction<Function<ParameterPoint, Cook>> cooks) {
+    return ofEach(template, members, points, cooks, usual, usualWorkers, new Cancellation());
+  }
+
+  private EnsembleSensitivities ofEach(
+      Cook template,
+      int members,
+      IntFunction<ParameterPoint> points,
+      IntFunction<Function<ParameterPoint, Cook>> cooks,
+      Executor executor,
+      int workers,
+      Cancellation cancellation) {
     Check.inRange("members", members, 1, Integer.MAX_VALUE);
     int parameters = points.apply(0).size();
     MemberRecord record = record(template, members);
@@ -302,17 +327,18 @@ public final class EnsembleSimulator {
   private static final class Varied extends Queue {
 
     private final IntFunction<ParameterPoint> points;
-    private final Function<ParameterPoint, Cook> cooks;
+    private final IntFunction<Function<ParameterPoint, Cook>> cooks;
     private final int parameters;
 
     Varied(
         int members,
         int stages,
         IntFunction<ParameterPoint> points,
-        Function<ParameterPoint, Cook> cooks,
+        IntFunction<Function<ParameterPoint, Cook>> cooks,
         int parameters,
         Cancellation cancellation) {
-      super(members, stages, member -> cooks.apply(points.apply(member)), cancellation);
+      super(
+          members, stages, member -> cooks.apply(member).apply(points.apply(member)), cancellation);
       this.points = points;
       this.cooks = cooks;
       this.parameters = parameters;
@@ -330,7 +356,7 @@ public final class EnsembleSimulator {
                 + " has "
                 + point.size());
       }
-      return CookVariations.around(point, built, cooks);
+      return CookVariations.around(point, built, cooks.apply(member));
     }
   }
 }

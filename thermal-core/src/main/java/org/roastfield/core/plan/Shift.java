@@ -4,8 +4,7 @@ import org.roastfield.core.ensemble.EnsembleSensitivities;
 
 /**
  * How a change moves a cook that goes by the rule of a plan, from derivatives by the change at the
- * same reading and by the reading, eq. (99). Of the first member; coordinate 0 is the change and 1
- * the reading.
+ * same reading and by the reading, eq. (99). Coordinate 0 is the change and 1 the reading.
  */
 final class Shift {
 
@@ -19,16 +18,26 @@ final class Shift {
   private static final double NEAR_ENOUGH = 1e-6;
 
   private final EnsembleSensitivities by;
+  private final int member;
   private final Course course;
   private final Plan plan;
   private final double before;
   private final double amount;
 
   /**
+   * @param by derivatives of some members
+   * @param member of them
    * @param before when it is pulled without the change [s]
    * @param amount of the change
    */
-  Shift(EnsembleSensitivities by, Course course, Plan plan, double before, double amount) {
+  Shift(
+      EnsembleSensitivities by,
+      int member,
+      Course course,
+      Plan plan,
+      double before,
+      double amount) {
+    this.member = member;
     this.before = before;
     this.by = by;
     this.course = course;
@@ -82,7 +91,8 @@ final class Shift {
   private double above(double higher) {
     double pull = shift(course.pull, higher);
     double near = shift(course.near, higher);
-    double half = by.result().stageEnd(0, course.pull) - by.result().stageEnd(0, course.near);
+    double half =
+        by.result().stageEnd(member, course.pull) - by.result().stageEnd(member, course.near);
     double without = half - 0.5 * (pull - near);
     double faster = Plan.AHEAD / (without + pull - near) - Plan.AHEAD / without;
     double target = plan.pull().target(before + pull) - plan.pull().target(before);
@@ -95,7 +105,7 @@ final class Shift {
   }
 
   private double end(int stage, int coordinate) {
-    return by.stageEnd(0, stage, coordinate);
+    return by.stageEnd(member, stage, coordinate);
   }
 
   /** Derivative of when it could have rested. */
@@ -107,9 +117,9 @@ final class Shift {
   private double peak(int coordinate) {
     int hottest = 0;
     for (int stage = 1; stage <= course.hold; stage++) {
-      boolean hotter = by.result().corePeak(0, stage) > by.result().corePeak(0, hottest);
+      boolean hotter = by.result().corePeak(member, stage) > by.result().corePeak(member, hottest);
       hottest = hotter ? stage : hottest;
     }
-    return by.corePeak(0, hottest, coordinate);
+    return by.corePeak(member, hottest, coordinate);
   }
 }

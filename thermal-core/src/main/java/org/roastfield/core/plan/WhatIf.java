@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.ensemble.EnsembleSensitivities;
@@ -24,6 +25,9 @@ public final class WhatIf {
 
   /** Draws that are differentiated. */
   private static final int DIFFERENTIATED = 20;
+
+  /** How often, each time at half of the change that the last found. */
+  private static final int PASSES = 2;
 
   /**
    * Share of draws that must have derivatives: those that have none, since they hardly get to the
@@ -100,33 +104,56 @@ public final class WhatIf {
     ParameterPoint half =
         ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount)).with(READING, 0, 1);
     Course course = new Course(request.cook().roles(), false);
+    int size = draws.size();
+    double[] readings = new double[size];
+    double[] before = new double[size];
+    double[] halfway = new double[size];
+    for (int i = 0; i < size; i++) {
+      readings[i] = draws.readingOf(i, plan.pull());
+      before[i] = draws.timeAt(i, readings[i]);
+      halfway[i] = readings[i];
+    }
     List<Effect> effects = new ArrayList<>();
-    for (int i = 0; i < draws.size(); i++) {
-      ParameterPoint own = draws.point(i);
-      double reading = draws.readingOf(i, plan.pull());
-      double before = draws.timeAt(i, reading);
-      double halfway = reading;
-      for (int pass = 0; pass < 2; pass++) {
-        double base = halfway;
-        Function<ParameterPoint, Cook> cook =
-            at -> cook(course, plan, base + at.value(READING), change.apply(at.value(AMOUNT)), own);
-        EnsembleSensitivities by = simulator.sensitivities(cook.apply(half), 1, one -> half, cook);
-        if (by.result().status(0) == MemberStatus.NOT_BUILT) {
+    for (int pass = 0; pass < PASSES; pass++) {
+      EnsembleSensitivities by =
+          differentiated(size, half, cooks(course, plan, change, halfway.clone(), draws));
+      effects.clear();
+      for (int i = 0; i < size; i++) {
+        if (by.result().status(i) == MemberStatus.NOT_BUILT) {
           return few(request, plan, change.apply(amount), 0);
         }
-        if (by.result().status(0) == MemberStatus.COMPLETED) {
-          Shift shift = new Shift(by, course, plan, before, amount);
+        if (by.result().status(i) == MemberStatus.COMPLETED) {
+          Shift shift = new Shift(by, i, course, plan, before[i], amount);
           double higher = shift.higher();
-          halfway = Double.isNaN(higher) ? reading : reading + 0.5 * higher;
-          if (pass == 1 && !Double.isNaN(higher)) {
+          halfway[i] = Double.isNaN(higher) ? readings[i] : readings[i] + 0.5 * higher;
+          if (!Double.isNaN(higher)) {
             effects.add(shift.effect());
           }
         }
       }
     }
-    return effects.size() < ENOUGH * draws.size()
+    return effects.size() < ENOUGH * size
         ? few(request, plan, change.apply(amount), 0)
         : middle(effects);
+  }
+
+  /** Each draw's cook at an amount of the change and a reading over its own. */
+  private static IntFunction<Function<ParameterPoint, Cook>> cooks(
+      Course course,
+      Plan plan,
+      DoubleFunction<PlannedCook> change,
+      double[] readings,
+      Draws draws) {
+    return i ->
+        at -> {
+          PlannedCook changed = change.apply(at.value(AMOUNT));
+          return cook(course, plan, readings[i] + at.value(READING), changed, draws.point(i));
+        };
+  }
+
+  private EnsembleSensitivities differentiated(
+      int size, ParameterPoint at, IntFunction<Function<ParameterPoint, Cook>> cooks) {
+    return simulator.sensitivitiesOfEach(cooks.apply(0).apply(at), size, i -> at, cooks);
   }
 
   private static PlannedCook asStated(PlannedCook cook) {
