@@ -4,49 +4,54 @@ import org.roastfield.core.grid.Grid;
 import org.roastfield.core.material.Moisture;
 
 /**
- * Water that heat presses out of a cut and that a face does not take, eq. (98): read off the steps
- * of a computed cook, to which it gives nothing back.
+ * Water that heat presses out of a cut and that a face does not take, eqs. (98) and (100): read off
+ * the steps of a computed cook, to which it gives nothing back.
  *
- * <p>A moment is the number of a step and a share of it, in (step, step + 1]. The most drip is
- * looked for at the ends of the steps, and between these beside the one that has it.
+ * <p>What drains lags behind what is set free by the same time everywhere, so that the means over
+ * the volume obey one equation. Steps are cut into pieces no longer than that time, and into shorter
+ * ones beside the most drip; in each, what is set free is the parabola through its start, middle and
+ * end, and drip is looked at in the middle and at the end.
  */
 public final class PressedWater {
 
-  /** In how many parts the steps beside the most drip are looked at. */
-  private static final int PARTS = 8;
+  /** Into how many times as many pieces steps are cut beside the most drip. */
+  private static final int FINER = 8;
 
-  private static final double STALE = -1;
+  private static final int NOWHERE = -2;
 
   private final Trajectory plain;
   private final Moisture moisture;
   private final double depth;
+  private final double drainTime;
   private final int face;
   private final int first;
   private final double[] hottest;
 
-  /**
-   * By the hottest so far, in a cubic metre of the raw food [kg/m³]; {@link #STALE} to be asked.
-   */
+  /** By the hottest so far, in a cubic metre of the raw food [kg/m³]. */
   private final double[] pressed;
 
-  /** Moments at which each cell was hottest so far, and as it was at the most drip. */
-  private final double[] hottestAt;
+  /** Set free by the end of the last piece [kg/m²]. */
+  private double free;
 
-  private final double[] counted;
   private double most;
-  private double mostAt;
+  private int mostStep = NOWHERE;
+
+  /** Number of half pieces up to the most drip. */
+  private int mostAt;
+
+  /** The step beside which pieces are shorter. */
+  private int near = NOWHERE;
 
   private PressedWater(
       Trajectory plain, Moisture moisture, double depth, int face, int first, int cells) {
     this.plain = plain;
     this.moisture = moisture;
     this.depth = depth;
+    this.drainTime = moisture.holding().orElseThrow().drainTime();
     this.face = face;
     this.first = first;
     hottest = new double[cells];
     pressed = new double[cells];
-    hottestAt = new double[cells];
-    counted = new double[cells];
   }
 
   /**
@@ -74,67 +79,81 @@ public final class PressedWater {
   }
 
   private void search() {
-    for (int step = 0; step < plain.steps(); step++) {
-      look(step + 1);
+    double atTheEnd = go(plain, Integer.MAX_VALUE);
+    if (atTheEnd < most) {
+      near = mostStep;
+      most = 0;
+      go(plain, Integer.MAX_VALUE);
     }
-    int near = (int) mostAt;
-    if (near == 0) {
-      return;
-    }
+  }
+
+  /** The same moments of steps that were moved, each cell where it was hottest. */
+  private double moved(Trajectory trajectory) {
+    return go(trajectory, mostAt);
+  }
+
+  /** Drip after a number of half pieces; at the end if there are fewer. */
+  private double go(Trajectory trajectory, int halves) {
     java.util.Arrays.fill(hottest, 0);
-    for (int step = 0; step < near - 1; step++) {
-      heat(step + 1);
-    }
-    int last = Math.min(near + 1, plain.steps());
-    for (int k = 1; k <= (last - near + 1) * PARTS; k++) {
-      look(near - 1 + (double) k / PARTS);
-    }
-  }
-
-  private void look(double moment) {
-    heat(moment);
-    double drip = pressedOut() - drawn(plain, moment);
-    if (drip > most) {
-      most = drip;
-      mostAt = moment;
-      System.arraycopy(hottestAt, 0, counted, 0, counted.length);
-    }
-  }
-
-  private void heat(double moment) {
-    for (int i = 0; i < hottest.length; i++) {
-      double temperature = temperature(plain, moment, i);
-      if (temperature > hottest[i]) {
-        hottest[i] = temperature;
-        hottestAt[i] = moment;
-        pressed[i] = STALE;
+    free = 0;
+    double drained = 0;
+    double drip = 0;
+    int at = 0;
+    for (int step = 0; step < plain.steps(); step++) {
+      int pieces = pieces(step);
+      double length = (trajectory.stepEnd(step) - trajectory.stepStart(step)) / pieces;
+      for (int k = 0; k < pieces; k++) {
+        double before = free;
+        double middle = freed(trajectory, step, (k + 0.5) / pieces);
+        free = freed(trajectory, step, (k + 1.0) / pieces);
+        double atStart = drained;
+        for (double share = 0.5; share <= 1; share += 0.5) {
+          if (at == halves) {
+            return drip;
+          }
+          drained = drained(atStart, length, share, before, middle);
+          drip = drained - trajectory.drawn(step, face, (k + share) / pieces);
+          keep(step, ++at, drip);
+        }
       }
     }
+    return drip;
   }
 
-  private double moved(Trajectory trajectory) {
-    if (mostAt == 0) {
-      return 0;
+  private int pieces(int step) {
+    int pieces = 1 + (int) ((plain.stepEnd(step) - plain.stepStart(step)) / drainTime);
+    return Math.abs(step - near) <= 1 ? FINER * pieces : pieces;
+  }
+
+  private void keep(int step, int halves, double drip) {
+    if (drip > most) {
+      most = drip;
+      mostStep = step;
+      mostAt = halves;
     }
+  }
+
+  /** Eq. (100) from the start of a piece to a share of it. */
+  private double drained(double atStart, double length, double share, double before, double middle) {
+    double lags = share * length / drainTime;
+    double phi1 = (1 - StrictMath.exp(-lags)) / lags;
+    double phi2 = (1 - phi1) / lags;
+    double phi3 = (0.5 - phi2) / lags;
+    double slope = share * (4 * middle - 3 * before - free);
+    double bend = share * share * 2 * (before - 2 * middle + free);
+    return atStart + lags * (phi1 * (before - atStart) + phi2 * slope + 2 * phi3 * bend);
+  }
+
+  /** Set free by a moment of a step, or before it [kg/m²]. */
+  private double freed(Trajectory trajectory, int step, double share) {
     for (int i = 0; i < hottest.length; i++) {
-      hottest[i] = temperature(trajectory, counted[i], i);
-      pressed[i] = STALE;
+      double temperature = plain.cellIn(step, first + i, share);
+      if (temperature > hottest[i]) {
+        hottest[i] = temperature;
+        pressed[i] = moisture.pressedOut(trajectory.cellIn(step, first + i, share));
+      }
     }
-    return pressedOut() - drawn(trajectory, mostAt);
-  }
-
-  private double temperature(Trajectory trajectory, double moment, int i) {
-    int step = step(moment);
-    return trajectory.cellIn(step, first + i, moment - step);
-  }
-
-  private double drawn(Trajectory trajectory, double moment) {
-    int step = step(moment);
-    return trajectory.drawn(step, face, moment - step);
-  }
-
-  private static int step(double moment) {
-    return (int) Math.ceil(moment) - 1;
+    return pressedOut();
   }
 
   /** Mean over the volume behind the face. */
@@ -143,9 +162,6 @@ public final class PressedWater {
     double sum = 0;
     double volume = 0;
     for (int i = 0; i < hottest.length; i++) {
-      if (pressed[i] == STALE) {
-        pressed[i] = moisture.pressedOut(hottest[i]);
-      }
       sum += grid.volume(first + i) * pressed[i];
       volume += grid.volume(first + i);
     }

@@ -43,8 +43,11 @@ class CookModelTest {
   /** Of the largest derivative of a trace, or of a number; 2e-3 was measured. */
   private static final double ALLOWED = 4e-3;
 
-  /** Of a number that is read at the ends of steps, which whole cooks choose anew. */
+  /** Of a number that is read off the steps, which whole cooks choose anew. */
   private static final double AT_STEPS = 1e-2;
+
+  /** That number drowns sooner: by how much wider its differences are. */
+  private static final int WIDER = 4;
 
   private static final Signal AIR = Signal.constant(Temperatures.celsius(30));
 
@@ -139,14 +142,20 @@ class CookModelTest {
     assertEquals(0, distance(plain, predicted, 0, rows), 0.0);
     for (int p = 0; p < z.length; p++) {
       double half = STEP * PARAMETERS.get(p).spread();
-      double[] above = at(model, z, p, half);
-      double[] below = at(model, z, p, -half);
-      double[] quotient = new double[rows];
-      for (int i = 0; i < rows; i++) {
-        quotient[i] = (above[i] - below[i]) / (2 * half);
-      }
+      double[] quotient = quotient(model, z, p, half);
+      quotient[rows - 2] = quotient(model, z, p, WIDER * half)[rows - 2];
       check(PARAMETERS.get(p).id(), derivatives[p], quotient);
     }
+  }
+
+  private static double[] quotient(CookModel model, double[] z, int p, double half) {
+    double[] above = at(model, z, p, half);
+    double[] below = at(model, z, p, -half);
+    double[] quotient = new double[above.length];
+    for (int i = 0; i < quotient.length; i++) {
+      quotient[i] = (above[i] - below[i]) / (2 * half);
+    }
+    return quotient;
   }
 
   private static double[] at(CookModel model, double[] z, int p, double by) {

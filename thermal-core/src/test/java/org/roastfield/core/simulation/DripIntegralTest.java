@@ -27,9 +27,9 @@ import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.core.units.Temperatures;
 
 /**
- * Drip against an integral of its own over depth and time, eq. (98): temperatures read between the
- * cells at places of Gauss's rule, the curve of (69) written out, and what the face draws out of
- * the cut by its laws alone.
+ * Drip against an integral of its own over depth and time, eqs. (98) and (100): temperatures read
+ * between the cells at places of Gauss's rule, the curve of (69) written out, and what the face
+ * draws out of the cut by its laws alone.
  */
 class DripIntegralTest {
 
@@ -145,6 +145,8 @@ class DripIntegralTest {
     double depth = shape.volumePerArea() * cook.cut().material().moisture().content();
     double most = 0;
     double before = 0;
+    double freeBefore = 0;
+    double drained = 0;
     for (FaceSums.Drawn drawn : integral.upper().drawn()) {
       double start = integral.trajectory().stepStart(drawn.step());
       for (int k = 1; k <= TIMES; k++) {
@@ -156,12 +158,27 @@ class DripIntegralTest {
           hottest[i] = Math.max(hottest[i], now);
           mean += volumes.get(i) / whole * pressed(hottest[i]);
         }
+        double piece = (drawn.time() - start) / TIMES;
+        drained = drained(drained, freeBefore, depth * mean, piece);
+        freeBefore = depth * mean;
         double taken = before + share * (drawn.amount() - before);
-        most = Math.max(most, depth * mean - (counting ? taken : 0));
+        most = Math.max(most, drained - (counting ? taken : 0));
       }
       before = drawn.amount();
     }
     return most;
+  }
+
+  /** The lag of (100), five minutes, by small steps of the rule of trapezia. */
+  private static double drained(double drained, double free, double freeAfter, double seconds) {
+    int pieces = 1 + (int) seconds;
+    double step = seconds / pieces / 300 / 2;
+    double now = drained;
+    for (int i = 0; i < pieces; i++) {
+      double middle = free + (freeAfter - free) * (i + 0.5) / pieces;
+      now = ((1 - step) * now + 2 * step * middle) / (1 + step);
+    }
+    return now;
   }
 
   /** Share of the water: 0.345 of lean meat with 0.72, by eq. (69). */
