@@ -8,9 +8,9 @@ import org.roastfield.core.material.Moisture;
  * the steps of a computed cook, to which it gives nothing back.
  *
  * <p>What drains lags behind what is set free by the same time everywhere, so that the means over
- * the volume obey one equation. Steps are cut into pieces no longer than that time, and into shorter
- * ones beside the most drip; in each, what is set free is the parabola through its start, middle and
- * end, and drip is looked at in the middle and at the end.
+ * the volume obey one equation. Steps are cut into pieces no longer than that time, and into
+ * shorter ones beside the most drip; in each, what is set free is the parabola through its start,
+ * middle and end, and drip is looked at in the middle and at the end.
  */
 public final class PressedWater {
 
@@ -134,7 +134,8 @@ public final class PressedWater {
   }
 
   /** Eq. (100) from the start of a piece to a share of it. */
-  private double drained(double atStart, double length, double share, double before, double middle) {
+  private double drained(
+      double atStart, double length, double share, double before, double middle) {
     double lags = share * length / drainTime;
     double phi1 = (1 - StrictMath.exp(-lags)) / lags;
     double phi2 = (1 - phi1) / lags;

@@ -29,7 +29,7 @@ public record Juice(double evaporated, double dripped) {
   /** Source of {@link #DRIP_STATUS}, in words. */
   public static final String DRIP_SOURCE =
       "water-holding curve of lean beef as roasting models have it, its constants from memory: not"
-          + " checked against the papers";
+          + " checked against the papers; it drains 5 min late, by measured losses of chicken";
 
   /** Of a body without ends: its mass is that behind each square metre of face. */
   public static Juice of(SimulationResult result) {

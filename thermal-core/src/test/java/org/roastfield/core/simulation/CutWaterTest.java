@@ -21,6 +21,8 @@ import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.material.Material;
 import org.roastfield.core.material.Materials;
+import org.roastfield.core.material.Moisture;
+import org.roastfield.core.material.WaterHolding;
 import org.roastfield.core.shape.Compact;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Shape;
@@ -129,6 +131,26 @@ class CutWaterTest {
         new Case(Cylinder.ofRadius(0.02), "pork loin", 98, 10, 0, 6).run().water().upper();
     assertTrue(account.evaporated() <= 0);
     assertEquals(0.345 / 0.72 * account.stock(), account.pressedOut(), 0.01 * account.stock());
+  }
+
+  /** A slower lag drips less in the same time; a lag of a second drips as if there were none. */
+  @Example
+  void slowerDrainage_dripsLess() {
+    SimulationResult result = new Case(Cylinder.ofRadius(0.03), "pork loin", 98, 10, 0, 1.2).run();
+    double[] drips = new double[4];
+    double[] times = {1, 150, 300, 3600};
+    for (int i = 0; i < times.length; i++) {
+      drips[i] = drained(result, times[i]).pressedOut();
+      assertTrue(i == 0 || drips[i] < 0.97 * drips[i - 1], "drip after a lag of " + times[i]);
+    }
+    double free = drips[0];
+    assertEquals(free, drained(result, 1e-3).pressedOut(), 1e-3 * free);
+    assertEquals(drips[2], result.water().upper().pressedOut(), 0);
+  }
+
+  private static WaterAccount drained(SimulationResult result, double seconds) {
+    Moisture moisture = result.cook().cut().material().moisture();
+    return result.water(moisture.held(WaterHolding.BEEF.draining(seconds))).upper();
   }
 
   /** Nothing is pressed out of vegetables. */
