@@ -112,8 +112,8 @@ final class FaceStages {
     return laws[face] != null && near[face].isInside();
   }
 
-  /** Before the faces are balanced where conditions jump; returns whether fronts have a place. */
-  boolean beginRestart(State state) {
+  /** Before the faces are balanced where conditions jump. */
+  void beginRestart(State state) {
     CarriedFaces carried = state.carried;
     for (int f = 0; f < near.length; f++) {
       RememberingLaw law = laws[f];
@@ -135,13 +135,10 @@ final class FaceStages {
         memory[f].fedBase = carried.fed[f];
         memory[f].fedAbout = 0;
         memory[f].mostFed = carried.mostFed[f];
-        if (!near[f].place(law.crustThickness(carried.water[f]))) {
-          return false;
-        }
+        near[f].place(law.crustThickness(carried.water[f]));
         near[f].fixed(state.temperature);
       }
     }
-    return true;
   }
 
   /** After the faces were balanced where conditions jump. */
@@ -175,10 +172,10 @@ final class FaceStages {
     }
   }
 
-  /** Bases of a stage and first places of the fronts; returns whether they have one. */
-  boolean beginStage(State from, int stage, double step) {
+  /** Bases of a stage and first places of the fronts. */
+  void beginStage(State from, int stage, double step) {
     if (!active) {
-      return true;
+      return;
     }
     double[] base = Esdirk4.baseWeights(stage);
     double[] guess = Esdirk4.guessWeights(stage);
@@ -205,11 +202,8 @@ final class FaceStages {
       memory[f].fedBase = fedBase;
       memory[f].fedAbout = fedBase + feeding;
       memory[f].mostFed = from.carried.mostFed[f];
-      if (!near[f].place(law.crustThickness(expected))) {
-        return false;
-      }
+      near[f].place(law.crustThickness(expected));
     }
-    return true;
   }
 
   /** Responses of the cells to boiling below the faces, in a stage of weight λ. */

@@ -332,9 +332,7 @@ final class FrontSlopes {
       double rateWeight,
       double at,
       double[] numbers) {
-    if (!near.place(crust)) {
-      throw new IllegalStateException("a crust of " + crust + " m had no place for derivatives");
-    }
+    near.place(crust);
     near.fixed(cells);
     near.warm(warmer);
     memory.weight = rateWeight;

@@ -7,7 +7,8 @@ import org.roastfield.core.surface.Beneath;
 /**
  * Front of boiling below one face in a stage, eq. (47). Between two neighbours, face or middles of
  * cells, its temperature is on their straight line less what a kink there rises above it, and what
- * boiling takes is shared among them as the lever of its place. Scratch memory of one integration.
+ * boiling takes is shared among them as the lever of its place. Beyond the middle of the last cell
+ * boiling ends with what is left of it, eq. (101). Scratch memory of one integration.
  *
  * <p>Symbols: T = T̂ + X + Δφ · response + κ q · sink for each cell, q heat that boiling takes
  * inside.
@@ -32,6 +33,7 @@ final class NearFace implements Beneath {
   private double share;
   private double gap;
   private double thickness;
+  private double left;
   private double known;
   private double own;
   private double cooling;
@@ -64,33 +66,29 @@ final class NearFace implements Beneath {
     conductivity = of.conductivity() * of.kirchhoffSlope(BOILING);
   }
 
-  /**
-   * Places the front; thicker crusts than the body is deep have no place.
-   *
-   * @return whether there is one
-   */
-  boolean place(double thickness) {
+  /** Places the front, wherever its crust ends, or beyond the body where all of it is dry. */
+  void place(double thickness) {
     this.thickness = thickness;
     double place = thickness / length;
     int i = 0;
     while (i < cells && relativeDepth[i] < place) {
       i++;
     }
-    if (i == cells) {
-      return false;
-    }
-    outer = i - 1;
-    double before = i == 0 ? 0 : relativeDepth[i - 1];
-    gap = relativeDepth[i] - before;
-    share = (place - before) / gap;
-    return true;
+    boolean last = i == cells;
+    left = last ? Math.max(0, (1 - place) / (1 - relativeDepth[cells - 1])) : 1;
+    outer = last ? cells - 2 : i - 1;
+    double before = outer < 0 ? 0 : relativeDepth[outer];
+    gap = relativeDepth[outer + 1] - before;
+    share = last ? 1 : (place - before) / gap;
   }
 
-  /**
-   * Distance of the front from the nearer of its neighbours, where its equations have a kink [m].
-   */
+  /** Distance of the front from the nearest place where its equations have a kink [m]. */
   double clearance() {
-    return Math.min(share, 1 - share) * gap * length;
+    if (left == 1) {
+      return Math.min(share, 1 - share) * gap * length;
+    }
+    double beyond = thickness - relativeDepth[cells - 1] * length;
+    return Math.min(beyond, Math.abs(length - thickness));
   }
 
   /** Whether boiling takes heat from cells. */
@@ -110,7 +108,7 @@ final class NearFace implements Beneath {
 
   /** Adds the change of {@link #addShares} with the front's ξ. */
   void addShareSlopes(double amount, double[] target) {
-    if (outer >= 0) {
+    if (outer >= 0 && left == 1) {
       target[start + step * outer] -= amount / gap;
       target[start + step * (outer + 1)] += amount / gap;
     }
@@ -158,8 +156,10 @@ final class NearFace implements Beneath {
     return outer < 0 ? inner : inner + (1 - share) * values[start + step * outer];
   }
 
+  /** Infinite where nothing is left to boil. */
   private double kink() {
-    return share * (1 - share) * gap * length / conductivity;
+    double ending = (1 / left - 1) * (1 - relativeDepth[cells - 1]);
+    return (share * (1 - share) * gap + ending) * length / conductivity;
   }
 
   private double inside() {

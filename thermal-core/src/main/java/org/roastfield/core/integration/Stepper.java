@@ -182,9 +182,7 @@ final class Stepper {
   }
 
   private boolean balanceNow(State state) {
-    if (!carried.beginRestart(state)) {
-      return false;
-    }
+    carried.beginRestart(state);
     links.sinkGains(carried, false);
     balance.begin();
     boolean balanced = balance.solve(state.time, state.face, state.flow, state.evaporation);
@@ -206,9 +204,7 @@ final class Stepper {
     firstStage(from, step);
     for (int stage = 1; stage < Esdirk4.STAGES; stage++) {
       StageRows.base(stage, n, base, from.enthalpy, increments);
-      if (!carried.beginStage(from, stage, step)) {
-        return false;
-      }
+      carried.beginStage(from, stage, step);
       double time = from.time + Esdirk4.c(stage) * step;
       if (!solveStage(from, stage, time, lambda, step)) {
         return false;

@@ -9,5 +9,7 @@ public enum FailureReason {
   /** The step had to be made smaller than round-off allows. */
   STEP_TOO_SMALL,
   /** No face temperature balances the laws of a face. */
-  FACE_UNBALANCED
+  FACE_UNBALANCED,
+  /** A moist face came to where vapour over ice would be asked for. */
+  FACE_FREEZES
 }

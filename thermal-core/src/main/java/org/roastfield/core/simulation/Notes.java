@@ -135,7 +135,7 @@ final class Notes {
         "%.1f kg/m² of water left a face, as vapour and drip, of %.1f kg/m² in the cut behind it and on it. %s",
         account.evaporated() + account.dripped(),
         account.stock() + account.poured(),
-        account.left() >= held ? THICK_CRUST : GIVEN_WETNESS);
+        account.left() >= held - ROUND_OFF * account.stock() ? THICK_CRUST : GIVEN_WETNESS);
     return true;
   }
 

@@ -167,6 +167,13 @@ public final class SimulationResult {
     return integration.now(integration.reading(Probe.CORE));
   }
 
+  double coldestFaceNow() {
+    double lower = -cook.cut().shape().halfThickness();
+    return Math.min(
+        integration.now(integration.reading(Probe.SURFACE)),
+        integration.now(integration.readingAt(lower)));
+  }
+
   /** Heat of the whole cook. */
   public EnergyBalance energy() {
     return new EnergyBalance(

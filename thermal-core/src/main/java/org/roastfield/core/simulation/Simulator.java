@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
@@ -19,6 +20,9 @@ import org.roastfield.core.units.Temperatures;
 
 /** Computes cooks. Immutable and stateless: one simulator serves any number of threads. */
 public final class Simulator {
+
+  /** Below it a moist face comes to where vapour over ice would be asked for [K]. */
+  private static final double FREEZING = SaturationPressure.LOWEST + 1;
 
   private final Settings settings;
 
@@ -159,15 +163,26 @@ public final class Simulator {
               where + ": the step fell below round-off",
               "look for a surface law that is not continuous in surface temperature or time",
               partial);
-      case FACE_UNBALANCED ->
-          new Outcome.Failed(
-              FailureReason.FACE_UNBALANCED,
-              stage.name(),
-              partial.endTime(),
-              where + ": no surface temperature balances the laws of the face",
-              "look for a surface law whose flux rises with surface temperature or has no value"
-                  + " there",
-              partial);
+      case FACE_UNBALANCED -> unbalanced(partial, stage, where);
     };
+  }
+
+  private static Outcome.Failed unbalanced(SimulationResult partial, Stage stage, String where) {
+    return partial.coldestFaceNow() < FREEZING
+        ? new Outcome.Failed(
+            FailureReason.FACE_FREEZES,
+            stage.name(),
+            partial.endTime(),
+            where + ": a face freezes",
+            "warm the surroundings or what touches the cut: frozen food is out of range",
+            partial)
+        : new Outcome.Failed(
+            FailureReason.FACE_UNBALANCED,
+            stage.name(),
+            partial.endTime(),
+            where + ": no surface temperature balances the laws of the face",
+            "look for a surface law whose flux rises with surface temperature or has no value"
+                + " there",
+            partial);
   }
 }

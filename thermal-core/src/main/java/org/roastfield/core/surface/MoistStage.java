@@ -224,13 +224,12 @@ final class MoistStage {
     double shareSlope = bend * heldSlope;
     double evaporatedSlope = share * vapour.evaporationSlope() + shareSlope + boiledSlope;
     boolean over = memory.dripped > 0;
+    boolean unfed = over || memory.fed == 0;
     memory.waterSlope = heldSlope;
     memory.evaporatedSlope = evaporatedSlope;
     memory.drippedSlope = over ? heldSlope / water.runOffTime() : 0;
-    memory.fedSlope = weight > 0 ? evaporatedSlope + heldSlope / weight : fedAtOnce;
-    if (over) {
-      memory.fedSlope = 0;
-    }
+    memory.fedSlope =
+        unfed ? 0 : weight > 0 ? evaporatedSlope + heldSlope / weight : fedAtOnce;
     flux.addHeat(share * vapour.heatFlux(), share * vapour.slope() + perWater * shareSlope);
     flux.addEvaporation(memory.evaporated, evaporatedSlope);
   }

@@ -72,25 +72,12 @@ class AnyCookPropertiesTest {
 
   @Property(tries = 300)
   void anyCook_conservesHeatAndWater(@ForAll("cooks") Cook cook) {
-    SimulationResult result = asFarAsItGoes(cook);
+    SimulationResult result = Bodies.run(Settings.withDefaults(), cook);
     double heat = result.energy().residual();
     double most = ROUND_OFF * result.energy().turnover() + heldPerKelvin(cook) * LAST_PLACE;
     assertTrue(Math.abs(heat) <= most, () -> heat + " J/m² were lost, more than " + most);
     assertWater(result.upperFaceWater().stream().toList());
     assertWater(result.lowerFaceWater().stream().toList());
-  }
-
-  /**
-   * A cook, or what there is of it where no temperature of a face balances its laws, which one draw
-   * in some hundreds comes to; it is an outcome with advice, and accounts hold up to there.
-   */
-  private static SimulationResult asFarAsItGoes(Cook cook) {
-    Outcome outcome = Simulator.with(Settings.withDefaults()).run(cook);
-    boolean completed = outcome instanceof Outcome.Completed;
-    Statistics.label("completed")
-        .collect(completed)
-        .coverage(coverage -> coverage.check(true).percentage(share -> share > 98));
-    return outcome instanceof Outcome.Failed failed ? failed.partial() : outcome.orElseThrow();
   }
 
   /** Heat that a square metre of face holds in each kelvin of the cut [J/(m²·K)]. */
@@ -124,7 +111,7 @@ class AnyCookPropertiesTest {
 
   @Property(tries = 100)
   void anyCook_keepsFacesThatHoldWaterBelowBoiling(@ForAll("cooks") Cook cook) {
-    SimulationResult result = asFarAsItGoes(cook);
+    SimulationResult result = Bodies.run(Settings.withDefaults(), cook);
     if (result.upperFaceWater().isEmpty()) {
       return;
     }

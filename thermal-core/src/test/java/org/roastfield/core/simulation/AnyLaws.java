@@ -122,7 +122,7 @@ final class AnyLaws {
     Arbitrary<Signal> metal = constant(40, 300);
     return Arbitraries.oneOf(
         Combinators.combine(uniform(20, 500), metal).as(Contact::new),
-        metal.map(Touch::ofPlate),
+        constant(60, 300).map(Touch::ofPlate),
         metal.map(Touch::ofBars));
   }
 

@@ -69,17 +69,7 @@ class CutWaterTest {
           Cook.of(
               new Cut(shape, material, Temperatures.celsius(8)),
               Stage.allRound("heat", face, StageEnd.after(hours * HOUR)));
-      Outcome outcome = Simulator.withDefaults().run(cook);
-      return outcome instanceof Outcome.Failed failed && boilsThroughout(failed.partial())
-          ? failed.partial()
-          : outcome.orElseThrow();
-    }
-
-    /**
-     * A thin cut that was heated for most of a day is at boiling to its middle: no face is left.
-     */
-    private static boolean boilsThroughout(SimulationResult partial) {
-      return partial.core().at(partial.endTime()) > Temperatures.celsius(99);
+      return Simulator.withDefaults().run(cook).orElseThrow();
     }
 
     double kept() {
@@ -112,6 +102,16 @@ class CutWaterTest {
     FaceWater face = one.run().upperFaceWater().orElseThrow();
     double share = (face.initial() + face.fed()) / one.kept();
     assertTrue(share > 0.99 && share <= 1 + ROUND_OFF, () -> "share fed " + share);
+  }
+
+  /** A thin cut that dries to its middle stops boiling there, and gets as warm as its oven. */
+  @Example
+  void thinCut_driesThrough() {
+    Case one = new Case(Slab.ofHalfThickness(0.0105), "beetroot", 129, 20, 2.87, 60);
+    SimulationResult result = one.run();
+    assertEquals(0.0105, result.upperFaceWater().orElseThrow().crust(), 1e-6);
+    assertEquals(Temperatures.celsius(129), result.coreNow(), 0.01);
+    assertTrue(Math.abs(result.energy().relativeResidual()) <= ROUND_OFF);
   }
 
   /** What a face takes of the juice does not drip: no water is counted twice. */

@@ -8,13 +8,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Cut;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.shape.Cylinder;
 import org.roastfield.core.shape.Slab;
+import org.roastfield.core.support.SampleCooks;
+import org.roastfield.core.surface.Contact;
 import org.roastfield.core.surface.Convection;
+import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.core.units.Temperatures;
@@ -197,5 +201,23 @@ class OutcomeTest {
   private static Outcome run(Settings settings, Stage... stages) {
     Cut cut = new Cut(Cylinder.ofRadius(0.03), Bodies.CONSTANT, Bodies.START);
     return Simulator.with(settings).run(Cook.of(cut, stages));
+  }
+
+  /** Vapour over ice is not known: a moist face that metal chills below -5 °C is said to freeze. */
+  @Test
+  void faceThatFreezes_isSaidTo() {
+    SurfaceLaw cold =
+        SurfaceLaw.sum(
+            new Contact(400, Signal.constant(Temperatures.celsius(-12))),
+            Evaporation.of(0.5, 6, 0.98, Signal.constant(1000), MoistAir.STANDARD_PRESSURE));
+    Cook cook =
+        Cook.of(
+            new Cut(Slab.ofThickness(0.03), SampleCooks.LOIN, Temperatures.celsius(4)),
+            Stage.allRound("on ice", cold, StageEnd.after(3600)));
+    Outcome.Failed failed =
+        assertInstanceOf(Outcome.Failed.class, Simulator.withDefaults().run(cook));
+    assertEquals(FailureReason.FACE_FREEZES, failed.reason());
+    assertTrue(failed.message().endsWith("°C: a face freezes"), failed::message);
+    assertTrue(failed.partial().endTime() > 0);
   }
 }
