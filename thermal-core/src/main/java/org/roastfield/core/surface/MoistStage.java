@@ -228,8 +228,7 @@ final class MoistStage {
     memory.waterSlope = heldSlope;
     memory.evaporatedSlope = evaporatedSlope;
     memory.drippedSlope = over ? heldSlope / water.runOffTime() : 0;
-    memory.fedSlope =
-        unfed ? 0 : weight > 0 ? evaporatedSlope + heldSlope / weight : fedAtOnce;
+    memory.fedSlope = unfed ? 0 : weight > 0 ? evaporatedSlope + heldSlope / weight : fedAtOnce;
     flux.addHeat(share * vapour.heatFlux(), share * vapour.slope() + perWater * shareSlope);
     flux.addEvaporation(memory.evaporated, evaporatedSlope);
   }

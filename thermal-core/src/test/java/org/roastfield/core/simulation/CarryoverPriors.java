@@ -6,8 +6,8 @@ import org.roastfield.core.units.Temperatures;
 /**
  * What is not known about the measured roasts of {@code datasets/reference/carryover.csv}, as
  * distributions. Written down before the model was first run on those roasts, and not altered
- * since. M_c and f_min belong to a drying law that the first runs had; they are drawn still, so that
- * all other draws stay what they were.
+ * since. M_c and f_min belong to a drying law that the first runs had; they are drawn still, so
+ * that all other draws stay what they were.
  *
  * <p><b>Oven</b>, literature: [Lowe1932] says of these tables that all meats but ham were seared at
  * 250-275 °C for 20 min and then kept at 125 °C, baked hams at 150 °C for 30 min and then at 125

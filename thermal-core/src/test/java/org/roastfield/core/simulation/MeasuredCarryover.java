@@ -17,7 +17,6 @@ import org.roastfield.core.surface.Evaporation;
 import org.roastfield.core.surface.Radiation;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
-import org.roastfield.core.units.Temperatures;
 
 /**
  * One draw of {@link CarryoverPriors} as a cook: sear, oven until the thermometer reads the
@@ -84,8 +83,7 @@ final class MeasuredCarryover {
     StageEnd pull = new StageEnd.Rises(bulb(), removed - draw.probeBias(), LONGEST_ROAST);
     return Cook.of(
         new Cut(shape, material, draw.startTemperature()),
-        Stage.allRound(
-            "sear", oven(draw.searTemperature()), StageEnd.after(draw.searDuration())),
+        Stage.allRound("sear", oven(draw.searTemperature()), StageEnd.after(draw.searDuration())),
         Stage.allRound("roast", oven(draw.ovenTemperature()), pull),
         Stage.allRound("rest", rest(), StageEnd.after(REST)));
   }
