@@ -127,7 +127,8 @@ public final class ChamberEstimate {
   private double logEvidence() {
     return -objective(mode)
         + mode.length * HALF_LOG_TWO_PI
-        + Cholesky.of(covariance).halfLogDeterminant();
+        + Cholesky.of(covariance).halfLogDeterminant()
+        + asPrior().logLeft();
   }
 
   /** The most probable coordinates; a copy. */

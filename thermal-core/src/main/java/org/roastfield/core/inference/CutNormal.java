@@ -2,7 +2,10 @@ package org.roastfield.core.inference;
 
 import org.apache.commons.math3.distribution.NormalDistribution;
 
-/** Mean and covariance of a normal distribution that is cut off, one coordinate after another. */
+/**
+ * Mean, covariance and weight of a normal distribution that is cut off, one coordinate after
+ * another.
+ */
 final class CutNormal {
 
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
@@ -12,6 +15,7 @@ final class CutNormal {
 
   private final double[] mean;
   private final double[][] covariance;
+  private double logLeft;
 
   CutNormal(double[] mean, double[][] covariance) {
     this.mean = mean.clone();
@@ -27,6 +31,7 @@ final class CutNormal {
     double low = (lowest - mean[p]) / spread;
     double high = (highest - mean[p]) / spread;
     double left = NORMAL.cumulativeProbability(high) - NORMAL.cumulativeProbability(low);
+    logLeft += StrictMath.log(Math.max(left, NOTHING));
     if (left < NOTHING) {
       move(p, spread * (low > 0 ? low : high), 0);
       return;
@@ -54,6 +59,11 @@ final class CutNormal {
         covariance[q][r] -= column[q] * column[r] / variance * (1 - share);
       }
     }
+  }
+
+  /** Logarithm of the share of the weight that is left. */
+  double logLeft() {
+    return logLeft;
   }
 
   double[] mean() {

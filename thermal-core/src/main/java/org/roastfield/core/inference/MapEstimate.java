@@ -170,12 +170,15 @@ public final class MapEstimate {
 
   /**
    * Logarithm of the evidence: of the likelihood's mean over the prior, by Laplace's approximation
-   * [nat]. What bounds cut off the prior is left out. Differences between models of the same
+   * [nat], of what the bounds leave of prior and posterior. Differences between models of the same
    * readings compare them; −∞ if nothing was found.
    */
   public double logEvidence() {
     return isFound()
-        ? -objective + prior.size() * HALF_LOG_TWO_PI + Cholesky.of(covariance).halfLogDeterminant()
+        ? -objective
+            + prior.size() * HALF_LOG_TWO_PI
+            + Cholesky.of(covariance).halfLogDeterminant()
+            + asPrior().logLeft()
         : Double.NEGATIVE_INFINITY;
   }
 

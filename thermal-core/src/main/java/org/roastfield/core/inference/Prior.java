@@ -1,6 +1,7 @@
 package org.roastfield.core.inference;
 
 import java.util.random.RandomGenerator;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
@@ -11,18 +12,22 @@ import org.roastfield.core.parameter.ParameterSet;
  */
 public final class Prior {
 
+  private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
+
   private static final int MOST_ATTEMPTS = 10_000;
 
   private final ParameterSet parameters;
   private final double[] mean;
   private final double[][] covariance;
   private final Normal normal;
+  private final double logLeft;
 
   private Prior(ParameterSet parameters, double[] mean, double[][] covariance) {
     this.parameters = parameters;
     this.mean = mean;
     this.covariance = covariance;
     this.normal = Normal.of(mean, covariance);
+    this.logLeft = cut().logLeft();
   }
 
   /** The parameters' own priors, independent of each other. */
@@ -106,16 +111,44 @@ public final class Prior {
    * Exact where one coordinate alone has bounds within reach. A copy.
    */
   public double[] expected() {
+    return cut().mean();
+  }
+
+  private CutNormal cut() {
     CutNormal cut = new CutNormal(mean, covariance);
     for (int p = 0; p < mean.length; p++) {
       cut.limit(p, parameters.get(p).lowest(), parameters.get(p).highest());
     }
-    return cut.mean();
+    return cut;
+  }
+
+  /**
+   * Logarithm of the share of the normal distribution's weight that the bounds leave, bound after
+   * bound as in {@link #expected}.
+   */
+  public double logLeft() {
+    return logLeft;
   }
 
   /** Standard deviation of a coordinate. */
   public double spread(int parameter) {
     return Math.sqrt(covariance[parameter][parameter]);
+  }
+
+  /**
+   * Share of a coordinate's belief that lies below a value: of what its own bounds leave of its
+   * normal distribution, as draws have it but for what other coordinates' bounds move.
+   */
+  public double below(int parameter, double coordinate) {
+    Parameter of = parameters.get(parameter);
+    double least = unbounded(parameter, of.lowest());
+    double most = unbounded(parameter, of.highest());
+    double share = (unbounded(parameter, coordinate) - least) / (most - least);
+    return Math.max(0, Math.min(1, share));
+  }
+
+  private double unbounded(int parameter, double coordinate) {
+    return STANDARD.cumulativeProbability((coordinate - mean[parameter]) / spread(parameter));
   }
 
   /** Covariance of two coordinates. */
@@ -162,14 +195,14 @@ public final class Prior {
     return limited;
   }
 
-  /** Minus the logarithm of the density; the share that bounds cut off is left out. */
+  /** Minus the logarithm of the density, see {@link #logDensity}. */
   double negativeLogDensity(double[] coordinates) {
-    return -normal.logDensity(coordinates);
+    return -logDensity(coordinates);
   }
 
-  /** Logarithm of the density; what the bounds cut off its weight is left out. */
+  /** Logarithm of the density within the bounds; beyond them it goes on, for searches. */
   public double logDensity(double[] coordinates) {
-    return normal.logDensity(coordinates);
+    return normal.logDensity(coordinates) - logLeft;
   }
 
   /** Whether coordinates lie within the bounds. */

@@ -45,12 +45,22 @@ class PriorTest {
   /** Determinant of the covariance by hand: 4·(9 − 0.04) − (1 − 0.1) + 0.5·(0.2 − 4.5) = 32.79. */
   @Test
   void density_isTheNormalOne() {
-    double atMean = -1.5 * Math.log(2 * Math.PI) - 0.5 * Math.log(32.79);
+    double atMean = -1.5 * Math.log(2 * Math.PI) - 0.5 * Math.log(32.79) - PRIOR.logLeft();
     assertEquals(atMean, PRIOR.logDensity(PRIOR.mean()), 1e-12);
     // One standard deviation along the conditional of b alone is half a nat: 1/(C⁻¹)_bb.
     double precision = (4 * 1 - 0.25) / 32.79;
     double[] moved = {1, 2 + 1 / Math.sqrt(precision), 0};
     assertEquals(atMean - 0.5, PRIOR.logDensity(moved), 1e-12);
+  }
+
+  /** A bound in the middle leaves half of the weight, and makes the rest twice as dense. */
+  @Test
+  void density_isOfWhatTheBoundsLeave() {
+    Parameter half = new Parameter("h", "K", Owner.CUT, Scale.PLAIN, 0.5, 2, 0, 90, "made up");
+    Prior cut = Prior.of(ParameterSet.of(half), new double[] {0}, new double[][] {{4}});
+    assertEquals(Math.log(0.5), cut.logLeft(), 1e-12);
+    double whole = -0.5 * Math.log(2 * Math.PI * 4);
+    assertEquals(whole + Math.log(2), cut.logDensity(new double[] {0}), 1e-12);
   }
 
   /** A half normal distribution has the mean √(2/π); what goes with it moves along. */

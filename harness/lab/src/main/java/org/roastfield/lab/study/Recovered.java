@@ -49,16 +49,22 @@ final class Recovered {
    * @param known whether the truth has a parameter of the same meaning
    */
   void add(MapEstimate estimate, double[] truth, boolean[] known) {
-    double[] expected = estimate.asPrior().expected();
+    Prior belief = estimate.asPrior();
+    double[] expected = belief.expected();
     for (int p = 0; p < truth.length; p++) {
       if (known[p]) {
         bias[p].add((expected[p] - truth[p]) / Truths.PRIOR.spread(p));
         double error = estimate.mean()[p] - truth[p];
         standardised[p].add(error / estimate.spread(p));
-        covered[p].add(Math.abs(error) <= NINETY * estimate.spread(p) ? 1 : 0);
+        covered[p].add(isWithin(belief.below(p, truth[p])) ? 1 : 0);
         contraction[p].add(estimate.contraction(p));
       }
     }
+  }
+
+  /** Whether a share of the belief lies in the middle 90 % of it. */
+  private static boolean isWithin(double below) {
+    return below >= 0.05 && below <= 0.95;
   }
 
   /** Adds a forecast of a next cook. */

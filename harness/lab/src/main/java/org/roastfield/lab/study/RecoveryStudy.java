@@ -34,10 +34,11 @@ final class RecoveryStudy implements Study {
   @Override
   public Findings run(int cases, long seed, IntConsumer done) {
     Recovered recovered = new Recovered();
+    List<double[]> truths = Truths.inPairs(seed, cases);
     for (int i = 0; i < cases; i++) {
       RandomGenerator random = Truths.random(seed, PAIRS_APART + i);
       Noise noise = Truths.noise(seed, i);
-      double[] truth = Truths.ofPair(seed, i);
+      double[] truth = truths.get(i);
       StudyLog log = StudyLog.of(truth, noise);
       MapEstimate estimate = log.fitted(Truths.PRIOR, log.end()).estimate();
       StudyLog next = StudyLog.of(Truths.nextCook(truth, random), noise);

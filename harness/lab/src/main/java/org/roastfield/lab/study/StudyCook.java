@@ -64,7 +64,7 @@ final class StudyCook {
   static final double HORIZON = 12 * 3600.0;
 
   /** Between readings of core and chamber [s]. */
-  static final double INTERVAL = 240;
+  static final double INTERVAL = 60;
 
   private static final String NAME = "loin";
 

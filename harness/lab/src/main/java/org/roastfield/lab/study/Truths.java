@@ -1,5 +1,6 @@
 package org.roastfield.lab.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -31,6 +32,9 @@ final class Truths {
   private static final long SEED_STEP = 0x9E3779B97F4A7C15L;
   private static final int NOISE_STREAM = 7;
 
+  /** Generator of the strata of truths: beyond those of cases. */
+  private static final int STRATA = 1_000_000;
+
   private Truths() {}
 
   /** Generator of a case of a study: the same in whatever order cases are done. */
@@ -39,23 +43,54 @@ final class Truths {
   }
 
   /**
-   * Truth of a case whose odd neighbour has the opposite one: each is a draw of the prior, and what
-   * the draws have in common by chance goes out of the mean over pairs.
+   * Truths in opposite pairs, each a draw of the prior, of which every coordinate is spread evenly:
+   * as many strata of equal chance as pairs, each with one, in an order of its own. What truths
+   * have in common by chance goes out of means, and most of it out of spreads and coverages.
+   *
+   * @param cases how many, at least 1; of an odd number the last has no partner
    */
-  static double[] ofPair(long seed, int number) {
-    double[] drawn = PRIOR.draw(random(seed, number - number % 2));
-    return number % 2 == 0 ? drawn : opposite(drawn);
+  static List<double[]> inPairs(long seed, int cases) {
+    int pairs = (cases + 1) / 2;
+    RandomGenerator random = random(seed, STRATA);
+    double[][] shares = new double[StudyCook.PARAMETERS.size()][];
+    for (int p = 0; p < shares.length; p++) {
+      shares[p] = strata(pairs, random);
+    }
+    List<double[]> truths = new ArrayList<>();
+    for (int i = 0; i < cases; i++) {
+      double[] truth = new double[shares.length];
+      for (int p = 0; p < truth.length; p++) {
+        truth[p] = quantile(p, shares[p][i / 2]);
+      }
+      truths.add(i % 2 == 0 ? truth : opposite(truth));
+    }
+    return truths;
+  }
+
+  /** One share in each of as many strata, in any order. */
+  private static double[] strata(int count, RandomGenerator random) {
+    double[] shares = new double[count];
+    for (int i = 0; i < count; i++) {
+      int place = random.nextInt(i + 1);
+      shares[i] = shares[place];
+      shares[place] = (i + random.nextDouble()) / count;
+    }
+    return shares;
+  }
+
+  /** Coordinate below which a share of the prior lies, of what its bounds leave. */
+  private static double quantile(int p, double share) {
+    NormalDistribution prior = new NormalDistribution(null, PRIOR.mean()[p], PRIOR.spread(p));
+    double below = prior.cumulativeProbability(StudyCook.PARAMETERS.get(p).lowest());
+    double above = prior.cumulativeProbability(StudyCook.PARAMETERS.get(p).highest());
+    return prior.inverseCumulativeProbability(below + share * (above - below));
   }
 
   /** As far on the other side of each median, by the prior's own chances within its bounds. */
   static double[] opposite(double[] truth) {
     double[] opposite = new double[truth.length];
     for (int p = 0; p < truth.length; p++) {
-      NormalDistribution prior = new NormalDistribution(null, PRIOR.mean()[p], PRIOR.spread(p));
-      double below = prior.cumulativeProbability(StudyCook.PARAMETERS.get(p).lowest());
-      double above = prior.cumulativeProbability(StudyCook.PARAMETERS.get(p).highest());
-      opposite[p] =
-          prior.inverseCumulativeProbability(below + above - prior.cumulativeProbability(truth[p]));
+      opposite[p] = quantile(p, 1 - PRIOR.below(p, truth[p]));
     }
     return opposite;
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
@@ -99,13 +100,21 @@ class StudyTest {
   }
 
   @Test
-  void truthsOfAPair_areOpposite() {
-    double[] one = Truths.ofPair(5, 6);
-    double[] other = Truths.ofPair(5, 7);
+  void truthsOfAPair_areOpposite_andAllAreSpreadEvenly() {
+    List<double[]> truths = Truths.inPairs(5, 40);
+    double[] one = truths.get(6);
+    double[] other = truths.get(7);
     assertArrayEquals(one, Truths.opposite(other), 1e-9);
     assertTrue(Truths.PRIOR.allows(other));
     int walls = StudyCook.index(CookParameters.WALLS);
     assertEquals(2 * Truths.PRIOR.mean()[walls], one[walls] + other[walls], 1e-9);
+    for (int p = 0; p < one.length; p++) {
+      int at = p;
+      // One in each twentieth, and its opposite in the twentieth opposite: two in each.
+      int[] filled = new int[20];
+      truths.forEach(truth -> filled[(int) (20 * Truths.PRIOR.below(at, truth[at]))]++);
+      assertTrue(Arrays.stream(filled).allMatch(count -> count == 2));
+    }
     Tally tally = new Tally();
     for (double value : new double[] {1, -1, 4, -2}) {
       tally.add(value);
