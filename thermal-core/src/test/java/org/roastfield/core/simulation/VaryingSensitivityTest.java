@@ -176,6 +176,24 @@ class VaryingSensitivityTest {
     }
   }
 
+  @Test
+  void traces_agreeWithDifferences_atRandomPoints() {
+    for (int seed = 0; seed < 50; seed++) {
+      ParameterPoint full = drawn(seed);
+      ParameterPoint.Coordinate one = full.coordinate(seed % full.size());
+      ParameterPoint alone = ParameterPoint.empty().with(one.name(), one.value(), one.scale());
+      Function<ParameterPoint, Cook> cooks =
+          seed % 2 == 0 ? VaryingSensitivityTest::round : VaryingSensitivityTest::turned;
+      FrozenDifferences differences =
+          new FrozenDifferences(FINE, alone, at -> cooks.apply(merged(full, at)));
+      Sensitivities s = differences.sensitivities();
+      String what = seed + " " + one.name();
+      assertEquals(0, differences.error(0, s.core(), Probe.CORE, SHORTEST), TRACE_ALLOWED, what);
+      assertEquals(
+          0, differences.error(0, s.upperSurface(), Probe.SURFACE, SHORTEST), TRACE_ALLOWED, what);
+    }
+  }
+
   private static ParameterPoint merged(ParameterPoint full, ParameterPoint some) {
     ParameterPoint merged = full;
     for (int p = 0; p < some.size(); p++) {

@@ -71,6 +71,17 @@ class StudyTest {
     assertTrue(findings.remarks().contains("estimates not found: 0"), findings.remarks()::toString);
   }
 
+  /** So few tell gross errors alone: a spread off by a half, a mean by a spread. */
+  @Test
+  void ranks_areEven() {
+    Study study = new RankStudy();
+    Study.Findings findings = study.run(study.cases(Study.Size.CI), 1, done -> {});
+    assertEquals(13, findings.bars().size());
+    for (Bar bar : findings.bars()) {
+      assertTrue(bar.isMet(), bar::toString);
+    }
+  }
+
   @Test
   void otherTruths_stayWithinReach() {
     Study study = new OtherTruthStudy();
