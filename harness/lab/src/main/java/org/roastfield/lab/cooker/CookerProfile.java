@@ -35,7 +35,7 @@ public record CookerProfile(
     List<Log> logs) {
 
   /** Version of the model whose numbers these are; another first number is another model. */
-  public static final String MODEL = "1.1";
+  public static final String MODEL = "1.2";
 
   /** Share of a prior's variance below which nothing is claimed of a parameter. */
   public static final double LEAST_CONTRACTION = 0.3;
