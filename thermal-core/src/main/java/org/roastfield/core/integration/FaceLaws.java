@@ -76,15 +76,19 @@ final class FaceLaws {
    */
   double whereItIsKnown(int f, double time, double guess, double near) {
     boolean known = askedFace == f && askedTime == time && Math.abs(asked - guess) <= near;
-    if (known && isUnmoved(f) && isFinite(flux.heatFlux())) {
+    if (known && isUnmoved(f, near) && isFinite(flux.heatFlux())) {
       return asked;
     }
     return whereItHasAValue(f, time, guess);
   }
 
-  /** Whether the law at a face temperature is what it was, whatever the cells are now. */
-  private boolean isUnmoved(int f) {
-    return carried.law(f) == null || (carried.memory[f].isStraight() && !carried.boilsInside(f));
+  /**
+   * Whether the law near a face temperature is what it was, whatever the cells are now, and does
+   * not begin to boil there.
+   */
+  private boolean isUnmoved(int f, double near) {
+    return carried.law(f) == null
+        || (carried.memory[f].isStraight(near) && !carried.boilsInside(f));
   }
 
   /**

@@ -175,7 +175,9 @@ public record DryingFace(
     flux.addHeat(-beneath.shareAtFace() * taken, -beneath.shareAtFace() * takenSlope);
     memory.sunk = inside * taken;
     memory.sunkSlope = inside * takenSlope;
-    memory.straight = taken == 0 && moist == faceTemperature && !air.isLoaded();
+    memory.room = Math.min(boilingPoint - faceTemperature, -excess / beneath.frontSlope());
+    boolean bare = memory.water > 0 && beneath.thickness() == 0;
+    memory.straight = bare && memory.room > 0 && !air.isLoaded();
     throughCrust(faceTemperature, time, memory, beneath, flux);
   }
 

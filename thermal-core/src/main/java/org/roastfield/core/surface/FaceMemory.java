@@ -80,6 +80,9 @@ public final class FaceMemory {
    */
   boolean straight;
 
+  /** How much warmer the face may become before something boils [K]. */
+  double room;
+
   final SurfaceFlux scratch = new SurfaceFlux();
 
   /** An empty memory. */
@@ -93,9 +96,10 @@ public final class FaceMemory {
    * @return whether it could: not where something boils or the air's humidity goes along
    */
   public boolean follow(double change) {
-    if (!straight || Double.isNaN(change)) {
+    if (!straight || !(change < room) || !(water + change * waterSlope > 0)) {
       return false;
     }
+    room -= change;
     water += change * waterSlope;
     fed += change * fedSlope;
     dripped += change * drippedSlope;
@@ -104,9 +108,9 @@ public final class FaceMemory {
     return true;
   }
 
-  /** Whether {@link #follow} can. */
-  public boolean isStraight() {
-    return straight;
+  /** Whether {@link #follow} can, for changes up to one [K]. */
+  public boolean isStraight(double most) {
+    return straight && room > most;
   }
 
   /** Change of {@link #water} [kg/(m²·s)]. */

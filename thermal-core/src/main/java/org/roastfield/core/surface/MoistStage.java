@@ -224,11 +224,11 @@ final class MoistStage {
     double shareSlope = bend * heldSlope;
     double evaporatedSlope = share * vapour.evaporationSlope() + shareSlope + boiledSlope;
     boolean over = memory.dripped > 0;
-    boolean unfed = over || memory.fed == 0;
     memory.waterSlope = heldSlope;
     memory.evaporatedSlope = evaporatedSlope;
     memory.drippedSlope = over ? heldSlope / water.runOffTime() : 0;
-    memory.fedSlope = unfed ? 0 : weight > 0 ? evaporatedSlope + heldSlope / weight : fedAtOnce;
+    double refill = weight > 0 ? (memory.diagonal - 1) / weight : 0;
+    memory.fedSlope = over ? 0 : fedAtOnce - refill * heldSlope;
     flux.addHeat(share * vapour.heatFlux(), share * vapour.slope() + perWater * shareSlope);
     flux.addEvaporation(memory.evaporated, evaporatedSlope);
   }
