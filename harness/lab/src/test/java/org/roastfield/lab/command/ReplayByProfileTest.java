@@ -83,7 +83,7 @@ class ReplayByProfileTest {
             "--cook",
             COOK,
             "--cooker",
-            profile("old-pit", "\"model_version\" : \"1.1\"", "\"model_version\" : \"0.9\""));
+            profile("old-pit", "\"model_version\" : \"1.2\"", "\"model_version\" : \"0.9\""));
     assertEquals(2, other.code());
     assertTrue(other.err().contains("old-pit.json:5:21: found \"0.9\""), other.err());
     Run none = run("replay", LOG, "--cook", COOK, "--cooker", folder.resolve("no.json") + "");
