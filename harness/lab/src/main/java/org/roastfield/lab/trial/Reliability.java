@@ -2,7 +2,9 @@ package org.roastfield.lab.trial;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.Spread;
@@ -50,7 +52,33 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
     return bins.stream().allMatch(Bin::holds);
   }
 
+  /** What a statement is of. */
+  enum Kind {
+    /** The final core. */
+    CORE("final core"),
+    /** Coming off the gentle heat. */
+    PULL("off the heat"),
+    /** Having rested. */
+    READY("rested");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    String words() {
+      return words;
+    }
+  }
+
+  /** Of all statements. */
   static Reliability of(List<Tried> tried) {
+    return of(tried, EnumSet.allOf(Kind.class));
+  }
+
+  /** Of the statements of some kinds; without bins if too few fall into any. */
+  static Reliability of(List<Tried> tried, Set<Kind> kinds) {
     Resampling resampling = new Resampling(tried);
     int groups = resampling.cookers();
     double[][] above = new double[groups][ENDS.length];
@@ -60,13 +88,16 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
     double[] excess = new double[ENDS.length];
     for (int g = 0; g < groups; g++) {
       for (Tried one : resampling.groups().get(g)) {
-        for (double[] pair : statements(one)) {
-          int bin = bin(pair[0]);
-          above[g][bin] += pair[1] - pair[0];
-          count[g][bin]++;
-          stated[bin] += pair[0];
-          excess[bin] += pair[1] - pair[0];
-          total[bin]++;
+        for (Statement each : statements(one)) {
+          if (kinds.contains(each.of())) {
+            int bin = bin(each.stated());
+            double surplus = (each.happened() ? 1 : 0) - each.stated();
+            above[g][bin] += surplus;
+            count[g][bin]++;
+            stated[bin] += each.stated();
+            excess[bin] += surplus;
+            total[bin]++;
+          }
         }
       }
     }
@@ -81,7 +112,7 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
       }
     }
     double all = Arrays.stream(total).filter(each -> each >= FEWEST).sum();
-    return new Reliability(bins, pooled / all, tried.size());
+    return new Reliability(bins, all > 0 ? pooled / all : 0, tried.size());
   }
 
   /** Half widths: as many standard errors as the farthest of all bins keeps within in 95 %. */
@@ -120,30 +151,30 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
     return bin;
   }
 
-  /** Pairs of a stated chance and 1 if it took place, else 0. */
-  private static List<double[]> statements(Tried one) {
+  /** A stated chance, and whether it took place. */
+  private record Statement(Kind of, double stated, boolean happened) {}
+
+  private static List<Statement> statements(Tried one) {
     Plan plan = one.plan();
     Tried.Result result = one.result(Tried.Rule.PLAN);
-    List<double[]> pairs = new ArrayList<>();
     double core = result.cook().finalCore();
-    quantiles(pairs, plan.finalCore(), core);
-    add(pairs, plan.chanceUnder(), core < one.wish());
+    List<Statement> all = new ArrayList<>(quantiles(Kind.CORE, plan.finalCore(), core));
+    all.add(new Statement(Kind.CORE, plan.chanceUnder(), core < one.wish()));
     double ready = result.late();
-    add(pairs, plan.chanceReady(), ready <= PlanTrial.SERVICE.latest());
-    add(pairs, plan.chanceReadyAsWished(), ready <= 0);
-    add(pairs, plan.chanceHeldTooLong(), -ready > PlanTrial.SERVICE.longestHold());
+    double latest = PlanTrial.SERVICE.latest();
+    boolean tooLong = -ready > PlanTrial.SERVICE.longestHold();
+    all.add(new Statement(Kind.READY, plan.chanceReady(), ready <= latest));
+    all.add(new Statement(Kind.READY, plan.chanceReadyAsWished(), ready <= 0));
+    all.add(new Statement(Kind.READY, plan.chanceHeldTooLong(), tooLong));
     Spread pull = plan.milestone(Milestone.Kind.PULL).time();
-    quantiles(pairs, pull, result.cook().pull() - result.lead());
-    return pairs;
+    all.addAll(quantiles(Kind.PULL, pull, result.cook().pull() - result.lead()));
+    return all;
   }
 
-  private static void quantiles(List<double[]> pairs, Spread spread, double value) {
-    add(pairs, 0.1, value < spread.low());
-    add(pairs, 0.5, value < spread.median());
-    add(pairs, 0.9, value < spread.high());
-  }
-
-  private static void add(List<double[]> pairs, double stated, boolean happened) {
-    pairs.add(new double[] {stated, happened ? 1 : 0});
+  private static List<Statement> quantiles(Kind of, Spread spread, double value) {
+    return List.of(
+        new Statement(of, 0.1, value < spread.low()),
+        new Statement(of, 0.5, value < spread.median()),
+        new Statement(of, 0.9, value < spread.high()));
   }
 }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.plan.Milestone;
@@ -130,18 +131,24 @@ public final class TrialTable {
             reliability.holds() ? "all bins inside" : "a bin OUTSIDE",
             width(some, one -> one.plan().finalCore()),
             width(some, TrialTable::pull) / 60));
-    for (Reliability.Bin bin : reliability.bins()) {
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "  stated %5.1f %%  happened %5.1f %%  band ± %4.1f  n %5d%s",
-              100 * bin.stated(),
-              100 * bin.happened(),
-              100 * bin.band(),
-              bin.statements(),
-              bin.holds() ? "" : "  outside"));
+    reliability.bins().forEach(bin -> lines.add("  " + line(bin)));
+    for (Reliability.Kind kind : Reliability.Kind.values()) {
+      Reliability own = Reliability.of(some, Set.of(kind));
+      lines.add(String.format(Locale.ROOT, "  %s, %.1f points:", kind.words(), 100 * own.pooled()));
+      own.bins().forEach(bin -> lines.add("    " + line(bin)));
     }
     return lines;
+  }
+
+  private static String line(Reliability.Bin bin) {
+    return String.format(
+        Locale.ROOT,
+        "stated %5.1f %%  happened %5.1f %%  band ± %4.1f  n %5d%s",
+        100 * bin.stated(),
+        100 * bin.happened(),
+        100 * bin.band(),
+        bin.statements(),
+        bin.holds() ? "" : "  outside");
   }
 
   private static Spread pull(Tried one) {
@@ -182,7 +189,17 @@ public final class TrialTable {
     node.put("cooks", some.size()).put("pooled_error", Json.rounded(reliability.pooled(), 1e4));
     node.put("width_core_K", Json.rounded(width(some, one -> one.plan().finalCore()), 1e2));
     node.put("width_pull_s", Json.rounded(width(some, TrialTable::pull), 1));
-    ArrayNode bins = node.putArray("bins");
+    bins(node.putArray("bins"), reliability);
+    ObjectNode kinds = node.putObject("by_kind");
+    for (Reliability.Kind kind : Reliability.Kind.values()) {
+      Reliability own = Reliability.of(some, Set.of(kind));
+      ObjectNode one = kinds.putObject(kind.words().replace(' ', '_'));
+      one.put("pooled_error", Json.rounded(own.pooled(), 1e4));
+      bins(one.putArray("bins"), own);
+    }
+  }
+
+  private static void bins(ArrayNode bins, Reliability reliability) {
     for (Reliability.Bin bin : reliability.bins()) {
       bins.addObject()
           .put("stated", Json.rounded(bin.stated(), 1e4))
