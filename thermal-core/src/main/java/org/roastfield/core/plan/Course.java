@@ -76,19 +76,17 @@ final class Course {
    */
   record Turned(StageEnd when, Cook after) {}
 
-  /** A member's cook up to a reading. */
-  Cook upTo(Member member, double tip) {
-    List<Stage> stages = new ArrayList<>(before(member));
-    Stage gentle = gentle(member.cook());
-    double longest = gentle.end().longest(0);
-    stages.add(ending(gentle, new StageEnd.Rises(member.tip(), tip, longest)));
-    return new Cook(member.cook().cut(), stages, List.of());
-  }
-
   /** A member's cook up to the pull. */
   Cook upToPull(Member member, Optional<Turned> turned, double tip, double tipBefore) {
     List<Stage> stages = new ArrayList<>();
-    gentle(member, turned, tip, tipBefore, stages);
+    gentle(member, turned, stages, tipBefore, tip);
+    return new Cook(member.cook().cut(), stages, List.of());
+  }
+
+  /** A member's cook through temperatures of the tip, in order, a leg up to each [K]. */
+  Cook through(Member member, Optional<Turned> turned, double... tips) {
+    List<Stage> stages = new ArrayList<>();
+    gentle(member, turned, stages, tips);
     return new Cook(member.cook().cut(), stages, List.of());
   }
 
@@ -101,7 +99,7 @@ final class Course {
    */
   Cook whole(Member member, Optional<Turned> turned, double tip, double tipBefore, Ends ends) {
     List<Stage> stages = new ArrayList<>();
-    gentle(member, turned, tip, tipBefore, stages);
+    gentle(member, turned, stages, tipBefore, tip);
     return finished(member, stages, ends);
   }
 
@@ -156,8 +154,7 @@ final class Course {
     return new Cook(member.cook().cut(), stages, List.of());
   }
 
-  private void gentle(
-      Member member, Optional<Turned> turned, double tip, double tipBefore, List<Stage> stages) {
+  private void gentle(Member member, Optional<Turned> turned, List<Stage> stages, double... tips) {
     stages.addAll(before(member));
     Stage first = gentle(member.cook());
     Stage gentle = first;
@@ -166,10 +163,12 @@ final class Course {
       stages.add(ending(first, turned.get().when()));
       gentle = gentle(turned.get().after());
     }
-    StageEnd nearly = new StageEnd.Rises(member.tip(), tipBefore, longest);
-    stages.add(
-        turned.isPresent() ? continuing(gentle, first.name(), nearly) : ending(gentle, nearly));
-    stages.add(continuing(gentle, first.name(), new StageEnd.Rises(member.tip(), tip, longest)));
+    boolean goesOn = turned.isPresent();
+    for (double tip : tips) {
+      StageEnd there = new StageEnd.Rises(member.tip(), tip, longest);
+      stages.add(goesOn ? continuing(gentle, first.name(), there) : ending(gentle, there));
+      goesOn = true;
+    }
   }
 
   private static Stage ending(Stage stage, StageEnd end) {

@@ -1,6 +1,7 @@
 package org.roastfield.core.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -118,33 +119,28 @@ final class Draws {
     return check;
   }
 
-  /**
-   * When the displays of the first members get to a reading on the fire as stated, since the start
-   * of the cook [s]; infinite for never.
-   */
-  double[] times(int count, double reading) {
+  /** When the displays of the first members get to a reading on the fire as stated [K]. */
+  Arrivals arrivals(int count, double reading) {
     Course plain = new Course(request.cook().roles(), false);
-    EnsembleResult result =
-        compute(simulator, count, i -> plain.upTo(members.get(i), tip(i, reading)));
-    double[] times = new double[count];
-    for (int i = 0; i < count; i++) {
-      double end = result.stageEnd(i, plain.near);
-      times[i] = Double.isNaN(end) ? Double.POSITIVE_INFINITY : end;
-    }
-    return times;
+    IntFunction<Cook> cook =
+        i ->
+            plain.upToPull(
+                members.get(i), Optional.empty(), tip(i, reading), tipBefore(i, reading));
+    EnsembleResult result = compute(simulator, count, cook);
+    return new Arrivals(Run.ends(result, plain.near), Run.ends(result, plain.pull));
   }
 
   /**
    * Has the first members look at their display on the way, and keep the fire by it.
    *
    * @param fires of the request
-   * @param times at which they get to the reading [s]
+   * @param arrivals when they get to the reading
    */
-  void watch(FireCheck look, Fires fires, double[] times) {
+  void watch(FireCheck look, Fires fires, Arrivals arrivals) {
     check = Optional.of(look);
     course = new Course(request.cook().roles(), true);
-    for (int i = 0; i < times.length; i++) {
-      double hotter = look.hotterAt(times[i]);
+    for (int i = 0; i < arrivals.size(); i++) {
+      double hotter = look.hotterAt(arrivals.drawnOn(i, look));
       after[i] =
           hotter == 0 ? members.get(i).cook() : fires.cooks().apply(hotter).apply(points.get(i));
     }
@@ -209,13 +205,13 @@ final class Draws {
     Optional<Fires> fires = request.cook().fires();
     if (plan.check().isPresent() && fires.isPresent()) {
       FireCheck look = plan.check().get();
-      watch(look, fires.get(), times(size(), look.reading()));
+      watch(look, fires.get(), arrivals(size(), look.reading()));
     }
     learn(plan.readings());
     return this;
   }
 
-  /** Learns how the displays warm between two readings [K], by a run up to each. */
+  /** Learns how the displays warm between two readings [K], by a run through both. */
   void learn(Spread readings) {
     learn(size(), readings);
   }
@@ -223,8 +219,22 @@ final class Draws {
   private void learn(int count, Spread readings) {
     double low = readings.low();
     double high = Math.max(low + LEAST_APART, Math.min(readings.high(), low + REACH));
-    warming =
-        Optional.of(Warming.of(low, upToPull(count, i -> low), high, upToPull(count, i -> high)));
+    double[] levels = Warming.levels(low, high);
+    EnsembleResult result =
+        compute(
+            simulator,
+            count,
+            i -> {
+              double[] tips = Arrays.stream(levels).map(level -> tip(i, level)).toArray();
+              return course.through(members.get(i), turned(i), tips);
+            });
+    warming = Optional.of(Warming.of(low, high, result, course.near));
+    for (int i = 0; i < count; i++) {
+      if (warming.get().arrives(i)) {
+        int leg = result.lastStage(i) - 1;
+        difference[i] = result.surfaceAtEnd(i, leg) - result.coreAtEnd(i, leg);
+      }
+    }
   }
 
   private Run upToPull(int count, IntToDoubleFunction reading) {
@@ -258,7 +268,8 @@ final class Draws {
       learnBy(size(), pull);
     }
     EnsembleSimulator by = times.length == 0 ? simulator : simulator.withSampleTimes(times);
-    return run(by, readingsOf(size(), pull), timing);
+    double[] readings = readingsOf(size(), pull);
+    return run(by, size(), 1, i -> readings[i], Ends.of(timing), timing.leastRest());
   }
 
   /** Learns how the displays warm where a rule pulls them, by going by it up to there. */
@@ -281,10 +292,6 @@ final class Draws {
 
   private double[] readingsOf(int count, Pull pull) {
     return IntStream.range(0, count).mapToDouble(i -> readingOf(i, pull)).toArray();
-  }
-
-  private Run run(EnsembleSimulator by, double[] readings, Timing timing) {
-    return run(by, size(), 1, i -> readings[i], Ends.of(timing), timing.leastRest());
   }
 
   /**

@@ -4,23 +4,26 @@ import java.util.List;
 import org.roastfield.core.internal.Check;
 
 /**
- * A look at the display on the way, which decides how the fire is kept from then on: a cut that got
- * to a reading late is slow, and gets a hotter fire.
+ * A look at the display on the way, which decides how the fire is kept from then on: a cut that
+ * would get to a reading late is slow, and gets a hotter fire.
  *
  * @param reading of the display [K]
- * @param until ends of bands of the time at which the display gets there, since the start of the
- *     cook, in order [s]; the last band has no end
+ * @param ahead by how much the display is then drawn on, as fast as it rose over its last {@link
+ *     Plan#AHEAD} kelvin [K], at least 0
+ * @param until ends of bands of the time at which the display, drawn on, gets there, since the
+ *     start of the cook, in order [s]; the last band has no end
  * @param hotter by how much hotter than stated the gentle heat is kept after that, one a band [K];
  *     negative for cooler
  */
-public record FireCheck(double reading, List<Double> until, List<Double> hotter) {
+public record FireCheck(double reading, double ahead, List<Double> until, List<Double> hotter) {
 
   /**
-   * @throws IllegalArgumentException if there is not one more change than ends of bands, or these
-   *     are out of order
+   * @throws IllegalArgumentException if there is not one more change than ends of bands, these are
+   *     out of order, or {@code ahead} is negative
    */
   public FireCheck {
     Check.positive("reading", reading);
+    Check.notNegative("ahead", ahead);
     until = List.copyOf(until);
     hotter = List.copyOf(hotter);
     Check.inRange("number of changes", hotter.size(), until.size() + 1, until.size() + 1);
@@ -31,13 +34,24 @@ public record FireCheck(double reading, List<Double> until, List<Double> hotter)
 
   /** The same change whenever the display gets there. */
   static FireCheck always(double reading, double hotter) {
-    return new FireCheck(reading, List.of(), List.of(hotter));
+    return new FireCheck(reading, 0, List.of(), List.of(hotter));
+  }
+
+  /**
+   * When the display would get to the reading that it is drawn on to, since the start of the cook
+   * [s]; infinite for one that never gets to the first.
+   *
+   * @param time at which it got to the reading [s]
+   * @param pace of its last {@link Plan#AHEAD} kelvin [K/s]
+   */
+  double drawnOn(double time, double pace) {
+    return ahead == 0 || time == Double.POSITIVE_INFINITY ? time : time + ahead / pace;
   }
 
   /**
    * By how much hotter the fire is kept [K].
    *
-   * @param time at which the display got to the reading, since the start of the cook [s]
+   * @param time at which the display, drawn on, gets there, since the start of the cook [s]
    */
   public double hotterAt(double time) {
     int band = 0;

@@ -17,19 +17,22 @@ import org.roastfield.core.units.Temperatures;
 final class FireChoice {
 
   /** Where between the start and the pull the display is looked at; assumed. */
-  private static final double SHARE = 0.4;
+  private static final double SHARE = 0.5;
+
+  /** By how much the display may be drawn on then; 0 for not at all [K]. */
+  private static final double[] AHEADS = {0, 10, 20, 40, 60};
 
   /** The ends of the window are blurred, so that few draws do not decide [s]. */
   private static final double BLUR = 300;
 
   /** What a fire changed as far as it may be costs, in chances of the window; assumed. */
-  private static final double EFFORT = 0.15;
+  private static final double EFFORT = 0.08;
 
   /** Gain below which a band more, or a look at all, is not worth it. */
   private static final double WORTH_IT = 0.01;
 
   /** Share of the draws on each side of the middle one that keep the fire as stated; assumed. */
-  private static final double MIDDLE = 0.2;
+  private static final double MIDDLE = 0.1;
 
   private static final int LEADS = 60;
   private static final double MINUTE = 60;
@@ -37,13 +40,12 @@ final class FireChoice {
   private final PlanRequest request;
   private final Fires fires;
   private final double[] levels;
-  private final double[] times;
+  private final Arrivals arrivals;
 
   /** When a draw is ready on each of the fires, pulled for the wished core [s]. */
   private final double[][] ready;
 
   private final double reading;
-  private final Integer[] order;
 
   /**
    * Cooks the first draws on each fire.
@@ -65,16 +67,31 @@ final class FireChoice {
     double zero = Temperatures.ZERO_CELSIUS;
     double start = draws.hottestStart(count);
     this.reading = zero + Math.rint(start + SHARE * (pull - start) - zero);
-    this.times = draws.times(count, reading);
+    this.arrivals = draws.arrivals(count, reading);
     this.ready = new double[levels.length][];
     for (int l = 0; l < levels.length; l++) {
-      draws.watch(FireCheck.always(reading, levels[l]), fires, times);
+      draws.watch(FireCheck.always(reading, levels[l]), fires, arrivals);
       ready[l] = asWished(draws.run(count, pull, timing));
     }
     draws.watchNot();
-    order = new Integer[count];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(order, Comparator.comparingDouble(i -> times[i]));
+  }
+
+  /** Draws in order of when they get there, drawn on so far [K]. */
+  private final class Order {
+
+    final double ahead;
+    final double[] times;
+    final Integer[] draws;
+
+    Order(double ahead) {
+      this.ahead = ahead;
+      FireCheck look = new FireCheck(reading, ahead, List.of(), List.of(0.0));
+      times =
+          IntStream.range(0, arrivals.size()).mapToDouble(i -> arrivals.drawnOn(i, look)).toArray();
+      draws = new Integer[times.length];
+      Arrays.setAll(draws, i -> i);
+      Arrays.sort(draws, Comparator.comparingDouble(i -> times[i]));
+    }
   }
 
   /** The look that is worth it, if one is. */
@@ -88,17 +105,26 @@ final class FireChoice {
     if (finite.length == 0 || levels.length < 2) {
       return Optional.empty();
     }
-    Bands best = new Bands(Double.NEGATIVE_INFINITY, new int[0]);
-    double kept = Double.NEGATIVE_INFINITY;
-    for (int k = 0; k < LEADS; k++) {
-      double arrival = Spread.quantile((k + 0.5) / LEADS, finite);
-      double lead = Math.min(arrival, -request.service().earliestOn());
-      Bands bands = bands(lead);
-      best = bands.value > best.value ? bands : best;
-      kept = Math.max(kept, asStated(lead));
+    double[] leads =
+        IntStream.range(0, LEADS)
+            .mapToDouble(k -> Spread.quantile((k + 0.5) / LEADS, finite))
+            .map(arrival -> Math.min(arrival, -request.service().earliestOn()))
+            .toArray();
+    double kept = Arrays.stream(leads).map(this::asStated).max().orElseThrow();
+    Optional<FireCheck> best = Optional.empty();
+    for (double ahead : AHEADS) {
+      Order order = new Order(ahead);
+      Bands bands =
+          Arrays.stream(leads)
+              .mapToObj(lead -> bands(lead, order))
+              .max(Comparator.comparingDouble(one -> one.value))
+              .orElseThrow();
+      if (bands.value > kept + WORTH_IT * arrivals.size()) {
+        kept = bands.value;
+        best = Optional.of(check(bands, order));
+      }
     }
-    boolean worthIt = best.value > kept + WORTH_IT * order.length;
-    return worthIt ? Optional.of(check(best)) : Optional.empty();
+    return best;
   }
 
   /** Levels of the draws in order of their times, and what they are worth together. */
@@ -114,15 +140,15 @@ final class FireChoice {
   }
 
   /** Levels of the draws in order of their times, each at least as hot as the one before. */
-  private Bands bands(double lead) {
-    int n = order.length;
+  private Bands bands(double lead, Order order) {
+    int n = order.draws.length;
     double[][] value = new double[n][levels.length];
     int[][] from = new int[n][levels.length];
     for (int i = 0; i < n; i++) {
       int best = 0;
       for (int l = 0; l < levels.length; l++) {
         boolean middle = Math.abs(i - 0.5 * n) < MIDDLE * n && levels[l] != 0;
-        double own = middle ? Double.NEGATIVE_INFINITY : worth(l, order[i], lead);
+        double own = middle ? Double.NEGATIVE_INFINITY : worth(l, order.draws[i], lead);
         if (i > 0) {
           best = value[i - 1][l] > value[i - 1][best] ? l : best;
           double switched = value[i - 1][best] - WORTH_IT * n;
@@ -149,7 +175,7 @@ final class FireChoice {
   private double asStated(double lead) {
     int stated =
         IntStream.range(0, levels.length).filter(l -> levels[l] == 0).findFirst().orElse(0);
-    return Arrays.stream(order).mapToDouble(i -> worth(stated, i, lead)).sum();
+    return IntStream.range(0, arrivals.size()).mapToDouble(i -> worth(stated, i, lead)).sum();
   }
 
   /** Blurred membership of the window, less the effort. */
@@ -166,20 +192,20 @@ final class FireChoice {
     return time == Double.NEGATIVE_INFINITY ? 0 : 1 / (1 + StrictMath.exp(-time / BLUR));
   }
 
-  private FireCheck check(Bands bands) {
+  private FireCheck check(Bands bands, Order order) {
     List<Double> until = new ArrayList<>();
     List<Double> hotter = new ArrayList<>();
     int[] chosen = bands.levels;
     hotter.add(levels[chosen[0]]);
     for (int i = 1; i < chosen.length; i++) {
       if (chosen[i] != chosen[i - 1]) {
-        double end = times[order[i - 1]];
-        double next = Math.min(times[order[i]], end + 2 * MINUTE);
+        double end = order.times[order.draws[i - 1]];
+        double next = Math.min(order.times[order.draws[i]], end + 2 * MINUTE);
         until.add(MINUTE * Math.rint(0.5 * (end + next) / MINUTE));
         hotter.add(levels[chosen[i]]);
       }
     }
-    return new FireCheck(reading, until, hotter);
+    return new FireCheck(reading, order.ahead, until, hotter);
   }
 
   /** When draws are ready if each is pulled where its final core is as wished [s]. */

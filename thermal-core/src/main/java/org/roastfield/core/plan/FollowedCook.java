@@ -83,8 +83,9 @@ public record FollowedCook(double pull, double ready, double carved, double fina
     double longest = longest(truth, watched);
     if (check.isPresent()) {
       FireCheck look = check.get();
-      double time = time(PullRule.atReading(look.reading()), watched, truth, longest);
-      double hotter = look.hotterAt(time);
+      PullRule.Paced there = new PullRule.Paced(Pull.at(look.reading(), 0));
+      double time = time(there, watched, truth, longest);
+      double hotter = look.hotterAt(look.drawnOn(time, there.pace()));
       if (time < Double.POSITIVE_INFINITY && hotter != 0) {
         Cook after = truth.fires().apply(hotter);
         turned = Optional.of(new Course.Turned(StageEnd.at(time), after));

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 final class Paths {
 
   /** Of so many readings one is computed for draws that are held. */
-  static final int COARSE = 3;
+  static final int COARSE = 6;
 
   /** Steps between two computed readings. */
   private static final int FINE = 8;

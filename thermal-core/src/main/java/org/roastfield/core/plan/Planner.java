@@ -181,8 +181,8 @@ public final class Planner {
     Optional<FireCheck> check =
         new FireChoice(request, fires.get(), draws, count, pull, timing).best();
     if (check.isPresent()) {
-      double[] times = draws.times(draws.size(), check.get().reading());
-      draws.watch(check.get(), fires.get(), times);
+      Arrivals arrivals = draws.arrivals(draws.size(), check.get().reading());
+      draws.watch(check.get(), fires.get(), arrivals);
     }
   }
 

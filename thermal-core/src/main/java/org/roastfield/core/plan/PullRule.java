@@ -36,8 +36,13 @@ public interface PullRule {
     private final Pull pull;
     private final Line line = new Line();
 
-    private Paced(Pull pull) {
+    Paced(Pull pull) {
       this.pull = pull;
+    }
+
+    /** Pace of the display over its last {@link Plan#AHEAD} kelvin [K/s]. */
+    double pace() {
+      return Math.max(0, line.slope());
     }
 
     @Override
@@ -49,8 +54,7 @@ public interface PullRule {
       if (!(reading - line.first() >= Plan.AHEAD)) {
         return false;
       }
-      double slope = Math.max(0, line.slope());
-      return line.at(time) >= pull.target(time) - pull.ahead() * slope;
+      return line.at(time) >= pull.target(time) - pull.ahead() * pace();
     }
   }
 

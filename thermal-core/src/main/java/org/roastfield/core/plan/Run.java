@@ -128,6 +128,11 @@ final class Run {
   }
 
   private double[] ends(int stage) {
+    return ends(result, stage);
+  }
+
+  /** Ends of a stage, since the start of the cook; infinite for draws that never get there [s]. */
+  static double[] ends(EnsembleResult result, int stage) {
     double[] ends = new double[result.size()];
     for (int i = 0; i < ends.length; i++) {
       double end = result.stageEnd(i, stage);

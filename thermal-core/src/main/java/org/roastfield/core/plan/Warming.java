@@ -1,7 +1,10 @@
 package org.roastfield.core.plan;
 
+import java.util.Arrays;
+import org.roastfield.core.ensemble.EnsembleResult;
+
 /**
- * How the displays of draws warm near the pull, from runs that ended at one or two readings: rates
+ * How the displays of draws warm near the pull, from when they got to one or two readings: rates
  * straight between these and beyond, times by a parabola.
  */
 final class Warming {
@@ -23,13 +26,13 @@ final class Warming {
 
   private final boolean seen;
 
-  private Warming(double low, Run atLow, double high, Run atHigh) {
+  private Warming(double low, Arrivals atLow, double high, Arrivals atHigh) {
     this.low = low;
     this.high = high;
-    this.lowTimes = atLow.pull;
-    this.highTimes = atHigh.pull;
-    this.lowRates = rates(atLow);
-    this.highRates = rates(atHigh);
+    this.lowTimes = atLow.there();
+    this.highTimes = atHigh.there();
+    this.lowRates = atLow.rates();
+    this.highRates = atHigh.rates();
     this.laterTimes = new double[lowTimes.length];
     this.fasterRates = new double[lowTimes.length];
     this.seen = false;
@@ -60,7 +63,7 @@ final class Warming {
   Warming seen(double[] readings, Run run) {
     double[] later = laterTimes.clone();
     double[] faster = fasterRates.clone();
-    double[] rates = rates(run);
+    double[] rates = Arrivals.of(run).rates();
     for (int i = 0; i < readings.length; i++) {
       if (rates[i] > 0 && arrives(i)) {
         later[i] += run.pull[i] - time(i, readings[i]);
@@ -72,22 +75,34 @@ final class Warming {
 
   /** From one run that ended at a reading [K]. */
   static Warming of(double reading, Run run) {
-    return new Warming(reading, run, reading, run);
+    Arrivals there = Arrivals.of(run);
+    return new Warming(reading, there, reading, there);
   }
 
-  /** From runs that ended at two readings, the second higher [K]. */
-  static Warming of(double low, Run atLow, double high, Run atHigh) {
-    return new Warming(low, atLow, high, atHigh);
+  /** Readings that draws are cooked through to learn how they warm between two, in order [K]. */
+  static double[] levels(double low, double high) {
+    double[] levels = {low - Plan.AHEAD, low, high - Plan.AHEAD, high};
+    Arrays.sort(levels);
+    return levels;
   }
 
-  private static double[] rates(Run run) {
-    double[] rates = new double[run.size()];
-    for (int i = 0; i < rates.length; i++) {
-      double taken = run.pull[i] - run.near[i];
-      boolean there = run.pull[i] < Double.POSITIVE_INFINITY && taken > 0;
-      rates[i] = there ? Plan.AHEAD / taken : 0;
+  /**
+   * From draws that were cooked through the {@link #levels} of two readings.
+   *
+   * @param low the lower reading [K]
+   * @param high the higher one [K]
+   * @param first stage that ends at the first level
+   */
+  static Warming of(double low, double high, EnsembleResult result, int first) {
+    double[] levels = levels(low, high);
+    Arrivals[] arrivals = new Arrivals[2];
+    for (int r = 0; r < arrivals.length; r++) {
+      double reading = r == 0 ? low : high;
+      int before = first + Arrays.binarySearch(levels, reading - Plan.AHEAD);
+      int there = first + Arrays.binarySearch(levels, reading);
+      arrivals[r] = new Arrivals(Run.ends(result, before), Run.ends(result, there));
     }
-    return rates;
+    return new Warming(low, arrivals[0], high, arrivals[1]);
   }
 
   /** The lower reading [K]. */

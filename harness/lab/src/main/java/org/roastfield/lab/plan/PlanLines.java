@@ -113,6 +113,14 @@ final class PlanLines {
   private String fire(FireCheck check, PlanClock clock) {
     StringBuilder text = new StringBuilder("display at ");
     text.append(scale.text(check.reading()));
+    if (check.ahead() > 0) {
+      text.append(
+          String.format(
+              Locale.ROOT,
+              ", the clock plus %.0f times its last %s,",
+              check.ahead() / Plan.AHEAD,
+              scale.differenceText(Plan.AHEAD)));
+    }
     for (int band = 0; band < check.hotter().size(); band++) {
       boolean last = band == check.until().size();
       String until =

@@ -20,7 +20,8 @@ final class PlanSteps {
   private static final String MOVE =
       "Decided by the clock. Later than its slack, everything after it moves along, service too.";
   private static final String CHECK =
-      "The time at which the display gets there tells how fast this cut is, and decides the fire.";
+      "When the display gets there, and how long its last rise took, tells how fast this cut is,"
+          + " and decides the fire.";
   private static final String READING =
       "Go by the display, not by the clock. Late: a hotter fire, or serve later. Early: go on, and"
           + " keep it warm after the rest.";

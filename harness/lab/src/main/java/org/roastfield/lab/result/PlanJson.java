@@ -145,6 +145,7 @@ public final class PlanJson {
 
   private static ObjectNode check(FireCheck check, PlanSheet sheet) {
     ObjectNode node = Json.object().put("reading_degC", Json.celsius(check.reading()));
+    node.put("drawn_on_K", check.ahead());
     ArrayNode bands = node.putArray("bands");
     for (int band = 0; band < check.hotter().size(); band++) {
       ObjectNode one = bands.addObject();
