@@ -117,7 +117,7 @@ final class PlanLines {
       text.append(
           String.format(
               Locale.ROOT,
-              ", the clock plus %.0f times its last %s,",
+              ", add %.0f times what its last %s took to the time,",
               check.ahead() / Plan.AHEAD,
               scale.differenceText(Plan.AHEAD)));
     }
