@@ -151,7 +151,7 @@ final class FaceBalance {
 
   /** Finds one face temperature while φ of the other, if any, stays. */
   private boolean solveFace(int f, double time, double[] face, double[] evaporated) {
-    double linked = offset[f] - gain[f][f] * origin[f];
+    double linked = offset[f] - gain[f][f] * origin[f] + laws.boilingBeyond(f, kappa, faces);
     for (int g = 0; g < faces; g++) {
       linked += g == f ? 0 : gain[f][g] * (phi[g] - origin[g]);
     }
@@ -327,6 +327,9 @@ final class FaceBalance {
       fluxSlope[f] = kappa * flux.slope();
       evaporation[f] = flux.evaporation();
       evaporationSlope[f] = flux.evaporationSlope();
+    }
+    for (int f = 0; f < faces; f++) {
+      residual[f] -= laws.boilingBeyond(f, kappa, faces);
       size += Math.abs(residual[f]);
     }
     return size;

@@ -122,6 +122,14 @@ final class FaceLaws {
     return sum;
   }
 
+  /** The same of what boils below the other face. */
+  double boilingBeyond(int f, double kappa, int faces) {
+    int g = 1 - f;
+    return g < faces && carried.boilsInside(g)
+        ? sinkGain[f][g] * kappa * carried.memory[g].sunk
+        : 0;
+  }
+
   /** Whether the law has a value at a temperature; it is left in {@link #flux}. */
   boolean hasValue(int f, double time, double temperature) {
     evaluate(f, time, temperature);
