@@ -1,21 +1,29 @@
 package org.roastfield.core.surface;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Laws acting together on one face. */
-record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
+/** Laws acting together on one face. Immutable. */
+final class SumOfLaws implements SurfaceLaw {
 
-  SumOfLaws {
-    laws = flat(laws);
+  private final SurfaceLaw[] laws;
+
+  SumOfLaws(List<SurfaceLaw> laws) {
+    this.laws = flat(laws).toArray(SurfaceLaw[]::new);
+  }
+
+  /** The laws, none of them a sum. */
+  List<SurfaceLaw> laws() {
+    return List.of(laws);
   }
 
   private static List<SurfaceLaw> flat(List<SurfaceLaw> laws) {
     List<SurfaceLaw> flat = new ArrayList<>();
     for (SurfaceLaw law : laws) {
       if (law instanceof SumOfLaws sum) {
-        flat.addAll(sum.laws);
+        flat.addAll(sum.laws());
       } else if (law instanceof RememberingLaw) {
         throw new IllegalArgumentException(
             "laws of a sum must carry nothing along, but one was "
@@ -25,7 +33,7 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
         flat.add(law);
       }
     }
-    return List.copyOf(flat);
+    return flat;
   }
 
   @Override
@@ -39,7 +47,7 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
 
   @Override
   public @Nullable LawRows rows() {
-    return StandardRows.of(laws);
+    return StandardRows.of(laws());
   }
 
   @Override
@@ -56,8 +64,8 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
 
   @Override
   public boolean remembers() {
-    for (int i = 0; i < laws.size(); i++) {
-      if (laws.get(i).remembers()) {
+    for (SurfaceLaw law : laws) {
+      if (law.remembers()) {
         return true;
       }
     }
@@ -66,21 +74,21 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
 
   @Override
   public void evaluate(double surfaceTemperature, double time, SurfaceFlux flux) {
-    for (int i = 0; i < laws.size(); i++) {
-      laws.get(i).evaluate(surfaceTemperature, time, flux);
+    for (SurfaceLaw law : laws) {
+      law.evaluate(surfaceTemperature, time, flux);
     }
   }
 
   @Override
   public SurfaceLaw scaled(double factor) {
-    return new SumOfLaws(laws.stream().map(law -> law.scaled(factor)).toList());
+    return new SumOfLaws(Arrays.stream(laws).map(law -> law.scaled(factor)).toList());
   }
 
   @Override
   public double highestTemperature() {
     double highest = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < laws.size(); i++) {
-      highest = Math.min(highest, laws.get(i).highestTemperature());
+    for (SurfaceLaw law : laws) {
+      highest = Math.min(highest, law.highestTemperature());
     }
     return highest;
   }
@@ -92,5 +100,20 @@ record SumOfLaws(List<SurfaceLaw> laws) implements SurfaceLaw {
       shortest = Math.min(shortest, law.shortestPeriod());
     }
     return shortest;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SumOfLaws sum && Arrays.equals(laws, sum.laws);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(laws);
+  }
+
+  @Override
+  public String toString() {
+    return "SumOfLaws" + Arrays.toString(laws);
   }
 }

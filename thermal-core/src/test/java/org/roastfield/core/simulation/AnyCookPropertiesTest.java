@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Field;
+import java.lang.reflect.Modifier;
 import java.net.URL;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -214,22 +216,22 @@ class AnyCookPropertiesTest {
   }
 
   private static void collect(Object part, Set<String> names) {
-    if (part instanceof SurfaceLaw) {
+    if (part instanceof SurfaceLaw[] laws) {
+      Arrays.stream(laws).forEach(one -> collect(one, names));
+    } else if (part instanceof SurfaceLaw) {
       names.add(part.getClass().getSimpleName());
-    }
-    if (part instanceof List<?> parts) {
-      parts.forEach(one -> collect(one, names));
-    } else if (part instanceof Record && part instanceof SurfaceLaw) {
-      for (RecordComponent component : part.getClass().getRecordComponents()) {
-        collect(read(part, component), names);
+      for (Field field : part.getClass().getDeclaredFields()) {
+        if (!Modifier.isStatic(field.getModifiers())) {
+          collect(read(part, field), names);
+        }
       }
     }
   }
 
-  private static Object read(Object of, RecordComponent component) {
+  private static Object read(Object of, Field field) {
     try {
-      component.getAccessor().setAccessible(true);
-      return component.getAccessor().invoke(of);
+      field.setAccessible(true);
+      return field.get(of);
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException(e);
     }
