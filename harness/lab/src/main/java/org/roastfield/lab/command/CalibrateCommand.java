@@ -282,6 +282,7 @@ final class CalibrateCommand implements Callable<Integer> {
       findings.addAll(unnamed);
       findings.addAll(Findings.foretold(later(found, belief, inputs, simulator)));
       String status = verdict.status().word();
+      Findings.inherited(search.inherited(status)).ifPresent(findings::add);
       CookerProfile profile = search.profile(id, found, belief, hashes, status, true);
       return Optional.of(new Calibrated(found, Optional.of(verdict), findings, profile));
     } catch (Interruption.Stopped e) {

@@ -92,6 +92,15 @@ public record CookerProfile(
 
     /** What a status may be. */
     static final List<String> STATUSES = List.of("as-stated", "in-doubt", "misfit", "unchecked");
+
+    /** The same, the most reliable first. */
+    private static final List<String> RELIABLE =
+        List.of("as-stated", "in-doubt", "unchecked", "misfit");
+
+    /** The less reliable of two statuses: logs that follow do not mend those before. */
+    static String worse(String one, String other) {
+      return RELIABLE.indexOf(one) >= RELIABLE.indexOf(other) ? one : other;
+    }
   }
 
   /**

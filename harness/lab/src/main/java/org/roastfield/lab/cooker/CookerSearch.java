@@ -198,8 +198,9 @@ public final class CookerSearch {
    * @param id of the profile
    * @param belief of all coordinates of {@code found}, with what may be wrong of the logs
    * @param hashes of the readings of each log, in their order
-   * @param status whether the profile can be relied on, in a word
-   * @param complete whether the search came to its end
+   * @param status whether the profile can be relied on by these logs, in a word; it gets no better
+   *     by them than the profile before them was
+   * @param complete whether the search came to its end; so must have that before
    */
   public CookerProfile profile(
       String id, Found found, Prior belief, List<String> hashes, String status, boolean complete) {
@@ -225,13 +226,24 @@ public final class CookerSearch {
     return new CookerProfile(
         id,
         madeUp,
-        complete,
+        complete && before.map(CookerProfile::complete).orElse(true),
         original,
         belief(belief, original, found.logs().cases()),
         before.map(old -> old.validity().with(validity)).orElse(validity),
         errors(found),
-        diagnosis(found, status),
+        diagnosis(found, status(status)),
         logs);
+  }
+
+  private String status(String ofLogs) {
+    return before
+        .map(old -> CookerProfile.Diagnosis.worse(old.diagnosis().status(), ofLogs))
+        .orElse(ofLogs);
+  }
+
+  /** Status of the profile before, if it is less reliable than one of the logs alone. */
+  public Optional<String> inherited(String ofLogs) {
+    return Optional.of(status(ofLogs)).filter(status -> !status.equals(ofLogs));
   }
 
   /** Whether something is known of what the air does by itself. */

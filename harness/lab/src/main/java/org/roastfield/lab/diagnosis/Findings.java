@@ -285,6 +285,23 @@ public final class Findings {
     };
   }
 
+  /**
+   * What a profile that logs were added to says of itself.
+   *
+   * @param status of it, where that is less reliable than the logs' own
+   */
+  public static Optional<Finding> inherited(Optional<String> status) {
+    return status.map(
+        word ->
+            Finding.of(
+                Finding.Kind.CONFLICT,
+                word.equals("misfit") ? Finding.Weight.MISFIT : Finding.Weight.DOUBT,
+                "the profile before these logs was "
+                    + word
+                    + ", and one more log does not mend that: calibrate all logs together, without"
+                    + " it, to have them judged anew"));
+  }
+
   /** That draws were weighed in vain. */
   public static Optional<Finding> unreliable(Optional<WeightedDraws> draws) {
     return draws

@@ -67,11 +67,43 @@ class UpdatedProfileTest {
 
   private static CookerProfile learned(
       Optional<CookerProfile> before, List<LoggedCase> logs, Predicate<Parameter> free) {
+    return learned(before, logs, free, "as-stated", true);
+  }
+
+  private static CookerProfile learned(
+      Optional<CookerProfile> before,
+      List<LoggedCase> logs,
+      Predicate<Parameter> free,
+      String status,
+      boolean complete) {
     CookerSearch search =
         new CookerSearch(before, free, Simulator.withDefaults(), progress -> {}, () -> {});
     CookerSearch.Found found = search.find(logs, 1, false, 1);
     List<String> hashes = Collections.nCopies(logs.size(), "0".repeat(64));
-    return search.profile("pit", found, found.belief(), hashes, "as-stated", true);
+    return search.profile("pit", found, found.belief(), hashes, status, complete);
+  }
+
+  /** A log that agrees with its cook file does not clear what others before it left in doubt. */
+  @Test
+  void oneMoreLog_mendsNoStatus() {
+    Predicate<Parameter> one = parameter -> parameter.id().equals("convection");
+    List<LoggedCase> first = List.of(log(41));
+    List<LoggedCase> second = List.of(log(42));
+    String[][] statuses = {
+      {"as-stated", "as-stated", "as-stated"},
+      {"as-stated", "in-doubt", "in-doubt"},
+      {"in-doubt", "as-stated", "in-doubt"},
+      {"unchecked", "in-doubt", "unchecked"},
+      {"misfit", "as-stated", "misfit"},
+      {"unchecked", "misfit", "misfit"},
+    };
+    for (String[] each : statuses) {
+      boolean complete = !each[0].equals("unchecked");
+      CookerProfile old = learned(Optional.empty(), first, one, each[0], complete);
+      CookerProfile updated = learned(Optional.of(old), second, one, each[1], true);
+      assertEquals(each[2], updated.diagnosis().status());
+      assertEquals(complete, updated.complete());
+    }
   }
 
   @Test
