@@ -76,13 +76,6 @@ final class Course {
    */
   record Turned(StageEnd when, Cook after) {}
 
-  /** A member's cook up to the pull. */
-  Cook upToPull(Member member, Optional<Turned> turned, double tip, double tipBefore) {
-    List<Stage> stages = new ArrayList<>();
-    gentle(member, turned, stages, tipBefore, tip);
-    return new Cook(member.cook().cut(), stages, List.of());
-  }
-
   /** A member's cook through temperatures of the tip, in order, a leg up to each [K]. */
   Cook through(Member member, Optional<Turned> turned, double... tips) {
     List<Stage> stages = new ArrayList<>();

@@ -124,8 +124,7 @@ final class Draws {
     Course plain = new Course(request.cook().roles(), false);
     IntFunction<Cook> cook =
         i ->
-            plain.upToPull(
-                members.get(i), Optional.empty(), tip(i, reading), tipBefore(i, reading));
+            plain.through(members.get(i), Optional.empty(), tipBefore(i, reading), tip(i, reading));
     EnsembleResult result = compute(simulator, count, cook);
     return new Arrivals(Run.ends(result, plain.near), Run.ends(result, plain.pull));
   }
@@ -241,7 +240,7 @@ final class Draws {
     IntFunction<Cook> cook =
         i -> {
           double own = reading.applyAsDouble(i);
-          return course.upToPull(members.get(i), turned(i), tip(i, own), tipBefore(i, own));
+          return course.through(members.get(i), turned(i), tipBefore(i, own), tip(i, own));
         };
     Run run = new Run(compute(simulator, count, cook), course, 0, List.of());
     for (int i = 0; i < count; i++) {

@@ -108,7 +108,7 @@ public record FollowedCook(double pull, double ready, double carved, double fina
 
   private static SimulationResult watched(
       Simulator simulator, Course course, Member member, Optional<Course.Turned> turned) {
-    return resultOf(simulator.run(course.upToPull(member, turned, HOTTEST, HOTTEST - Plan.AHEAD)));
+    return resultOf(simulator.run(course.through(member, turned, HOTTEST - Plan.AHEAD, HOTTEST)));
   }
 
   private static double longest(Truth truth, SimulationResult watched) {
