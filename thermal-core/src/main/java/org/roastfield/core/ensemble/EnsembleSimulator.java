@@ -1,22 +1,17 @@
 package org.roastfield.core.ensemble;
 
-import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.integration.CookIntegration;
-import org.roastfield.core.integration.CookVariation;
-import org.roastfield.core.integration.CookVariations;
 import org.roastfield.core.integration.LaneIntegration;
 import org.roastfield.core.integration.LaneMembers;
 import org.roastfield.core.integration.MemberRecord;
+import org.roastfield.core.integration.Standing;
 import org.roastfield.core.integration.TangentRecord;
 import org.roastfield.core.internal.Check;
 import org.roastfield.core.parameter.ParameterPoint;
@@ -120,8 +115,35 @@ public final class EnsembleSimulator {
       int workers,
       Cancellation cancellation) {
     MemberRecord record = record(template, members);
-    Queue queue = new Queue(members, template.stages().size(), cook, cancellation);
+    MemberQueue queue = new MemberQueue(members, template.stages().size(), cook, cancellation);
     compute(template, members, queue, record, null, executor, workers);
+    return new EnsembleResult(members, record, sampleTimes.length, queue.notBuilt);
+  }
+
+  /**
+   * Computes members to the end of the first stages that other cooks have in common with them, in
+   * the calling thread or {@link #on} another.
+   *
+   * @param template defines the grid over relative depth and the number of stages
+   * @param members how many, at least 1
+   * @param cook builds the cook of a member, of these stages only, see {@link #run}
+   */
+  public BegunEnsemble begin(Cook template, int members, IntFunction<Cook> cook) {
+    GoingOnQueue queue =
+        new GoingOnQueue(members, template.stages().size(), cook, member -> null, true);
+    EnsembleResult result = goOn(template, members, queue);
+    return new BegunEnsemble(this, template, result, queue.ends);
+  }
+
+  EnsembleResult goOn(
+      Cook template, int members, IntFunction<Cook> cook, IntFunction<@Nullable Standing> from) {
+    return goOn(
+        template, members, new GoingOnQueue(members, template.stages().size(), cook, from, false));
+  }
+
+  private EnsembleResult goOn(Cook template, int members, GoingOnQueue queue) {
+    MemberRecord record = record(template, members);
+    compute(template, members, queue, record, null, usual, usualWorkers);
     return new EnsembleResult(members, record, sampleTimes.length, queue.notBuilt);
   }
 
@@ -188,8 +210,8 @@ public final class EnsembleSimulator {
     int parameters = points.apply(0).size();
     MemberRecord record = record(template, members);
     TangentRecord tangents = new TangentRecord(record, members, parameters);
-    Varied queue =
-        new Varied(members, template.stages().size(), points, cooks, parameters, cancellation);
+    VariedQueue queue =
+        new VariedQueue(members, template.stages().size(), points, cooks, parameters, cancellation);
     compute(template, members, queue, record, tangents, executor, workers);
     return new EnsembleSensitivities(
         new EnsembleResult(members, record, sampleTimes.length, queue.notBuilt),
@@ -264,99 +286,5 @@ public final class EnsembleSimulator {
   private CookIntegration.Accuracy accuracy() {
     return new CookIntegration.Accuracy(
         settings.accuracy(), settings.cells(), settings.surfaceCell(), settings.mostSteps());
-  }
-
-  /** Hands out members, each once, to whichever worker asks. */
-  private static class Queue implements LaneMembers {
-
-    private final AtomicInteger next = new AtomicInteger();
-    final Map<Integer, String> notBuilt = new ConcurrentHashMap<>();
-    private final int members;
-    private final int stages;
-    private final IntFunction<Cook> cook;
-    private final Cancellation cancellation;
-
-    Queue(int members, int stages, IntFunction<Cook> cook, Cancellation cancellation) {
-      this.members = members;
-      this.stages = stages;
-      this.cook = cook;
-      this.cancellation = cancellation;
-    }
-
-    @Override
-    public int next() {
-      if (cancellation.isCancelled()) {
-        return -1;
-      }
-      int member = next.getAndIncrement();
-      return member < members ? member : -1;
-    }
-
-    @Override
-    public Cook cook(int member) {
-      Cook built = cook.apply(member);
-      if (built.stages().size() > stages) {
-        throw new IllegalArgumentException(
-            "a member may have as many stages as the template, "
-                + stages
-                + ", but member "
-                + member
-                + " has "
-                + built.stages().size());
-      }
-      return built;
-    }
-
-    @Override
-    public List<CookVariation> variations(int member, Cook built) {
-      throw new IllegalStateException("members of this ensemble have no parameters");
-    }
-
-    @Override
-    public void notBuilt(int member, RuntimeException cause) {
-      notBuilt.put(member, String.valueOf(cause.getMessage()));
-    }
-
-    @Override
-    public boolean isCancelled() {
-      return cancellation.isCancelled();
-    }
-  }
-
-  /** Members that are cooks at points. */
-  private static final class Varied extends Queue {
-
-    private final IntFunction<ParameterPoint> points;
-    private final IntFunction<Function<ParameterPoint, Cook>> cooks;
-    private final int parameters;
-
-    Varied(
-        int members,
-        int stages,
-        IntFunction<ParameterPoint> points,
-        IntFunction<Function<ParameterPoint, Cook>> cooks,
-        int parameters,
-        Cancellation cancellation) {
-      super(
-          members, stages, member -> cooks.apply(member).apply(points.apply(member)), cancellation);
-      this.points = points;
-      this.cooks = cooks;
-      this.parameters = parameters;
-    }
-
-    @Override
-    public List<CookVariation> variations(int member, Cook built) {
-      ParameterPoint point = points.apply(member);
-      if (point.size() != parameters) {
-        throw new IllegalArgumentException(
-            "all members must have as many parameters as the first, "
-                + parameters
-                + ", but member "
-                + member
-                + " has "
-                + point.size());
-      }
-      return CookVariations.around(point, built, cooks.apply(member));
-    }
   }
 }

@@ -27,7 +27,27 @@ public final class AloneIntegration {
 
   /** Computes a cook into a member of a record. */
   public void run(Cook cook, int member, MemberRecord record) {
-    run(of(cook), cook, member, record, null);
+    run(cook, null, member, record);
+  }
+
+  /**
+   * The same from where another stood that begins alike.
+   *
+   * @param from null to compute it whole
+   * @return what computed it, which stands where the cook ended
+   */
+  CookIntegration run(Cook cook, @Nullable Standing from, int member, MemberRecord record) {
+    CookIntegration integration = of(cook);
+    if (from == null) {
+      begin(integration, member, record, null);
+      run(integration, cook, 0, member, record);
+    } else {
+      integration.resume(cook, from);
+      recorder.begin(member, integration.reading(Probe.CORE), record, null);
+      from.copyInto(record, member);
+      run(integration, cook, from.stages(), member, record);
+    }
+    return integration;
   }
 
   /**
@@ -42,26 +62,27 @@ public final class AloneIntegration {
       MemberRecord record,
       TangentRecord tangents) {
     CookIntegration integration = of(cook);
-    run(
-        integration,
-        cook,
-        member,
-        record,
-        new AloneTangents(integration, variations, member, tangents));
+    AloneTangents along = new AloneTangents(integration, variations, member, tangents);
+    begin(integration, member, record, along);
+    run(integration, cook, 0, member, record);
   }
 
-  private void run(
+  private void begin(
       CookIntegration integration,
-      Cook cook,
       int member,
       MemberRecord record,
       @Nullable AloneTangents tangents) {
-    recorder.tangents = tangents;
     Reading core = integration.reading(Probe.CORE);
-    recorder.begin(member, core, record);
+    recorder.begin(member, core, record, tangents);
     record.begins(member, integration.time(), integration.now(core));
+  }
+
+  private void run(
+      CookIntegration integration, Cook cook, int first, int member, MemberRecord record) {
+    AloneTangents tangents = recorder.tangents;
+    Reading core = integration.reading(Probe.CORE);
     byte code = MemberRecord.COMPLETED;
-    int index = 0;
+    int index = first;
     List<Stage> stages = cook.stages();
     while (index < stages.size()) {
       recorder.peak.begin(integration.time(), integration.now(core));
@@ -119,10 +140,11 @@ public final class AloneIntegration {
     private @Nullable MemberRecord record;
     private @Nullable AloneTangents tangents;
 
-    void begin(int member, Reading core, MemberRecord record) {
+    void begin(int member, Reading core, MemberRecord record, @Nullable AloneTangents tangents) {
       this.member = member;
       this.core = core;
       this.record = record;
+      this.tangents = tangents;
     }
 
     @Override

@@ -63,10 +63,7 @@ public final class CookIntegration implements ComputedCook {
    */
   public record Accuracy(double tolerance, int cells, double surfaceCell, long mostSteps) {}
 
-  /**
-   * Keeps the balances and tells the caller. A class with a name: the first lambda of a JVM costs
-   * as much as the rest of its first cook.
-   */
+  /** Keeps the balances and tells the caller; not a lambda, since the first of a JVM is dear. */
   private static final class ToAll implements StepListener {
 
     private final Balances balances;
@@ -107,6 +104,18 @@ public final class CookIntegration implements ComputedCook {
     balances.reset(material.lowest(), material.highest());
     startEnthalpy = stages.state().enthalpy[0];
     begun = 0;
+  }
+
+  /** Begins another cook where one stood that begins alike; sums that no record keeps do there. */
+  void resume(Cook other, Standing from) {
+    reset(other);
+    begun = from.begun();
+    stages.resume(from);
+  }
+
+  /** Where it stands, after what a record keeps of a member. */
+  public Standing standing(MemberRecord record, int member) {
+    return new Standing(cook, begun, stages.state(), stages.counters(), record, member);
   }
 
   /** Grid of a cook: of half the body where it is treated alike all round. */

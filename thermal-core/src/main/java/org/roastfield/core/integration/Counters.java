@@ -8,6 +8,14 @@ final class Counters {
   long factorisations;
   long fluxEvaluations;
 
+  void copy(Counters other) {
+    acceptedSteps = other.acceptedSteps;
+    rejectedSteps = other.rejectedSteps;
+    solves = other.solves;
+    factorisations = other.factorisations;
+    fluxEvaluations = other.fluxEvaluations;
+  }
+
   void clear() {
     acceptedSteps = 0;
     rejectedSteps = 0;

@@ -1,6 +1,7 @@
 package org.roastfield.core.integration;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 
 /** Where lanes get their cooks from. */
@@ -27,6 +28,18 @@ public interface LaneMembers {
 
   /** Keeps why a member could not be built. */
   void notBuilt(int member, RuntimeException cause);
+
+  /** Where another cook stood from which this member's may go on, or null if it is none. */
+  default @Nullable Standing standing(int member) {
+    return null;
+  }
+
+  /**
+   * Told of each member that was computed by itself to its end.
+   *
+   * @param at where it ended; stands there only until this returns
+   */
+  default void ended(int member, CookIntegration at, MemberRecord record) {}
 
   /** Whether to stop as soon as possible. */
   boolean isCancelled();

@@ -62,13 +62,22 @@ final class LaneQueue {
 
   private void runAlone(LaneMembers members, MemberRecord record) {
     if (tangents == null) {
-      alone.run(cook, member, record);
+      runPlain(members, record);
       return;
     }
     try {
       alone.run(cook, variations, member, record, tangents);
     } catch (IllegalArgumentException withoutDerivatives) {
       notBuilt(withoutDerivatives, members, record);
+    }
+  }
+
+  private void runPlain(LaneMembers members, MemberRecord record) {
+    Standing before = members.standing(member);
+    Standing from = before != null && before.isStartOf(cook) ? before : null;
+    CookIntegration end = alone.run(cook, from, member, record);
+    if (record.status[member] == MemberRecord.COMPLETED) {
+      members.ended(member, end, record);
     }
   }
 

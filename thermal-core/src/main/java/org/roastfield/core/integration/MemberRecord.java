@@ -114,6 +114,19 @@ public final class MemberRecord {
     }
   }
 
+  /** Takes what another with the same sample times keeps of a member's first stages. */
+  void copy(int member, MemberRecord other, int otherMember, int first) {
+    int to = member * stages;
+    int from = otherMember * other.stages;
+    System.arraycopy(other.stageEnd, from, stageEnd, to, first);
+    System.arraycopy(other.coreAtEnd, from, coreAtEnd, to, first);
+    System.arraycopy(other.surfaceAtEnd, from, surfaceAtEnd, to, first);
+    System.arraycopy(other.corePeak, from, corePeak, to, first);
+    System.arraycopy(other.corePeakTime, from, corePeakTime, to, first);
+    int times = sampleTimes.length;
+    System.arraycopy(other.samples, otherMember * times, samples, member * times, times);
+  }
+
   int firstAfter(double time) {
     int low = 0;
     int high = sampleTimes.length;

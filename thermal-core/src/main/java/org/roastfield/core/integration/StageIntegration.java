@@ -57,6 +57,12 @@ final class StageIntegration {
     start(startTemperature);
   }
 
+  /** Goes on from where a cook with the same body stood. */
+  void resume(Standing from) {
+    state.copy(from.state());
+    counters.copy(from.counters());
+  }
+
   private void start(double temperature) {
     firstStep = StageProgress.firstStep(accuracy) * cellSquared / stepper.timeScale();
     state.clear();

@@ -73,6 +73,40 @@ final class State {
     carried.clear();
   }
 
+  /** The same in memory of its own. */
+  State copied() {
+    State copy = new State(enthalpy.length, temperatureRate == enthalpyRate);
+    copy.copy(this);
+    return copy;
+  }
+
+  /** Takes all of another's values, which has as many cells. */
+  void copy(State other) {
+    time = other.time;
+    heatReleased = other.heatReleased;
+    double[][] from = other.arrays();
+    double[][] to = arrays();
+    for (int i = 0; i < to.length; i++) {
+      System.arraycopy(from[i], 0, to[i], 0, to[i].length);
+    }
+    carried.copy(other.carried);
+  }
+
+  private double[][] arrays() {
+    return new double[][] {
+      enthalpy,
+      temperature,
+      enthalpyRate,
+      temperatureRate,
+      face,
+      faceRate,
+      flow,
+      evaporation,
+      heatTaken,
+      evaporated
+    };
+  }
+
   /** Water that a face drew out of the cut so far, see {@link CarriedWater} [kg/m²]. */
   double drawn(int f) {
     double aside = evaporated[f] - carried.evaporated[f];

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 /** Puts a plan together from draws that followed it. */
 final class Assembly {
 
-  /** Times at which the core is kept. */
+  /** Times at which the core is kept, about. */
   static final int SAMPLES = 97;
 
   /** Slack of what nothing waits for. */
@@ -168,7 +168,8 @@ final class Assembly {
     List<Double> times = new ArrayList<>();
     List<Spread> spreads = new ArrayList<>();
     double until = decision.lead() + service.latest();
-    for (int k = 0; k < SAMPLES; k++) {
+    double[] kept = draws.times();
+    for (int k = 0; k < kept.length && kept[k] <= until; k++) {
       int sample = k;
       double[] cores =
           Arrays.stream(members)
@@ -176,7 +177,7 @@ final class Assembly {
               .filter(core -> !Double.isNaN(core))
               .toArray();
       if (cores.length > members.length / 2) {
-        times.add(until * k / (SAMPLES - 1) - lead);
+        times.add(kept[k] - lead);
         spreads.add(Spread.of(cores));
       }
     }

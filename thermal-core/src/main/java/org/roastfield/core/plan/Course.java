@@ -10,10 +10,10 @@ import org.roastfield.core.cook.Wetting;
 
 /**
  * The stages that a plan makes of a cook: its gentle heat ends by the display, in two legs of which
- * the second begins {@link Plan#AHEAD} short of the end, and a leg before them if the fire is
- * changed on the way. A cut that is seared after that waits for its sear where it rests later; its
- * rest is the least one, and after that it is kept until it is carved. One that has a stage to be
- * kept in is seared at once.
+ * the second begins {@link Plan#AHEAD} short of the end, and two such legs before them if the fire
+ * is changed on the way. A cut that is seared after that waits for its sear where it rests later;
+ * its rest is the least one, and after that it is kept until it is carved. One that has a stage to
+ * be kept in is seared at once.
  */
 final class Course {
 
@@ -44,9 +44,9 @@ final class Course {
   Course(List<Role> roles, boolean checked) {
     this.roles = roles;
     int lastGentle = roles.lastIndexOf(Role.GENTLE);
-    int more = checked ? 1 : 0;
+    int more = checked ? 2 : 0;
     firstSear = roles.indexOf(Role.GENTLE) - 1;
-    check = checked ? lastGentle : -1;
+    check = checked ? lastGentle + 1 : -1;
     near = lastGentle + more;
     pull = near + 1;
     wait = waits() ? pull + 1 : pull;
@@ -71,15 +71,22 @@ final class Course {
   /**
    * Gentle heat that goes on otherwise from a look at the display on.
    *
-   * @param when the look ends the first leg
+   * @param when ends of the legs up to the look
    * @param after the cook whose gentle heat it is after that
    */
-  record Turned(StageEnd when, Cook after) {}
+  record Turned(List<StageEnd> when, Cook after) {}
 
   /** A member's cook through temperatures of the tip, in order, a leg up to each [K]. */
   Cook through(Member member, Optional<Turned> turned, double... tips) {
     List<Stage> stages = new ArrayList<>();
     gentle(member, turned, stages, tips);
+    return new Cook(member.cook().cut(), stages, List.of());
+  }
+
+  /** A member's cook on the fire as stated through legs of its gentle heat with given ends. */
+  Cook through(Member member, List<StageEnd> ends) {
+    List<Stage> stages = new ArrayList<>(before(member));
+    legs(gentle(member.cook()), ends, stages);
     return new Cook(member.cook().cut(), stages, List.of());
   }
 
@@ -108,7 +115,7 @@ final class Course {
     if (turned.isEmpty()) {
       stages.add(ending(gentle, StageEnd.at(pull)));
     } else {
-      stages.add(ending(gentle, turned.get().when()));
+      legs(gentle, turned.get().when(), stages);
       Stage after = gentle(turned.get().after());
       stages.add(continuing(after, gentle.name(), StageEnd.at(pull)));
     }
@@ -150,17 +157,30 @@ final class Course {
   private void gentle(Member member, Optional<Turned> turned, List<Stage> stages, double... tips) {
     stages.addAll(before(member));
     Stage first = gentle(member.cook());
-    Stage gentle = first;
-    double longest = first.end().longest(0);
-    if (turned.isPresent()) {
-      stages.add(ending(first, turned.get().when()));
-      gentle = gentle(turned.get().after());
+    List<StageEnd> ends = rises(member, tips);
+    if (turned.isEmpty()) {
+      legs(first, ends, stages);
+      return;
     }
-    boolean goesOn = turned.isPresent();
+    legs(first, turned.get().when(), stages);
+    Stage after = gentle(turned.get().after());
+    ends.forEach(end -> stages.add(continuing(after, first.name(), end)));
+  }
+
+  /** Ends of the gentle heat of a member at temperatures of the tip, in order [K]. */
+  List<StageEnd> rises(Member member, double... tips) {
+    List<StageEnd> ends = new ArrayList<>();
     for (double tip : tips) {
-      StageEnd there = new StageEnd.Rises(member.tip(), tip, longest);
-      stages.add(goesOn ? continuing(gentle, first.name(), there) : ending(gentle, there));
-      goesOn = true;
+      ends.add(new StageEnd.Rises(member.tip(), tip, longest(member)));
+    }
+    return ends;
+  }
+
+  /** Adds a stage in legs. */
+  private static void legs(Stage stage, List<StageEnd> ends, List<Stage> stages) {
+    for (int i = 0; i < ends.size(); i++) {
+      StageEnd end = ends.get(i);
+      stages.add(i == 0 ? ending(stage, end) : continuing(stage, stage.name(), end));
     }
   }
 

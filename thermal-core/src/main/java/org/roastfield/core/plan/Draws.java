@@ -2,7 +2,6 @@ package org.roastfield.core.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -13,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.ensemble.BegunEnsemble;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.parameter.ParameterPoint;
@@ -21,10 +21,11 @@ import org.roastfield.core.parameter.ParameterSet;
 /** The draws of a plan, and how they are computed. */
 final class Draws {
 
-  /** How far from where warming was learned a rule is looked for, and in what strides [K]. */
-  private static final double REACH = 20;
+  /** How much longer than asked cores are kept, lest a later lead asks for more. */
+  private static final double LONGER = 1.5;
 
-  private static final double STRIDE = 0.25;
+  /** Ends of a course whose length alone counts. */
+  private static final Ends ANY = Ends.of(Timing.atOnce(600));
 
   /** Least distance of two readings between which warming is learned [K]. */
   private static final double LEAST_APART = 1;
@@ -39,6 +40,9 @@ final class Draws {
   /** A look at the display on the way, if there is one. */
   private Optional<FireCheck> check = Optional.empty();
 
+  /** The way up to it, if there is one. */
+  private Optional<Approach> approach = Optional.empty();
+
   /** The cook of each member from that look on. */
   private final Cook[] after;
 
@@ -46,7 +50,10 @@ final class Draws {
   private final List<List<Member>> stations;
 
   private final int notBuilt;
-  private final EnsembleSimulator simulator;
+  private EnsembleSimulator simulator;
+
+  /** Times at which cores are kept [s]; perhaps none. */
+  private double[] times = {};
 
   /** How each member's display warms, for rules, for those that lag, and stems that carry heat. */
   private Optional<Warming> warming = Optional.empty();
@@ -114,32 +121,58 @@ final class Draws {
     return course;
   }
 
+  /**
+   * Has cores kept evenly over time, at least until then.
+   *
+   * @param apart [s]
+   * @param until since the start of the cook [s]
+   */
+  void keepCores(double apart, double until) {
+    if (times.length > 0 && times[times.length - 1] >= until) {
+      return;
+    }
+    int count = 1 + (int) Math.ceil(LONGER * until / apart);
+    times = IntStream.range(0, count).mapToDouble(k -> k * apart).toArray();
+    simulator = simulator.withSampleTimes(times);
+    approach = approach.map(way -> approach(way.size(), way.reading()));
+  }
+
+  /** Times at which cores are kept [s]. */
+  double[] times() {
+    return times.clone();
+  }
+
   /** The look at the display that draws have, if any. */
   Optional<FireCheck> check() {
     return check;
   }
 
-  /** When the displays of the first members get to a reading on the fire as stated [K]. */
-  Arrivals arrivals(int count, double reading) {
+  /** Cooks the first members on the fire as stated up to a reading of their displays [K]. */
+  Approach approach(int count, double reading) {
     Course plain = new Course(request.cook().roles(), false);
-    IntFunction<Cook> cook =
-        i ->
-            plain.through(members.get(i), Optional.empty(), tipBefore(i, reading), tip(i, reading));
-    EnsembleResult result = compute(simulator, count, cook);
-    return new Arrivals(Run.ends(result, plain.near), Run.ends(result, plain.pull));
+    List<List<StageEnd>> legs = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      legs.add(plain.rises(members.get(i), tipBefore(i, reading), tip(i, reading)));
+    }
+    IntFunction<Cook> cook = i -> plain.through(members.get(i), legs.get(i));
+    BegunEnsemble begun = simulator.begin(cook.apply(0), count, cook);
+    EnsembleResult there = begun.result();
+    Arrivals arrivals = new Arrivals(Run.ends(there, plain.near), Run.ends(there, plain.pull));
+    return new Approach(reading, legs, begun, arrivals);
   }
 
   /**
    * Has the first members look at their display on the way, and keep the fire by it.
    *
    * @param fires of the request
-   * @param arrivals when they get to the reading
+   * @param way up to the look's reading
    */
-  void watch(FireCheck look, Fires fires, Arrivals arrivals) {
+  void watch(FireCheck look, Fires fires, Approach way) {
     check = Optional.of(look);
+    approach = Optional.of(way);
     course = new Course(request.cook().roles(), true);
-    for (int i = 0; i < arrivals.size(); i++) {
-      double hotter = look.hotterAt(arrivals.drawnOn(i, look));
+    for (int i = 0; i < way.size(); i++) {
+      double hotter = look.hotterAt(way.arrivals().drawnOn(i, look));
       after[i] =
           hotter == 0 ? members.get(i).cook() : fires.cooks().apply(hotter).apply(points.get(i));
     }
@@ -148,18 +181,12 @@ final class Draws {
   /** Has them keep the fire as stated. */
   void watchNot() {
     check = Optional.empty();
+    approach = Optional.empty();
     course = new Course(request.cook().roles(), false);
   }
 
   private Optional<Course.Turned> turned(int member) {
-    return check.map(
-        look ->
-            new Course.Turned(
-                new StageEnd.Rises(
-                    members.get(member).tip(),
-                    tip(member, look.reading()),
-                    course.longest(members.get(member))),
-                after[member]));
+    return approach.map(way -> new Course.Turned(way.legs().get(member), after[member]));
   }
 
   int size() {
@@ -204,7 +231,7 @@ final class Draws {
     Optional<Fires> fires = request.cook().fires();
     if (plan.check().isPresent() && fires.isPresent()) {
       FireCheck look = plan.check().get();
-      watch(look, fires.get(), arrivals(size(), look.reading()));
+      watch(look, fires.get(), approach(size(), look.reading()));
     }
     learn(plan.readings());
     return this;
@@ -217,11 +244,11 @@ final class Draws {
 
   private void learn(int count, Spread readings) {
     double low = readings.low();
-    double high = Math.max(low + LEAST_APART, Math.min(readings.high(), low + REACH));
+    double high = Math.max(low + LEAST_APART, Math.min(readings.high(), low + Warming.REACH));
     double[] levels = Warming.levels(low, high);
     EnsembleResult result =
         compute(
-            simulator,
+            count,
             count,
             i -> {
               double[] tips = Arrays.stream(levels).map(level -> tip(i, level)).toArray();
@@ -242,7 +269,7 @@ final class Draws {
           double own = reading.applyAsDouble(i);
           return course.through(members.get(i), turned(i), tipBefore(i, own), tip(i, own));
         };
-    Run run = new Run(compute(simulator, count, cook), course, 0, List.of());
+    Run run = new Run(compute(count, count, cook), course, 0, List.of());
     for (int i = 0; i < count; i++) {
       if (run.pull[i] < Double.POSITIVE_INFINITY) {
         difference[i] = run.pullSurface[i] - run.pullCore[i];
@@ -253,22 +280,19 @@ final class Draws {
 
   /** The first members, all pulled at one reading [K]. */
   Run run(int count, double reading, Timing timing) {
-    return run(simulator, count, 1, i -> reading, Ends.of(timing), timing.leastRest());
+    return run(count, 1, i -> reading, Ends.of(timing), timing.leastRest());
   }
 
   /**
    * All members as a rule has them; how they warm must be learned. They go by it once to learn how
    * they warm where it pulls them, and then again.
-   *
-   * @param times at which the core is kept, since the start of the cook [s]; perhaps none
    */
-  Run follow(Pull pull, Timing timing, double... times) {
+  Run follow(Pull pull, Timing timing) {
     if (!warming.orElseThrow().hasSeen()) {
       learnBy(size(), pull);
     }
-    EnsembleSimulator by = times.length == 0 ? simulator : simulator.withSampleTimes(times);
     double[] readings = readingsOf(size(), pull);
-    return run(by, size(), 1, i -> readings[i], Ends.of(timing), timing.leastRest());
+    return run(size(), 1, i -> readings[i], Ends.of(timing), timing.leastRest());
   }
 
   /** Learns how the displays warm where a rule pulls them, by going by it up to there. */
@@ -286,7 +310,7 @@ final class Draws {
     learnBy(count, decision.pull());
     double[] readings = readingsOf(count, decision.pull());
     warming = before;
-    return run(simulator, count, 1, i -> readings[i], Ends.of(timing), timing.leastRest());
+    return run(count, 1, i -> readings[i], Ends.of(timing), timing.leastRest());
   }
 
   private double[] readingsOf(int count, Pull pull) {
@@ -301,19 +325,13 @@ final class Draws {
    */
   Run scan(int count, double[] readings, double leastRest, double held) {
     Ends ends = Ends.of(course, leastRest, held);
-    return run(simulator, count, readings.length, i -> readings[i / count], ends, leastRest);
+    return run(count, readings.length, i -> readings[i / count], ends, leastRest);
   }
 
-  private Run run(
-      EnsembleSimulator by,
-      int count,
-      int times,
-      IntToDoubleFunction reading,
-      Ends ends,
-      double leastRest) {
+  private Run run(int count, int times, IntToDoubleFunction reading, Ends ends, double leastRest) {
     int draws = count * times;
     EnsembleResult result =
-        compute(by, draws, i -> whole(i % count, reading.applyAsDouble(i), ends));
+        compute(draws, count, i -> whole(i % count, reading.applyAsDouble(i), ends));
     List<EnsembleResult> others = new ArrayList<>();
     for (List<Member> station : stations) {
       IntFunction<Cook> cook =
@@ -336,45 +354,18 @@ final class Draws {
     return start + cook.stages().get(course.near).end().longest(start);
   }
 
-  private EnsembleResult compute(EnsembleSimulator by, int count, IntFunction<Cook> cook) {
-    double warmer = members.get(0).cook().cut().startTemperature() + 20;
-    Cook template =
-        course.whole(
-            members.get(0),
-            check.map(
-                look ->
-                    new Course.Turned(
-                        new StageEnd.Rises(Probe.CORE, warmer, 1), members.get(0).cook())),
-            warmer,
-            warmer - Plan.AHEAD,
-            Ends.of(Timing.atOnce(600)));
-    return by.run(template, count, cook);
+  /** Cooks of the first {@code count} members, over and over, from where they look if they do. */
+  private EnsembleResult compute(int draws, int count, IntFunction<Cook> cook) {
+    Cook longest = whole(0, members.get(0).cook().cut().startTemperature() + 20, ANY);
+    return approach.isPresent()
+        ? approach.get().begun().goOn(longest, draws, i -> i % count, cook)
+        : simulator.run(longest, draws, cook);
   }
 
   /** Reading at which a member's display first meets a rule, as it was found to warm [K]. */
   double readingOf(int member, Pull pull) {
     double start = members.get(member).cook().cut().startTemperature();
-    Warming found = warming.orElseThrow();
-    if (!found.arrives(member)) {
-      return Math.max(start, Collections.max(pull.targets()));
-    }
-    double low = Math.max(start, found.low() - REACH);
-    double most = found.high() + REACH;
-    double before = missing(found, member, low, pull);
-    for (double reading = low; before > 0 && reading < most; reading += STRIDE) {
-      double then = missing(found, member, reading + STRIDE, pull);
-      if (then <= 0) {
-        return reading + STRIDE * before / (before - then);
-      }
-      before = then;
-    }
-    return before > 0 ? most : low;
-  }
-
-  /** What a display that is drawn on lacks of the target at a reading [K]. */
-  private static double missing(Warming found, int member, double reading, Pull pull) {
-    double drawn = pull.ahead() * found.rate(member, reading);
-    return pull.target(found.time(member, reading)) - reading - drawn;
+    return warming.orElseThrow().meets(member, start, pull);
   }
 
   private Cook whole(int member, double reading, Ends ends) {

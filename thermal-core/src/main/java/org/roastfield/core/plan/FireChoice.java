@@ -67,10 +67,11 @@ final class FireChoice {
     double zero = Temperatures.ZERO_CELSIUS;
     double start = draws.hottestStart(count);
     this.reading = zero + Math.rint(start + SHARE * (pull - start) - zero);
-    this.arrivals = draws.arrivals(count, reading);
+    Approach way = draws.approach(count, reading);
+    this.arrivals = way.arrivals();
     this.ready = new double[levels.length][];
     for (int l = 0; l < levels.length; l++) {
-      draws.watch(FireCheck.always(reading, levels[l]), fires, arrivals);
+      draws.watch(FireCheck.always(reading, levels[l]), fires, way);
       ready[l] = asWished(draws.run(count, pull, timing));
     }
     draws.watchNot();

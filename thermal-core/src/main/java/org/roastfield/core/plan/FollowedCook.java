@@ -88,7 +88,7 @@ public record FollowedCook(double pull, double ready, double carved, double fina
       double hotter = look.hotterAt(look.drawnOn(time, there.pace()));
       if (time < Double.POSITIVE_INFINITY && hotter != 0) {
         Cook after = truth.fires().apply(hotter);
-        turned = Optional.of(new Course.Turned(StageEnd.at(time), after));
+        turned = Optional.of(new Course.Turned(List.of(StageEnd.at(time)), after));
         watched = watched(simulator, course, member, turned);
         longest = longest(truth, watched);
       }

@@ -21,8 +21,11 @@ import org.roastfield.core.simulation.Settings;
  */
 public final class Planner {
 
-  /** Fast and within 0.05 K in the core (docs/numerics.md). */
-  public static final Settings PLANNING = new Settings(0.03, 18, 0.32e-3, 200_000);
+  /**
+   * Fast: over the draws of a plan within 0.06 K in the final core and 25 s in the pull, root mean
+   * square (docs/numerics.md).
+   */
+  public static final Settings PLANNING = new Settings(0.1, 14, 0.4e-3, 200_000);
 
   /** Draws that weigh the readings, at most. */
   public static final int WEIGHING = 200;
@@ -94,18 +97,21 @@ public final class Planner {
    * @throws IllegalArgumentException as of {@link #plan}
    */
   public Plan followed(PlanRequest request, Plan plan) {
-    Draws draws = Draws.of(request, simulator).learned(plan);
     Decision decision = Decision.of(plan);
+    Draws draws = Draws.of(request, simulator);
+    keepCores(request, draws, decision.lead());
+    draws.learned(plan);
     return new Assembly(request, draws, decision, follow(request, draws, decision)).plan();
   }
 
   private static Run follow(PlanRequest request, Draws draws, Decision decision) {
-    double[] times = new double[Assembly.SAMPLES];
-    double until = decision.lead() + request.service().latest();
-    for (int i = 0; i < times.length; i++) {
-      times[i] = until * i / (times.length - 1);
-    }
-    return draws.follow(decision.pull(), decision.timing(request.service()), times);
+    keepCores(request, draws, decision.lead());
+    return draws.follow(decision.pull(), decision.timing(request.service()));
+  }
+
+  private static void keepCores(PlanRequest request, Draws draws, double lead) {
+    double until = lead + request.service().latest();
+    draws.keepCores(until / (Assembly.SAMPLES - 1), until);
   }
 
   private static Decision decide(PlanRequest request, Draws draws, double guess) {
@@ -181,8 +187,8 @@ public final class Planner {
     Optional<FireCheck> check =
         new FireChoice(request, fires.get(), draws, count, pull, timing).best();
     if (check.isPresent()) {
-      Arrivals arrivals = draws.arrivals(draws.size(), check.get().reading());
-      draws.watch(check.get(), fires.get(), arrivals);
+      keepCores(request, draws, timing.leave());
+      draws.watch(check.get(), fires.get(), draws.approach(draws.size(), check.get().reading()));
     }
   }
 

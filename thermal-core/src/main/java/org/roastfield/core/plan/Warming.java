@@ -1,6 +1,7 @@
 package org.roastfield.core.plan;
 
 import java.util.Arrays;
+import java.util.Collections;
 import org.roastfield.core.ensemble.EnsembleResult;
 
 /**
@@ -8,6 +9,11 @@ import org.roastfield.core.ensemble.EnsembleResult;
  * straight between these and beyond, times by a parabola.
  */
 final class Warming {
+
+  /** How far from where it was learned a rule is looked for, and in what strides [K]. */
+  static final double REACH = 20;
+
+  private static final double STRIDE = 0.25;
 
   /** Least share of a rate that is left when it is drawn on. */
   private static final double LEAST_RATE = 0.1;
@@ -152,5 +158,32 @@ final class Warming {
     }
     double mean = Math.max(LEAST_RATE * first, chord + 0.5 * slower * (reading - high));
     return lowTimes[draw] + (reading - low) * mean;
+  }
+
+  /**
+   * Reading at which a draw's display first meets a rule [K].
+   *
+   * @param start of its cut [K]
+   */
+  double meets(int draw, double start, Pull pull) {
+    if (!arrives(draw)) {
+      return Math.max(start, Collections.max(pull.targets()));
+    }
+    double lowest = Math.max(start, low - REACH);
+    double most = high + REACH;
+    double before = missing(draw, lowest, pull);
+    for (double reading = lowest; before > 0 && reading < most; reading += STRIDE) {
+      double then = missing(draw, reading + STRIDE, pull);
+      if (then <= 0) {
+        return reading + STRIDE * before / (before - then);
+      }
+      before = then;
+    }
+    return before > 0 ? most : lowest;
+  }
+
+  /** What a display that is drawn on lacks of the target at a reading [K]. */
+  private double missing(int draw, double reading, Pull pull) {
+    return pull.target(time(draw, reading)) - reading - pull.ahead() * rate(draw, reading);
   }
 }

@@ -10,6 +10,7 @@ import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterPoint;
+import org.roastfield.core.plan.Fires;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
@@ -53,15 +54,18 @@ final class PlanChanges {
       return changes;
     }
     ChangedFile changed = new ChangedFile(file, roles);
-    if (changed.hotter(HOTTER).isPresent()) {
-      TemperatureScale scale = ask.scale();
-      changes.add(
-          change(
-              String.format(
-                  Locale.ROOT, "the fire %.0f %s hotter", scale.difference(HOTTER), unit(scale)),
-              amount -> planned(changed.hotter(amount).orElseThrow(), roles),
-              HOTTER));
-    }
+    hotter(changed)
+        .ifPresent(
+            hotter -> {
+              TemperatureScale scale = ask.scale();
+              String what =
+                  String.format(
+                      Locale.ROOT,
+                      "the fire %.0f %s hotter",
+                      scale.difference(HOTTER),
+                      unit(scale));
+              changes.add(change(what, hotter, HOTTER));
+            });
     opened(changed).ifPresent(changes::add);
     scaled("wind: half as much convection again", CookParameters.CONVECTION, WINDIER)
         .ifPresent(changes::add);
@@ -69,6 +73,19 @@ final class PlanChanges {
     scaled(what + " 10 % more than stated", CookParameters.SIZE, THICKER).ifPresent(changes::add);
     changes.add(drawn("the table an hour later once it is on", request.cook(), LATER));
     return changes;
+  }
+
+  /**
+   * The cook in gentle heat that is so much hotter; of a file written anew where it has no fire.
+   */
+  private Optional<DoubleFunction<PlannedCook>> hotter(ChangedFile changed) {
+    Optional<Fires> fires = request.cook().fires();
+    if (fires.isPresent()) {
+      return Optional.of(amount -> request.cook().with(fires.get().cooks().apply(amount)));
+    }
+    return changed.hotter(HOTTER).isPresent()
+        ? Optional.of(amount -> planned(changed.hotter(amount).orElseThrow(), roles))
+        : Optional.empty();
   }
 
   private PlanChange change(String what, DoubleFunction<PlannedCook> change, double amount) {
