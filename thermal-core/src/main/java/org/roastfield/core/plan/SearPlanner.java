@@ -33,6 +33,9 @@ public final class SearPlanner {
 
   private static final int MOST_TRIES = 12;
 
+  /** Sears whose lengths differ by less than this share are as long. */
+  private static final double SAME_LENGTH = 0.03;
+
   /** Least pull above the start [K]. */
   private static final double LEAST_RISE = 1;
 
@@ -102,32 +105,105 @@ public final class SearPlanner {
         schedules.stream().map(schedule -> outcome(request, schedule, held)).toList());
   }
 
+  /**
+   * The shortest sear that leaves a crust, between the longest too short and the next of some that
+   * differ in length alone; empty if all or none of them leave it.
+   *
+   * @param crust least index of {@link Browning}, the middle estimate
+   * @param lengths outcomes in order of length
+   * @param held as of {@link #trade}
+   */
+  public Optional<SearOutcome> reaching(
+      PlanRequest request, double crust, List<SearOutcome> lengths, double held) {
+    int first = 0;
+    while (first < lengths.size() && lengths.get(first).crust().middle() < crust) {
+      first++;
+    }
+    if (first == 0 || first == lengths.size()) {
+      return Optional.empty();
+    }
+    SearSchedule like = lengths.get(first).schedule();
+    double low = lengths.get(first - 1).schedule().duration();
+    SearOutcome found = lengths.get(first);
+    while (found.schedule().duration() - low > SAME_LENGTH * low) {
+      double middle = 0.5 * (low + found.schedule().duration());
+      SearOutcome tried =
+          outcome(request, new SearSchedule(middle, like.rounds(), like.order()), held);
+      if (tried.crust().middle() >= crust) {
+        found = tried;
+      } else {
+        low = middle;
+      }
+    }
+    return Optional.of(found);
+  }
+
+  /**
+   * How evenly the cook of a request comes out, whatever its sear.
+   *
+   * @param held how long the cut waits for a sear, or is kept after its least rest [s], at least 0
+   */
+  public Evenness evenness(PlanRequest request, double held) {
+    Check.notNegative("held", held);
+    Cooked cooked = new Cooked(request, request.cook(), held);
+    return new Evenness(cooked.grey(), cooked.within(), cooked.off(), cooked.early());
+  }
+
   private SearOutcome outcome(PlanRequest request, SearSchedule schedule, double held) {
-    ParameterPoint point = middle(request.prior());
-    PlannedCook cook = request.cook().searedBy(schedule, point);
-    Course course = new Course(cook.roles(), false);
-    Member member = Member.of(cook.at(point), Probe.CORE);
-    Ends rest = Ends.of(course, request.service().leastRest(), held);
-    double start = member.cook().cut().startTemperature() + LEAST_RISE;
-    double tip = pull(course, member, request.wish().middle(), rest, start);
-    Outcome outcome = Simulator.with(settings).run(cookTo(course, member, tip, rest));
-    SimulationResult result =
-        outcome instanceof Outcome.Failed failed
-            ? failed.partial()
-            : ((Outcome.Completed) outcome).result();
-    CookedCut cut = CookedCut.of(result);
-    CrossSection highest = cut.highest();
-    double above = request.wish().high();
-    double core = coreOf(result);
-    double middle = request.wish().middle();
+    PlannedCook cook = request.cook().searedBy(schedule, middle(request.prior()));
+    Cooked cooked = new Cooked(request, cook, held);
     return new SearOutcome(
         schedule,
-        tip,
-        core,
-        Math.max(highest.upperDepthAbove(above), highest.lowerDepthAbove(above)),
-        highest.share(middle - EVEN, middle + EVEN),
-        paler(cut, result),
-        outcome instanceof Outcome.Completed && core <= Math.max(above, middle + NEAR_ENOUGH));
+        cooked.tip,
+        coreOf(cooked.result),
+        cooked.grey(),
+        cooked.within(),
+        paler(cooked.cut, cooked.result),
+        cooked.early());
+  }
+
+  /** The middle cook, pulled where its final core is as wished. */
+  private final class Cooked {
+
+    private final CoreWish wish;
+    private final Course course;
+    private final double tip;
+    private final boolean completed;
+    private final SimulationResult result;
+    private final CookedCut cut;
+
+    Cooked(PlanRequest request, PlannedCook cook, double held) {
+      wish = request.wish();
+      course = new Course(cook.roles(), false);
+      Member member = Member.of(cook.at(middle(request.prior())), Probe.CORE);
+      Ends rest = Ends.of(course, request.service().leastRest(), held);
+      double start = member.cook().cut().startTemperature() + LEAST_RISE;
+      tip = pull(course, member, wish.middle(), rest, start);
+      Outcome outcome = Simulator.with(settings).run(cookTo(course, member, tip, rest));
+      completed = outcome instanceof Outcome.Completed;
+      result =
+          outcome instanceof Outcome.Failed failed
+              ? failed.partial()
+              : ((Outcome.Completed) outcome).result();
+      cut = CookedCut.of(result);
+    }
+
+    double off() {
+      return completed ? result.stages().get(course.pull).end() : Double.POSITIVE_INFINITY;
+    }
+
+    double grey() {
+      CrossSection highest = cut.highest();
+      return Math.max(highest.upperDepthAbove(wish.high()), highest.lowerDepthAbove(wish.high()));
+    }
+
+    double within() {
+      return cut.highest().share(wish.middle() - EVEN, wish.middle() + EVEN);
+    }
+
+    boolean early() {
+      return completed && coreOf(result) <= Math.max(wish.high(), wish.middle() + NEAR_ENOUGH);
+    }
   }
 
   private static double coreOf(SimulationResult result) {

@@ -19,6 +19,7 @@ final class PlanReader {
     "on-time",
     "core",
     "minimum",
+    "loss",
     "rest-at-least",
     "rest-at-most",
     "fire-ready",
@@ -86,6 +87,7 @@ final class PlanReader {
         share("on-time", 0.5, 0.99),
         core.map(e -> OptionalDouble.of(temperature(e))).orElse(OptionalDouble.empty()),
         section.optional("minimum").map(PlanReader::minimum),
+        section.optional("loss").map(PlanReader::loss),
         least,
         most,
         time("fire-ready", 60),
@@ -155,6 +157,13 @@ final class PlanReader {
     return new PlanWishes.Minimum(
         temperature(section.required("core")),
         section.quantity("chance", Dimension.SHARE, 0.5, 0.99));
+  }
+
+  private static PlanWishes.Loss loss(Entry entry) {
+    Section section = entry.section("short", "beyond");
+    return new PlanWishes.Loss(
+        section.quantity("short", Dimension.RATIO, 0.01, 100),
+        section.quantity("beyond", Dimension.RATIO, 0.01, 100));
   }
 
   private OptionalDouble across() {

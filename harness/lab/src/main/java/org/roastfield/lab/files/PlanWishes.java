@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param onTime chance wanted of being on the table by the latest service, in (0, 1)
  * @param core final temperature of the coldest place that is wished [K]; instead of doneness
  * @param minimum that the user sets
+ * @param loss what missing the wish costs
  * @param restAtLeast shortest time from the last heat to the table [s]
  * @param restAtMost longest time that it waits for its sear and rests, or rests and is kept [s]
  * @param fireReady time from lighting until the chamber is steady [s]
@@ -33,6 +34,7 @@ public record PlanWishes(
     OptionalDouble onTime,
     OptionalDouble core,
     Optional<Minimum> minimum,
+    Optional<Loss> loss,
     OptionalDouble restAtLeast,
     OptionalDouble restAtMost,
     OptionalDouble fireReady,
@@ -51,6 +53,7 @@ public record PlanWishes(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
+          Optional.empty(),
           Optional.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
@@ -74,6 +77,14 @@ public record PlanWishes(
    * @param chance wanted of that, in (0, 1)
    */
   public record Minimum(double core, double chance) {}
+
+  /**
+   * What it costs to miss the wish, as weights of squared distances from its middle.
+   *
+   * @param shortOf of a core that falls short, greater than 0
+   * @param beyond of one that goes beyond, greater than 0
+   */
+  public record Loss(double shortOf, double beyond) {}
 
   /**
    * The fire.

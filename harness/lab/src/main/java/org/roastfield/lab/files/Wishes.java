@@ -2,6 +2,7 @@ package org.roastfield.lab.files;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.roastfield.core.outcome.DonenessScale;
 
 /**
@@ -12,10 +13,16 @@ import org.roastfield.core.outcome.DonenessScale;
  * @param doneness degrees of the scale: none, one for the whole cut, or of a taper three for its
  *     first end, middle and last end
  * @param crust if stated
+ * @param ring how deep at most it may be done beyond the wish [m], if stated
  */
-public record Wishes(Optional<DonenessScale> scale, List<String> doneness, Optional<Crust> crust) {
+public record Wishes(
+    Optional<DonenessScale> scale,
+    List<String> doneness,
+    Optional<Crust> crust,
+    OptionalDouble ring) {
 
-  private static final Wishes NONE = new Wishes(Optional.empty(), List.of(), Optional.empty());
+  private static final Wishes NONE =
+      new Wishes(Optional.empty(), List.of(), Optional.empty(), OptionalDouble.empty());
 
   private static final String[] STATIONS = {"first-end", "middle", "last-end"};
 
@@ -49,7 +56,7 @@ public record Wishes(Optional<DonenessScale> scale, List<String> doneness, Optio
   }
 
   static Wishes read(Entry entry, boolean taper, List<Fact> facts) {
-    Section section = entry.section("scale", "doneness", "crust");
+    Section section = entry.section("scale", "doneness", "crust", "ring");
     Optional<DonenessScale> scale = section.optional("scale").map(Wishes::scale);
     Optional<Entry> doneness = section.optional("doneness");
     if (doneness.isPresent() && scale.isEmpty()) {
@@ -59,14 +66,18 @@ public record Wishes(Optional<DonenessScale> scale, List<String> doneness, Optio
     if (scale.isPresent() && doneness.isEmpty()) {
       throw section.missing("doneness", "it beside scale");
     }
-    if (doneness.isEmpty() && !section.has("crust")) {
-      throw entry.error("a wish: doneness with its scale, or crust");
+    if (doneness.isEmpty() && !section.has("crust") && !section.has("ring")) {
+      throw entry.error("a wish: doneness with its scale, crust, or ring");
     }
     List<String> degrees =
         doneness.map(wish -> degrees(wish, scale.orElseThrow(), taper)).orElse(List.of());
     Optional<Crust> crust = section.optional("crust").map(Wishes::crust);
+    OptionalDouble ring =
+        section.has("ring")
+            ? OptionalDouble.of(section.quantity("ring", Dimension.LENGTH, 0, 0.5))
+            : OptionalDouble.empty();
     entry.collect("wish", facts);
-    return new Wishes(scale, degrees, crust);
+    return new Wishes(scale, degrees, crust, ring);
   }
 
   private static List<String> degrees(Entry entry, DonenessScale scale, boolean taper) {

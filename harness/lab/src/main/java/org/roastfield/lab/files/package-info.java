@@ -47,7 +47,8 @@
  *       or {@code probe} with {@code reaches} or {@code falls-to}; the last two with {@code
  *       at-latest}
  *   <li>{@code wishes}: {@code doneness} on a named {@code scale} (trade, research), of a taper for
- *       each station ({@code first-end}, {@code middle}, {@code last-end}); {@code crust}
+ *       each station ({@code first-end}, {@code middle}, {@code last-end}); {@code crust}; {@code
+ *       ring}, how deep at most it may be done beyond that
  * </ul>
  *
  * <p>{@link org.roastfield.lab.files.CookFileWriter} writes them. The JSON Schema of cook files in

@@ -136,6 +136,6 @@ public record FireForecast(
                         + Words.duration(wait.high()))
             .orElse("");
     String never = warm < pits ? "; " + (pits - warm) + " of " + pits + " such pits never do" : "";
-    return new PlanLine("fire", text + pause + never, "assumed");
+    return new PlanLine("lighting", text + pause + never, "assumed");
   }
 }

@@ -54,7 +54,7 @@ final class PlanChanges {
       return changes;
     }
     ChangedFile changed = new ChangedFile(file, roles);
-    hotter(changed)
+    hotter()
         .ifPresent(
             hotter -> {
               TemperatureScale scale = ask.scale();
@@ -78,7 +78,8 @@ final class PlanChanges {
   /**
    * The cook in gentle heat that is so much hotter; of a file written anew where it has no fire.
    */
-  private Optional<DoubleFunction<PlannedCook>> hotter(ChangedFile changed) {
+  Optional<DoubleFunction<PlannedCook>> hotter() {
+    ChangedFile changed = new ChangedFile(file, roles);
     Optional<Fires> fires = request.cook().fires();
     if (fires.isPresent()) {
       return Optional.of(amount -> request.cook().with(fires.get().cooks().apply(amount)));

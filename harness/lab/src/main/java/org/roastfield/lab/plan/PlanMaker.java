@@ -11,6 +11,7 @@ import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.material.Moisture;
 import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.parameter.ParameterPoint;
+import org.roastfield.core.plan.CoreLoss;
 import org.roastfield.core.plan.Fires;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Minimum;
@@ -134,8 +135,11 @@ public final class PlanMaker {
     double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
     Optional<SearTable> sears =
         SearTable.of(request, held, file.notes().wishes().crust(), this::hotterSear);
-    List<PlanChange> changes =
-        new PlanChanges(request.withStations(List.of()), plan, cook, ask, simulator).list();
+    PlanChanges changer =
+        new PlanChanges(request.withStations(List.of()), plan, cook, ask, simulator);
+    Optional<RingWish> ring =
+        RingWish.of(request, held, file.notes().wishes().ring(), changer.hotter(), sears);
+    List<PlanChange> changes = changer.list();
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
     Optional<FireForecast> fire = fire(plan);
     List<PlanLine> statements =
@@ -143,9 +147,13 @@ public final class PlanMaker {
             lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt));
     List<PlanLine> rules = lines.rules(times.clock().moved(moved));
     statements.addAll(2, rules);
+    fire.map(one -> one.line(fireReady)).ifPresent(one -> statements.add(2 + rules.size(), one));
+    ring.map(one -> one.line(request, ask.scale())).ifPresent(one -> statements.add(1, one));
     taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
     taper.flatMap(thirds -> lie(thirds, request)).ifPresent(statements::add);
-    fire.map(one -> one.line(fireReady)).ifPresent(statements::add);
+    List<PlanLine> problems = new ArrayList<>(lines.problems());
+    ring.filter(one -> !one.isMet())
+        .ifPresent(one -> problems.add(one.problem(request, ask.scale())));
     List<Keeping> keepings =
         Keeping.of(file, cook.apply(belief.middle()), roles, plan, request.service().leastRest());
     if (keepings.size() > 1) {
@@ -160,11 +168,12 @@ public final class PlanMaker {
         belief.words(),
         new PlanSteps(file, roles, plan, ask.scale()).list(salt, times.carving(), since, rules),
         statements,
-        lines.problems(),
+        problems,
         late,
         fire,
         purchase,
         sears,
+        ring,
         keepings,
         changes,
         central,
@@ -201,7 +210,13 @@ public final class PlanMaker {
     String probe = cook.channels().isEmpty() ? "core" : cook.probe(cook.channels().get(0));
     PlannedCook stated = new PlannedCook(cook, roles, probe);
     PlannedCook planned = cook.hasFire() ? stated.with(fires(wishes)) : stated;
+    CoreLoss loss =
+        wishes
+            .loss()
+            .map(one -> CoreLoss.squares(one.shortOf(), one.beyond()))
+            .orElseGet(CoreLoss::usual);
     return PlanRequest.of(planned, belief.prior(), wish.wish())
+        .with(loss)
         .with(times.service(file, Double.NEGATIVE_INFINITY))
         .withMinima(minima)
         .withStations(taper.map(thirds -> thirds.others(this::hotter, 0)).orElse(List.of()))

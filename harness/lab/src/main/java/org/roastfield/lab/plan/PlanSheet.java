@@ -25,6 +25,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param fire what it needs, if the file says in what pit it burns
  * @param purchase if people are to be fed
  * @param sears against each other, if the cook has any
+ * @param ring how deep it is done beyond the wish, if that is to be little
  * @param keepings of the rested cut until it is carved, if it is kept for long
  * @param changes what may happen, and what it does
  * @param central the cook that the plan expects; empty if it does not come to its end
@@ -45,6 +46,7 @@ public record PlanSheet(
     Optional<FireForecast> fire,
     Optional<Purchase> purchase,
     Optional<SearTable> sears,
+    Optional<RingWish> ring,
     List<Keeping> keepings,
     List<PlanChange> changes,
     Optional<SimulationResult> central,

@@ -18,7 +18,8 @@ import org.roastfield.lab.files.Wishes;
  * Sears weighed against each other, each with the pull that gives the same final core.
  *
  * @param own the cook file's own sear
- * @param lengths sears like it that are shorter and longer, and itself, in order of length
+ * @param lengths sears like it that are shorter and longer, itself, and the shortest that gets to
+ *     the wished crust, in order of length
  * @param others in other rounds or in another order, as long as it
  * @param heats sears as long, and twice as long, of other heat
  * @param wished crust, if one is
@@ -42,6 +43,9 @@ public record SearTable(
   private static final double[] HOTTER = {-40, 40, 80};
 
   private static final double[] LENGTHS = {0.5, 0.75, 1, 1.5, 2, 3};
+
+  /** Index of the file's own among them. */
+  private static final int OWN = 2;
 
   /** Where this program lets crusts begin, by the index of browning up to 52: assumed. */
   private static final double GOLDEN = 10;
@@ -85,12 +89,17 @@ public record SearTable(
         schedules.add(new SearSchedule(own.duration(), own.rounds(), order));
       }
     }
-    SearTrade trade = SearPlanner.withDefaults().trade(request, schedules, held);
-    List<SearOutcome> all = trade.outcomes();
+    SearPlanner planner = SearPlanner.withDefaults();
+    List<SearOutcome> all = planner.trade(request, schedules, held).outcomes();
+    List<SearOutcome> lengths = new ArrayList<>(all.subList(0, LENGTHS.length));
+    wished
+        .flatMap(crust -> planner.reaching(request, from(crust), lengths, held))
+        .ifPresent(lengths::add);
+    lengths.sort(Comparator.comparingDouble(one -> one.schedule().duration()));
     return Optional.of(
         new SearTable(
-            all.get(2),
-            all.subList(0, LENGTHS.length),
+            all.get(OWN),
+            lengths,
             all.subList(LENGTHS.length, all.size()),
             heats(request, own, held, hotter),
             wished));

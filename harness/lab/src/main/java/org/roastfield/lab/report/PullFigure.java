@@ -87,9 +87,24 @@ final class PullFigure {
               Numbers.decimal(one.expectedLoss(), 1)));
     }
     return Table.ofNumbers(
-        "Readings that were weighed, °C; loss in the square of kelvins, above the wish twice",
+        "Readings that were weighed, °C; loss in the square of kelvins, " + weights(),
         List.of(
             "reading", "final 10 %", "final 50 %", "final 90 %", "below, %", "above, %", "loss"),
         rows);
+  }
+
+  private String weights() {
+    return sheet
+        .file()
+        .notes()
+        .plan()
+        .loss()
+        .map(
+            loss ->
+                "short of the wish times "
+                    + Numbers.decimal(loss.shortOf(), 2)
+                    + ", beyond times "
+                    + Numbers.decimal(loss.beyond(), 2))
+        .orElse("above the wish twice");
   }
 }

@@ -3,6 +3,7 @@ package org.roastfield.lab.result;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Optional;
 import org.roastfield.core.plan.Candidate;
 import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.Plan;
@@ -23,6 +24,7 @@ import org.roastfield.lab.plan.PlanLine;
 import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.PlanStep;
 import org.roastfield.lab.plan.Purchase;
+import org.roastfield.lab.plan.RingWish;
 import org.roastfield.lab.plan.SearTable;
 import org.roastfield.lab.plan.SharedFire;
 import org.roastfield.lab.plan.Words;
@@ -90,6 +92,7 @@ public final class PlanJson {
     sheet.fire().ifPresent(fire -> root.set("fire", fire(fire)));
     sheet.purchase().ifPresent(purchase -> root.set("purchase", purchase(purchase)));
     sheet.sears().ifPresent(sears -> sears(root.putArray("sears"), sears));
+    sheet.ring().ifPresent(ring -> root.set("ring", ring(ring)));
     ArrayNode keepings = root.putArray("keeping");
     sheet.keepings().forEach(one -> keepings.add(keeping(one)));
     changes(root.putArray("what_if"), sheet.changes());
@@ -217,6 +220,31 @@ public final class PlanJson {
           .put("reached", shortfalls.get(i).reached())
           .put("text", sheet.problems().get(i).text());
     }
+    Optional<RingWish> deep = sheet.ring().filter(ring -> !ring.isMet());
+    if (deep.isPresent()) {
+      array
+          .addObject()
+          .put("reason", "RING_TOO_DEEP")
+          .put("wished", deep.get().wished())
+          .put("reached", deep.get().own().grey())
+          .put("text", sheet.problems().get(shortfalls.size()).text());
+    }
+  }
+
+  private static ObjectNode ring(RingWish ring) {
+    ObjectNode node =
+        Json.object()
+            .put("wished_m", ring.wished())
+            .put("beyond_wish_m", Json.millionths(ring.own().grey()))
+            .put("even_share", Json.millionths(ring.own().within()));
+    ArrayNode ways = node.putArray("ways");
+    for (RingWish.Way way : ring.ways()) {
+      ways.addObject()
+          .put("how", way.how())
+          .put("beyond_wish_m", Json.millionths(way.grey()))
+          .put("pull_later_s", Json.millionths(way.later()));
+    }
+    return node;
   }
 
   private static ObjectNode late(Lateness late) {

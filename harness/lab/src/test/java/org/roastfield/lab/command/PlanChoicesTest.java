@@ -227,4 +227,66 @@ class PlanChoicesTest extends PlanRuns {
   private static String withPit(String pit) {
     return published().replaceFirst("(?m)^plan: .*$", "plan:\n  pit: " + pit);
   }
+
+  /** What falling short costs decides the reading: the dearer, the later it comes off. */
+  @Test
+  void statedLoss_movesThePull() throws IOException {
+    double before = 0;
+    for (String loss : List.of("{short: 0.05, beyond: 5}", "{short: 5, beyond: 0.05}")) {
+      String file = published().replace("  people: ", "  loss: " + loss + "\n  people: ");
+      assertEquals(0, plan(write("loss.yaml", file)).code());
+      assertEquals(List.of(), complaints());
+      double core = json().at("/final_core_degC/q50").asDouble();
+      assertTrue(core > before + 1, core + " after " + before);
+      before = core;
+    }
+    assertTrue(
+        Files.readString(Path.of(out, "plan.html"))
+            .contains("short of the wish times 5.00, beyond times 0.05"));
+  }
+
+  /** A ring that is wished thinner than it comes out is not met, and the nearest is told. */
+  @Test
+  void wishedRing_isHeldAgainstTheCook() throws IOException {
+    Run deep = plan(write("deep.yaml", withRing("3 mm")));
+    assertEquals(0, deep.code(), deep.err());
+    assertEquals(List.of(), complaints());
+    JsonNode ring = json().get("ring");
+    double found = ring.get("beyond_wish_m").asDouble();
+    assertTrue(found > 0.003, ring.toString());
+    assertEquals("RING_TOO_DEEP", json().at("/not_met/0/reason").asText());
+    assertTrue(deep.out().contains("NOT MET: Ring too deep: "), deep.out());
+    for (JsonNode way : ring.get("ways")) {
+      assertTrue(way.get("beyond_wish_m").asDouble() < 0.048, way.toString());
+    }
+    String wide = String.format(java.util.Locale.ROOT, "%.1f mm", 1000 * found + 1);
+    Run met = plan(write("wide.yaml", withRing(wide)));
+    assertEquals(List.of(), complaints());
+    assertEquals(0, json().at("/ring/ways").size());
+    assertTrue(!met.out().contains("Ring too deep"), met.out());
+  }
+
+  /** The sear that just gets to the wished crust is among those that are weighed. */
+  @Test
+  void wishedCrust_isReachedByTheShortestSear() throws IOException {
+    String hot =
+        published().replace("plate: 260 °C", "plate: 330 °C").replace("share: 25 %", "share: 60 %");
+    assertEquals(0, plan(write("hot.yaml", hot)).code());
+    assertEquals(List.of(), complaints());
+    double longest = 0;
+    double reaching = Double.POSITIVE_INFINITY;
+    for (JsonNode one : json().get("sears")) {
+      boolean like =
+          one.get("order").asText().equals("LAST") && one.get("hotter_K").asDouble() == 0;
+      double length = one.get("length_s").asDouble();
+      boolean brown = one.get("browning").asDouble() >= 20;
+      longest = like && !brown ? Math.max(longest, length) : longest;
+      reaching = like && brown ? Math.min(reaching, length) : reaching;
+    }
+    assertTrue(reaching > longest && reaching < 1.2 * longest, reaching + " after " + longest);
+  }
+
+  private String withRing(String ring) throws IOException {
+    return published().replace("crust: brown}", "crust: brown, ring: " + ring + "}");
+  }
 }

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,7 +45,10 @@ class CookNotesTest {
     assertEquals(Optional.of(LocalDateTime.of(2026, 6, 13, 18, 30)), notes.serves());
     assertEquals(
         new Wishes(
-            Optional.of(DonenessScale.TRADE), List.of("medium"), Optional.of(Wishes.Crust.BROWN)),
+            Optional.of(DonenessScale.TRADE),
+            List.of("medium"),
+            Optional.of(Wishes.Crust.BROWN),
+            OptionalDouble.empty()),
         notes.wishes());
     assertEquals(Optional.of(true), notes.surface().pattedDry());
   }
@@ -100,8 +104,8 @@ class CookNotesTest {
             + " expected one degree of doneness, since only a taper has stations",
         "'wishes: {crust: brwn}' | 22:17: found \"brwn\", expected one of pale, golden, brown, dark;"
             + " nearest known: brown",
-        "'wishes: {}' | 22:9: found no keys, expected a wish: doneness with its scale, or"
-            + " crust",
+        "'wishes: {}' | 22:9: found no keys, expected a wish: doneness with its scale,"
+            + " crust, or ring",
         "cooker: ../pit | 22:9: found \"../pit\", expected the name of a cooker: words in lower case"
             + " joined by hyphens",
       })
