@@ -7,8 +7,9 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * The body of one coordinate that warms like a finite piece: its exponent m and radius R are those
  * with which its core has {@value #EARLY} and {@value #LATE} of the first temperature difference
- * left at the same times as the piece's, eq. (42). The piece's core is the product of those of its
- * directions [CarslawJaeger1959].
+ * left at the same times as the piece's, eq. (42), at one Biot number, or at two so that it serves
+ * for all between and somewhat beyond. The piece's core is the product of those of its directions
+ * [CarslawJaeger1959].
  *
  * @param exponent m
  * @param radius R [m]
@@ -31,19 +32,20 @@ record Equivalence(double exponent, double radius) {
   record Direction(double exponent, double half) {}
 
   /**
-   * Equivalence of a piece.
+   * Equivalence of a piece, at one Biot number h half/k or between two.
    *
    * @param half least half thickness [m]
-   * @param biotNumber h half/k
+   * @param biotEarly that of the time at which {@value #EARLY} is left
+   * @param biotLate that of the time at which {@value #LATE} is left
    */
-  static Equivalence of(List<Direction> directions, double half, double biotNumber) {
-    DoubleUnaryOperator core = core(directions, half, biotNumber);
-    double early = rootNear(1, time -> EARLY - core.applyAsDouble(time));
-    double late = rootNear(early, time -> LATE - core.applyAsDouble(time));
-    DoubleUnaryOperator radius =
-        m -> rootNear(1, r -> core(m, r, biotNumber, early, early) - EARLY);
-    DoubleUnaryOperator ahead =
-        m -> LATE - core(m, radius.applyAsDouble(m), biotNumber, early, late);
+  static Equivalence of(
+      List<Direction> directions, double half, double biotEarly, double biotLate) {
+    DoubleUnaryOperator coreEarly = core(directions, half, biotEarly);
+    DoubleUnaryOperator coreLate = core(directions, half, biotLate);
+    double early = rootNear(1, time -> EARLY - coreEarly.applyAsDouble(time));
+    double late = rootNear(early, time -> LATE - coreLate.applyAsDouble(time));
+    DoubleUnaryOperator radius = m -> rootNear(1, r -> core(m, r, biotEarly, early, early) - EARLY);
+    DoubleUnaryOperator ahead = m -> LATE - core(m, radius.applyAsDouble(m), biotLate, early, late);
     double m = ahead.applyAsDouble(0) >= 0 ? 0 : root(ahead, 0, Compact.HIGHEST_EXPONENT);
     return new Equivalence(m, half * radius.applyAsDouble(m));
   }

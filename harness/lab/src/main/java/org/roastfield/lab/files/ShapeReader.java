@@ -142,7 +142,10 @@ final class ShapeReader {
     Optional<Double> length = size("length", LONGEST);
     double diameter = roundDiameter(stated, length);
     double whole = roundLength(diameter, length).orElseThrow(() -> missing("length", "weight"));
-    return compact(Compact.ofCylinder(diameter, whole, biotNumber()));
+    return compact(
+        biotNumber()
+            .map(biot -> Compact.ofCylinder(diameter, whole, biot))
+            .orElseGet(() -> Compact.ofCylinder(diameter, whole)));
   }
 
   /** Diameter as stated, by the girth, or of a round piece of this weight and length. */
@@ -204,7 +207,10 @@ final class ShapeReader {
     if (sizes.stream().allMatch(Optional::isPresent)) {
       bulk.check("a box of these sizes", sides[0] * sides[1] * sides[2]);
     }
-    return compact(Compact.ofBox(sides[0], sides[1], sides[2], biotNumber()));
+    return compact(
+        biotNumber()
+            .map(biot -> Compact.ofBox(sides[0], sides[1], sides[2], biot))
+            .orElseGet(() -> Compact.ofBox(sides[0], sides[1], sides[2])));
   }
 
   private Compact compact(Compact piece) {
@@ -312,19 +318,15 @@ final class ShapeReader {
     return Math.PI / 4 * diameter * diameter;
   }
 
-  private double biotNumber() {
+  private Optional<Double> biotNumber() {
     Optional<Entry> stated = section.optional("biot-number");
     facts.add(
         new Fact(
             "Biot number of the shape",
-            stated
-                .map(Entry::text)
-                .orElse(Compact.TYPICAL_BIOT_NUMBER + " (not stated, so assumed)")));
-    return stated
-        .map(
-            number ->
-                number.quantity(
-                    Dimension.RATIO, Compact.LOWEST_BIOT_NUMBER, Compact.HIGHEST_BIOT_NUMBER))
-        .orElse(Compact.TYPICAL_BIOT_NUMBER);
+            stated.map(Entry::text).orElse("0.5-5 (not stated, so made for all of these)")));
+    return stated.map(
+        number ->
+            number.quantity(
+                Dimension.RATIO, Compact.LOWEST_BIOT_NUMBER, Compact.HIGHEST_BIOT_NUMBER));
   }
 }

@@ -47,7 +47,8 @@ enum OtherTruth {
     @Override
     Cook cook(Cook fitted, Signal air, ParameterPoint point, Noise noise) {
       double diameter = 2 * fitted.cut().shape().halfThickness();
-      Compact shape = Compact.ofCylinder(diameter, noise.uniform(3, 5) * diameter);
+      Compact shape =
+          Compact.ofCylinder(diameter, noise.uniform(3, 5) * diameter, Compact.TYPICAL_BIOT_NUMBER);
       Surroundings around = new Surroundings(air, point);
       return with(fitted, shape, SurfaceLaw.sum(around.dry(0), around.vapour(1)));
     }

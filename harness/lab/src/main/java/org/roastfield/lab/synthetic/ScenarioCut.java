@@ -131,11 +131,12 @@ public enum ScenarioCut {
     return switch (this) {
       case PORK_LOIN ->
           isFinite
-              ? Compact.ofCylinder(0.096, LOIN_LENGTH).scaled(size)
+              ? Compact.ofCylinder(0.096, LOIN_LENGTH, Compact.TYPICAL_BIOT_NUMBER).scaled(size)
               : Cylinder.ofDiameter(size * 0.096);
       case BISON_STRIP ->
           isFinite
-              ? Compact.ofBox(0.055, STRIP_WIDTH, STRIP_LENGTH).scaled(size)
+              ? Compact.ofBox(0.055, STRIP_WIDTH, STRIP_LENGTH, Compact.TYPICAL_BIOT_NUMBER)
+                  .scaled(size)
               : Slab.ofThickness(size * 0.055);
       case LAMB_LEG ->
           Cylinder.ofDiameter(

@@ -44,7 +44,7 @@ enum TrialTruth {
       double length = 1e-3 * TrialKind.LENGTH_MM * point.value(CookParameters.SIZE.id());
       Cut cut =
           new Cut(
-              Compact.ofCylinder(thick, length),
+              Compact.ofCylinder(thick, length, Compact.TYPICAL_BIOT_NUMBER),
               endless.cut().material(),
               endless.cut().startTemperature());
       return new Cook(cut, endless.stages(), endless.probes());

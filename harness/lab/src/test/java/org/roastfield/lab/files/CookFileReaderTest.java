@@ -159,7 +159,10 @@ class CookFileReaderTest {
     assertEquals(2 * Math.PI * 0.05 * (0.05 + 0.15), extent.area(), 1e-12);
     assertEquals(Math.PI * 0.05 * 0.05 * 0.15 * 1060, extent.mass(), 1e-9);
     assertTrue(
-        file.facts().contains(new Fact("Biot number of the shape", "2.0 (not stated, so assumed)")),
+        file.facts()
+            .contains(
+                new Fact(
+                    "Biot number of the shape", "0.5-5 (not stated, so made for all of these)")),
         file.facts().toString());
   }
 
