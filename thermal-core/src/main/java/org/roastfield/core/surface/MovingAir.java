@@ -50,6 +50,9 @@ public final class MovingAir {
     if (law instanceof DryingFace face) {
       return convection(face.dry(), time);
     }
+    if (law instanceof SharedFace shared) {
+      return shared.mean(convection(shared.on(), time), convection(shared.off(), time));
+    }
     double sum = 0;
     if (law instanceof SumOfLaws all) {
       for (SurfaceLaw one : all.laws()) {
@@ -68,6 +71,9 @@ public final class MovingAir {
     }
     if (law instanceof DryingFace face) {
       return hottestAir(face.dry(), time);
+    }
+    if (law instanceof SharedFace shared) {
+      return Math.max(hottestAir(shared.on(), time), hottestAir(shared.off(), time));
     }
     double hottest = 0;
     if (law instanceof SumOfLaws all) {
@@ -88,6 +94,9 @@ public final class MovingAir {
     }
     if (law instanceof DryingFace face) {
       return vapour(face.wet(), time);
+    }
+    if (law instanceof SharedFace shared) {
+      return shared.mean(vapour(shared.on(), time), vapour(shared.off(), time));
     }
     double sum = 0;
     if (law instanceof SumOfLaws all) {

@@ -16,12 +16,60 @@ record SharedFace(double share, SurfaceLaw on, SurfaceLaw off) implements Surfac
     Check.inRange("share", share, 0, 1);
     if (on instanceof RememberingLaw || off instanceof RememberingLaw) {
       throw new IllegalArgumentException(
-          "laws that share a face must carry nothing along: turn a face that dries (Turns.rolls)"
-              + " instead, were "
+          "laws that share a face must carry nothing along, unless they are a DryingFace, were "
               + on
               + " and "
               + off);
     }
+  }
+
+  /** The same, where faces that dry stay one face that dries: what it holds is their mean. */
+  static SurfaceLaw of(double share, SurfaceLaw on, SurfaceLaw off) {
+    if (off instanceof DryingFace drying) {
+      return drying(drying, share, on, off);
+    }
+    return on instanceof DryingFace drying
+        ? drying(drying, share, on, off)
+        : new SharedFace(share, on, off);
+  }
+
+  private static DryingFace drying(DryingFace face, double share, SurfaceLaw on, SurfaceLaw off) {
+    Check.inRange("share", share, 0, 1);
+    SurfaceLaw wet =
+        on instanceof DryingFace one && off instanceof DryingFace other
+            ? wetOfBoth(share, one, other)
+            : VapourShare.of(face == off ? 1 - share : share, face.wet());
+    return new DryingFace(
+        new SharedFace(share, dryOf(on), dryOf(off)),
+        wet,
+        face.water(),
+        face.crust(),
+        face.boilingPoint(),
+        face.air());
+  }
+
+  private static SurfaceLaw dryOf(SurfaceLaw law) {
+    return law instanceof DryingFace face ? face.dry() : law;
+  }
+
+  private static SurfaceLaw wetOfBoth(double share, DryingFace on, DryingFace off) {
+    if (!on.water().equals(off.water())
+        || !on.crust().equals(off.crust())
+        || on.boilingPoint() != off.boilingPoint()
+        || !on.air().equals(off.air())) {
+      throw new IllegalArgumentException(
+          "faces that dry and share one must have the same water, crust, boiling point and load of"
+              + " the air, were "
+              + on
+              + " and "
+              + off);
+    }
+    return on.wet().equals(off.wet()) ? on.wet() : new SharedFace(share, on.wet(), off.wet());
+  }
+
+  /** Mean over the face of a number of both. */
+  double mean(double ofOn, double ofOff) {
+    return share * ofOn + (1 - share) * ofOff;
   }
 
   @Override

@@ -91,12 +91,18 @@ public interface SurfaceLaw {
    * mean over the circumference and over whole rounds. What is lost is the swing of each side: its
    * highest temperature, and with it browning and drying that a mean face does not reach.
    *
+   * <p>Where one is a {@link DryingFace}, or both are and hold alike, the whole is one: its water
+   * and crust are the mean of the circumference, and vapour leaves where the face dries; what boils
+   * leaves everywhere.
+   *
    * @param share of the face under {@code on}, in [0, 1]
    * @param on law of that share
    * @param off law of the rest
+   * @throws IllegalArgumentException if the share is outside [0, 1], faces that dry do not hold
+   *     alike, or another law carries something along
    */
   static SurfaceLaw shared(double share, SurfaceLaw on, SurfaceLaw off) {
-    return new SharedFace(share, on, off);
+    return SharedFace.of(share, on, off);
   }
 
   /** All of the given laws acting on one face. */

@@ -74,11 +74,37 @@ final class AnyLaws {
             .as((chamber, film, wetness) -> chamber.around(film, 0.9, wetness, 0.98)));
   }
 
-  /** Faces that dry: with a stated coefficient or by correlation, in air that they load or not. */
+  /** Faces that dry, and the mean ones of round cuts that are rolled over metal or coals. */
   static Arbitrary<SurfaceLaw> drying() {
+    Arbitrary<DryingFace> faces = dryingFaces();
+    return Arbitraries.oneOf(
+        faces.map(face -> face), faces.map(face -> face), rolledOverMetal(faces), rolled(faces));
+  }
+
+  private static Arbitrary<SurfaceLaw> rolledOverMetal(Arbitrary<DryingFace> faces) {
+    return Combinators.combine(uniform(0, 1), dry(), faces).as(SurfaceLaw::shared);
+  }
+
+  private static Arbitrary<SurfaceLaw> rolled(Arbitrary<DryingFace> faces) {
+    return Combinators.combine(uniform(0, 1), radiating(), faces)
+        .as((share, heat, face) -> SurfaceLaw.shared(share, beside(heat, face), face));
+  }
+
+  private static DryingFace beside(SurfaceLaw heat, DryingFace face) {
+    return new DryingFace(
+        SurfaceLaw.sum(face.dry(), heat),
+        face.wet(),
+        face.water(),
+        face.crust(),
+        face.boilingPoint(),
+        face.air());
+  }
+
+  /** With a stated coefficient or by correlation, in air that they load or not. */
+  private static Arbitrary<DryingFace> dryingFaces() {
     Arbitrary<SurfaceLaw> more =
         Arbitraries.oneOf(Arbitraries.just(SurfaceLaw.insulated()), onMetal(), radiating());
-    Arbitrary<SurfaceLaw> stated =
+    Arbitrary<DryingFace> stated =
         Combinators.combine(chambers(), uniform(3, 40), more, uniform(0, 2), loads())
             .as(
                 (chamber, h, beside, drive, load) ->
@@ -87,7 +113,7 @@ final class AnyLaws {
                         Evaporation.of(1, h, 0.98, chamber.vapourPressure(), PRESSURE),
                         drive,
                         load));
-    Arbitrary<SurfaceLaw> correlated =
+    Arbitrary<DryingFace> correlated =
         Combinators.combine(chambers(), films(), more, uniform(0, 2))
             .as(
                 (chamber, film, beside, drive) ->

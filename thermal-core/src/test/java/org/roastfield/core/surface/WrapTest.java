@@ -71,7 +71,7 @@ class WrapTest {
   }
 
   @Test
-  void faceThatDries_isWrappedInBothItsLaws_andIsNoPartOfASharedFace() {
+  void faceThatDries_isWrappedInBothItsLaws() {
     Evaporation wet = Evaporation.of(1, 9, 0.98, Signal.constant(1500), PRESSURE);
     Convection dry = new Convection(9, ROOM);
     DryingFace face = DryingFace.ofMeat(dry, wet, 1, PRESSURE);
@@ -81,8 +81,6 @@ class WrapTest {
     assertEquals(face.water(), wrapped.water());
     Touch plate = Touch.ofPlate(ROOM);
     assertSame(plate, plate.under(Wrap.FOIL));
-    assertRefused(
-        "laws that share a face must carry nothing along", () -> SurfaceLaw.shared(0.2, face, dry));
     assertTrue(SurfaceLaw.shared(0.2, plate, dry).remembers());
   }
 
