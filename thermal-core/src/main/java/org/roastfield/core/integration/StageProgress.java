@@ -29,6 +29,12 @@ final class StageProgress {
   /** Longest step in units of the shortest period of the surroundings. */
   static final double PERIOD_SHARE = 1.0 / 3;
 
+  /**
+   * Share of what remains by which round-off may miss it. A half whose step was refused is followed
+   * by one of the same length: without this, chance would decide whether that is cut in two again.
+   */
+  private static final double ROUND_OFF = 1e-9;
+
   private static final double SMALLEST_STEP = 1e-9;
   private static final double SHRINK_AFTER_FAILURE = 0.25;
   private static final double EVENT_TIME_TOLERANCE = 1e-4;
@@ -93,7 +99,7 @@ final class StageProgress {
     }
     double remaining = end - time;
     double length = Math.min(wish, longest);
-    if (length >= remaining) {
+    if (length >= (1 - ROUND_OFF) * remaining) {
       step = remaining;
     } else {
       step = 2 * length > remaining ? remaining / 2 : length;

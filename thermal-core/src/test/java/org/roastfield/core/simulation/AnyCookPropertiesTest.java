@@ -22,7 +22,6 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import net.jqwik.api.statistics.Statistics;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.air.SaturationPressure;
 import org.roastfield.core.cook.Cook;
@@ -31,7 +30,6 @@ import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.cook.Turns;
 import org.roastfield.core.cook.Wetting;
-import org.roastfield.core.material.Material;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.support.SampleCooks;
 import org.roastfield.core.surface.FaceWater;
@@ -62,14 +60,6 @@ class AnyCookPropertiesTest {
 
   private static final double WATER = 2e-4;
 
-  /** What a settled face or front may move by, in the field [K]; 1e-9 was seen. */
-  private static final double ITERATED = 1e-7;
-
-  /** The same where a crust began in another step [K]; 0.15 was seen. */
-  private static final double CRUSTED = 0.5;
-
-  private static final double THICK = 0.04;
-
   private static final double BOILING = SaturationPressure.boilingPoint(MoistAir.STANDARD_PRESSURE);
 
   /** Superheat of a face that boils under 150 kW/m², and what a water activity of 0.98 adds [K]. */
@@ -79,18 +69,10 @@ class AnyCookPropertiesTest {
   void anyCook_conservesHeatAndWater(@ForAll("cooks") Cook cook) {
     SimulationResult result = Bodies.run(Settings.withDefaults(), cook);
     double heat = result.energy().residual();
-    double most = ROUND_OFF * result.energy().turnover() + heldPerKelvin(cook) * LAST_PLACE;
+    double most = ROUND_OFF * result.energy().turnover() + Bodies.heldPerKelvin(cook) * LAST_PLACE;
     assertTrue(Math.abs(heat) <= most, () -> heat + " J/m² were lost, more than " + most);
     assertWater(result.upperFaceWater().stream().toList());
     assertWater(result.lowerFaceWater().stream().toList());
-  }
-
-  /** Heat that a square metre of face holds in each kelvin of the cut [J/(m²·K)]. */
-  private static double heldPerKelvin(Cook cook) {
-    Material material = cook.cut().material();
-    return material.density()
-        * material.heatCapacity().at(Temperatures.celsius(60))
-        * cook.cut().shape().volumePerArea();
   }
 
   private static void assertWater(List<FaceWater> faces) {
@@ -106,7 +88,7 @@ class AnyCookPropertiesTest {
     FluxIntegral integral = FluxIntegral.of(cook, ACCURACY, 40);
     Assume.that(!integral.nextToBoiling());
     double heat = integral.heatDiscrepancy() * integral.cook().turnover();
-    double most = HEAT * integral.cook().turnover() + ERROR * heldPerKelvin(cook);
+    double most = HEAT * integral.cook().turnover() + ERROR * Bodies.heldPerKelvin(cook);
     double upper = integral.waterUpper() - integral.cook().evaporatedUpper();
     double lower = integral.waterLower() - integral.cook().evaporatedLower();
     assertTrue(heat <= most, () -> "heat differs by " + heat + " J/m², more than " + most);
@@ -127,66 +109,6 @@ class AnyCookPropertiesTest {
         assertTrue(value <= BOILING + ABOVE, () -> value + " K at " + time + " s");
       }
     }
-  }
-
-  /**
-   * Faces that dry, changed over. Where round-off tips no decision about a step the field is
-   * mirrored to what faces and fronts are iterated to; else the two are computations of one cook by
-   * other steps, and agree to the accuracy that was asked for. Of 5000 pairs some twelve do not,
-   * since a crust that begins one step sooner is thicker: they are up to 0.15 K apart at the face.
-   */
-  @Property(tries = 100)
-  void facesChangedOver_mirrorTheField(
-      @ForAll("dryingLaws") SurfaceLaw one,
-      @ForAll("dryingLaws") SurfaceLaw other,
-      @ForAll("dryingLaws") SurfaceLaw third) {
-    Assume.that(!one.equals(other));
-    SimulationResult up = faces(one, other, third);
-    SimulationResult down = mirrored(one, other, third);
-    long steps = up.work().acceptedSteps() + up.work().rejectedSteps();
-    boolean same = steps == down.work().acceptedSteps() + down.work().rejectedSteps();
-    double allowed = same ? ITERATED : Settings.withDefaults().accuracy();
-    double apart = apart(up, down);
-    assertTrue(apart <= CRUSTED, () -> apart + " K");
-    Statistics.label("mirrored")
-        .collect(apart <= allowed)
-        .coverage(seen -> seen.check(true).percentage(share -> share >= 96));
-  }
-
-  /** How far two fields are from each other's mirror image, water as the heat that it is worth. */
-  private static double apart(SimulationResult up, SimulationResult down) {
-    TemperatureProfile upward = up.profile(up.endTime());
-    TemperatureProfile downward = down.profile(up.endTime());
-    double apart = 0;
-    for (double share = -0.48; share <= 0.48; share += 0.06) {
-      apart = Math.max(apart, Math.abs(upward.at(share * THICK) - downward.at(-share * THICK)));
-    }
-    double water = up.upperFaceWater().orElseThrow().held();
-    double mirrored = down.lowerFaceWater().orElseThrow().held();
-    double perKelvin = heldPerKelvin(up.cook()) / MoistAir.latentHeat(BOILING);
-    return Math.max(apart, Math.abs(water - mirrored) / perKelvin);
-  }
-
-  private static SimulationResult faces(SurfaceLaw one, SurfaceLaw other, SurfaceLaw third) {
-    return twoStages(
-        Stage.ofFaces("first", one, other, StageEnd.after(400)),
-        Stage.ofFaces("second", third, one, StageEnd.after(200)));
-  }
-
-  private static SimulationResult mirrored(SurfaceLaw one, SurfaceLaw other, SurfaceLaw third) {
-    return twoStages(
-        Stage.ofFaces("first", other, one, StageEnd.after(400)),
-        Stage.ofFaces("second", one, third, StageEnd.after(200)));
-  }
-
-  private static SimulationResult twoStages(Stage first, Stage second) {
-    Cut cut = new Cut(Slab.ofThickness(THICK), SampleCooks.CONSTANT, Temperatures.celsius(5));
-    return Bodies.run(Settings.withDefaults(), Cook.of(cut, first, second));
-  }
-
-  @Provide
-  static Arbitrary<SurfaceLaw> dryingLaws() {
-    return AnyLaws.drying();
   }
 
   /** Nothing in the package of laws is left out of the draws above. */
@@ -242,9 +164,11 @@ class AnyCookPropertiesTest {
     ALIKE,
     ON_ONE_FACE,
     FLIPPED,
+    FLIPPED_AT_TIMES,
     ROLLED,
     CUT,
-    BASTED
+    BASTED,
+    BASTED_ON_ONE_FACE
   }
 
   private record Part(Lying lying, SurfaceLaw first, SurfaceLaw second, double duration) {
@@ -258,11 +182,20 @@ class AnyCookPropertiesTest {
         case ON_ONE_FACE -> List.of(slab ? Stage.ofFaces(name, first, second, end) : alike);
         case FLIPPED ->
             slab ? Turns.every(duration / 3, 3).flips(name, first, second) : List.of(alike);
+        case FLIPPED_AT_TIMES ->
+            slab
+                ? Turns.at(duration, 0.1 * duration, 0.7 * duration).flips(name, first, second)
+                : List.of(alike);
         case ROLLED -> Turns.every(duration / 4, 4).rolls(name, first, second, 2);
         case CUT ->
             Stage.allRound(name, first, StageEnd.at(begins + duration))
                 .cutAt(begins + 0.3 * duration, begins + 0.5 * duration);
         case BASTED -> List.of(first.holdsWater() ? alike.with(Wetting.allRound(0.15)) : alike);
+        case BASTED_ON_ONE_FACE -> {
+          Stage faces = slab ? Stage.ofFaces(name, first, second, end) : alike;
+          boolean wets = slab && first.holdsWater();
+          yield List.of(wets ? faces.with(new Wetting(0.3, 0)) : faces);
+        }
       };
     }
   }

@@ -1,5 +1,6 @@
 package org.roastfield.core.simulation;
 
+import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -7,8 +8,13 @@ import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.Tuple;
 import org.roastfield.core.air.MoistAir;
 import org.roastfield.core.chamber.Chamber;
+import org.roastfield.core.chamber.Draught;
+import org.roastfield.core.chamber.FireCourse;
+import org.roastfield.core.chamber.FirePit;
 import org.roastfield.core.chamber.HoldBox;
 import org.roastfield.core.chamber.Lid;
+import org.roastfield.core.chamber.Outside;
+import org.roastfield.core.chamber.Tending;
 import org.roastfield.core.support.SampleCooks;
 import org.roastfield.core.surface.AirExchange;
 import org.roastfield.core.surface.AirLoad;
@@ -38,6 +44,14 @@ final class AnyLaws {
 
   /** A wrap that changes nothing. */
   private static final Wrap BARE = new Wrap("nothing", 1, 1, 1);
+
+  /** How long the fire burns before the cook, and with it [s]. */
+  private static final double WARM = 3600;
+
+  private static final double LONGEST = 7200;
+
+  private static final Lid LID = Lid.openedAt(200, 60);
+  private static final Chamber FIRE = fire();
 
   private AnyLaws() {}
 
@@ -166,7 +180,35 @@ final class AnyLaws {
         constant(15, 80).map(board -> new Contact(Contact.BOARD_CONDUCTANCE, board)));
   }
 
+  /** Chambers of stated humidity, of one that burning and draught make, and a computed fire. */
   private static Arbitrary<Chamber> chambers() {
+    return Arbitraries.oneOf(
+        stated(),
+        stated(),
+        stated(),
+        draughts(),
+        Arbitraries.of(FIRE, FIRE.withLid(LID, 310, 330, 0.008)));
+  }
+
+  private static Chamber fire() {
+    Outside outside = new Outside(288, 0, 0.007, PRESSURE);
+    FirePit pit = FirePit.brickAndSteel();
+    FireCourse course =
+        pit.run(outside, pit.cold(outside, 1), List.of(Tending.hold(0, 390)), WARM + LONGEST);
+    return course.chamber(Draught.Fuel.CHARCOAL, WARM);
+  }
+
+  private static Arbitrary<Chamber> draughts() {
+    return Combinators.combine(airs(), Arbitraries.of(Draught.Fuel.values()), uniform(1, 20))
+        .as(
+            (air, fuel, excess) -> {
+              double humidity = Draught.ofFire(fuel, 2e-4, excess, 0.007).humidityRatio();
+              Signal vapour = Signal.constant(MoistAir.vapourPressure(humidity, PRESSURE));
+              return new Chamber(air, air, vapour, PRESSURE);
+            });
+  }
+
+  private static Arbitrary<Chamber> stated() {
     return Combinators.combine(airs(), airs(), uniform(0, 0.12))
         .as(
             (air, walls, humidity) ->

@@ -61,6 +61,14 @@ final class Bodies {
         new Cut(shape, CONSTANT, START), Stage.allRound("heat", law, StageEnd.after(duration)));
   }
 
+  /** Heat that a square metre of face holds in each kelvin of the cut [J/(m²·K)]. */
+  static double heldPerKelvin(Cook cook) {
+    Material material = cook.cut().material();
+    return material.density()
+        * material.heatCapacity().at(Temperatures.celsius(60))
+        * cook.cut().shape().volumePerArea();
+  }
+
   /** The result of a cook that must complete. */
   static SimulationResult run(Settings settings, Cook cook) {
     return Simulator.with(settings).run(cook).orElseThrow();
