@@ -182,7 +182,8 @@ public final class Simulator {
             partial.endTime(),
             where + ": no surface temperature balances the laws of the face",
             "look for a surface law whose flux rises with surface temperature or has no value"
-                + " there",
+                + " there; air by correlation has none where the mean of face and air is outside"
+                + " 240-800 K",
             partial);
   }
 }

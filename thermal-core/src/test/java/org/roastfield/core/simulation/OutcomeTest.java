@@ -190,7 +190,8 @@ class OutcomeTest {
         failed.message().endsWith("°C: no surface temperature balances the laws of the face"),
         failed::message);
     assertEquals(
-        "look for a surface law whose flux rises with surface temperature or has no value there",
+        "look for a surface law whose flux rises with surface temperature or has no value there;"
+            + " air by correlation has none where the mean of face and air is outside 240-800 K",
         failed.advice());
   }
 
