@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +60,12 @@ final class CalibrateCommand implements Callable<Integer> {
 
   private static final int EVERY = 10;
   private static final int MOST_STARTS = 64;
+
+  /**
+   * Behind the name of a profile whose search was stopped, which never takes a finished one's
+   * place.
+   */
+  private static final String PARTIAL = "-partial";
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -147,35 +152,41 @@ final class CalibrateCommand implements Callable<Integer> {
     }
     String id = id();
     OutputFolder.checkFile(out);
+    try (Interruption interruption = Interruption.ofProcess()) {
+      return learned(id, interruption);
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private int learned(String id, Interruption interruption) throws IOException {
     Optional<CookerProfile> known = known();
     List<PackageInput> inputs = new ArrayList<>();
     for (Path folder : PackageInput.among(folders, 1)) {
       inputs.add(PackageInput.read(folder));
     }
-    refuseTwice(known, inputs);
-    List<Finding> unnamed = unnamed(inputs);
-    try (Interruption interruption = Interruption.ofProcess()) {
-      CookerSearch search = search(known, interruption);
-      Optional<Calibrated> calibrated = calibrated(search, id, inputs, unnamed);
-      if (calibrated.isEmpty()) {
-        PrintWriter err = spec.commandLine().getErr();
-        err.println("roastfield: stopped before anything was found; nothing was written");
-        err.flush();
-        return 1;
-      }
-      finish(calibrated.get(), inputs);
-    } catch (IllegalArgumentException e) {
-      throw new BadInputException(String.valueOf(e.getMessage()));
+    PackageInput.refuseTwice(known, inputs);
+    List<Finding> said = new ArrayList<>(unnamed(inputs));
+    Findings.older(known).ifPresent(said::add);
+    Optional<Calibrated> calibrated = calibrated(search(known, interruption), id, inputs, said);
+    if (calibrated.isEmpty()) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.println(
+          "roastfield: stopped before its first search had ended: nothing could be known of the"
+              + " cooker yet, so nothing was written; let it run longer, or give fewer logs");
+      err.flush();
+      return 1;
     }
+    finish(calibrated.get(), inputs);
     return 0;
   }
 
   private String id() {
     String name = String.valueOf(out.getFileName());
-    if (!name.matches("[a-z][a-z0-9-]{0,59}\\.json")) {
+    if (!name.matches("[a-z][a-z0-9-]{0,51}\\.json")) {
       throw new BadInputException(
-          "--out must end in a name of words in lower case joined by hyphens and .json, such as"
-              + " slipway-pit.json, was "
+          "--out must end in a name of at most 52 characters, words in lower case joined by hyphens,"
+              + " and .json, such as slipway-pit.json, was "
               + out);
     }
     return name.replaceFirst("\\.json$", "");
@@ -185,31 +196,6 @@ final class CalibrateCommand implements Callable<Integer> {
     return before.isPresent()
         ? Optional.of(CookerProfileJson.read(CookerProfileFile.read(before.get())))
         : Optional.empty();
-  }
-
-  /** No log may speak twice, by what was read and not by its name. */
-  private static void refuseTwice(Optional<CookerProfile> known, List<PackageInput> inputs) {
-    Map<String, String> taken = new HashMap<>();
-    known.ifPresent(
-        profile ->
-            profile
-                .logs()
-                .forEach(
-                    log ->
-                        taken.put(
-                            log.sha256(), "log " + log.name() + " of profile " + profile.id())));
-    for (PackageInput input : inputs) {
-      String same = taken.put(input.hash(), "log " + input.log().facts().name());
-      if (same != null) {
-        throw new BadInputException(
-            "log "
-                + input.log().facts().name()
-                + " has the readings of "
-                + same
-                + ": they would count twice; leave it out, or calibrate all logs together without"
-                + " --cooker");
-      }
-    }
   }
 
   /** Logs of different cookers are refused; those that name none are said. */
@@ -258,7 +244,7 @@ final class CalibrateCommand implements Callable<Integer> {
   }
 
   private Optional<Calibrated> calibrated(
-      CookerSearch search, String id, List<PackageInput> inputs, List<Finding> unnamed) {
+      CookerSearch search, String id, List<PackageInput> inputs, List<Finding> said) {
     List<String> hashes = inputs.stream().map(PackageInput::hash).toList();
     List<LoggedCase> cases = new ArrayList<>();
     List<Source> sources = new ArrayList<>();
@@ -279,7 +265,7 @@ final class CalibrateCommand implements Callable<Integer> {
       List<Finding> findings = new ArrayList<>(Findings.of(verdict, belief, sources, simulator));
       Findings.unreliable(found.draws()).ifPresent(findings::add);
       findings.addAll(Findings.profiles(profiles(found)));
-      findings.addAll(unnamed);
+      findings.addAll(said);
       findings.addAll(Findings.foretold(later(found, belief, inputs, simulator)));
       String status = verdict.status().word();
       Findings.inherited(search.inherited(status)).ifPresent(findings::add);
@@ -293,8 +279,9 @@ final class CalibrateCommand implements Callable<Integer> {
                   new Calibrated(
                       found,
                       Optional.empty(),
-                      unnamed,
-                      search.profile(id, found, found.belief(), hashes, "unchecked", false)));
+                      said,
+                      search.profile(
+                          id + PARTIAL, found, found.belief(), hashes, "unchecked", false)));
     }
   }
 
@@ -346,16 +333,32 @@ final class CalibrateCommand implements Callable<Integer> {
     RunManifest manifest = Manifests.of("calibrate", entries, accuracy.settings(), options());
     String text = CookerProfileJson.text(calibrated.profile(), Version.text());
     String id = calibrated.profile().id();
-    AtomicFile.write(out, text);
+    Path target = out.resolveSibling(id + ".json");
+    AtomicFile.write(target, text);
     AtomicFile.write(out.resolveSibling(id + ".manifest.json"), ManifestJson.text(manifest));
     AtomicFile.write(
         out.resolveSibling(id + ".html"), CalibrationReport.html(calibrated, manifest));
     PrintWriter screen = spec.commandLine().getOut();
     screen.print(json ? text : CalibrationText.of(calibrated));
     if (!json) {
-      screen.println("Wrote " + out + ", and beside it " + id + ".html, " + id + ".manifest.json");
+      screen.println(
+          "Wrote " + target + ", and beside it " + id + ".html, " + id + ".manifest.json");
+    }
+    if (!calibrated.profile().complete()) {
+      notice(target);
     }
     screen.flush();
+  }
+
+  /** Says where what was found of a stopped search is, and where it is not. */
+  private void notice(Path partial) {
+    PrintWriter err = spec.commandLine().getErr();
+    err.println(
+        "roastfield: stopped before its end: what was found so far is in "
+            + partial
+            + ", unchecked; "
+            + (Files.exists(out) ? out + " is as it was" : "no " + out + " was written"));
+    err.flush();
   }
 
   private List<RunManifest.Setting> options() {

@@ -18,7 +18,7 @@ final class CalibrationText {
   static String of(Calibrated calibrated) {
     CookerProfile profile = calibrated.profile();
     StringBuilder text = new StringBuilder();
-    text.append("Cooker ").append(profile.id()).append(", ").append(ProfileWords.logs(profile));
+    text.append("Cooker ").append(profile.id()).append(", ").append(ProfileWords.source(profile));
     text.append(profile.madeUp() ? " (numbers made up)\n\n" : "\n\n");
     TextTable table = new TextTable(false, false, false, false);
     table.add("number", "before its logs", "now (10 to 90 %)", "learned");

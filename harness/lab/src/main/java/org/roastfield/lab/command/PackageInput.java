@@ -5,8 +5,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.CookFileReader;
 import org.roastfield.lab.files.LogPackage;
@@ -78,5 +82,30 @@ record PackageInput(
                 folder.getFileName() + "/readings.csv",
                 Files.readAllBytes(LogPackageReader.readingsOf(folder))));
     return new PackageInput(folder, log, CookFileReader.parse(name, bytes), entries);
+  }
+
+  /** No log may speak twice, by what was read and not by its name. */
+  static void refuseTwice(Optional<CookerProfile> known, List<PackageInput> inputs) {
+    Map<String, String> taken = new HashMap<>();
+    known.ifPresent(
+        profile ->
+            profile
+                .logs()
+                .forEach(
+                    log ->
+                        taken.put(
+                            log.sha256(), "log " + log.name() + " of profile " + profile.id())));
+    for (PackageInput input : inputs) {
+      String same = taken.put(input.hash(), "log " + input.log().facts().name());
+      if (same != null) {
+        throw new BadInputException(
+            "log "
+                + input.log().facts().name()
+                + " has the readings of "
+                + same
+                + ": they would count twice; leave it out, or calibrate all logs together without"
+                + " --cooker");
+      }
+    }
   }
 }

@@ -14,6 +14,7 @@ import org.roastfield.core.parameter.ParameterSet;
  * holds, and what it was made from. Immutable.
  *
  * @param id words in lower case joined by hyphens, as in the name of its file
+ * @param model version of the model whose numbers these are, see {@link #MODEL}
  * @param madeUp whether a log that it was made from is
  * @param complete whether the search came to its end
  * @param parameters of the cooker with the priors from before its first log
@@ -25,6 +26,7 @@ import org.roastfield.core.parameter.ParameterSet;
  */
 public record CookerProfile(
     String id,
+    String model,
     boolean madeUp,
     boolean complete,
     ParameterSet parameters,
@@ -34,7 +36,7 @@ public record CookerProfile(
     Diagnosis diagnosis,
     List<Log> logs) {
 
-  /** Version of the model whose numbers these are; another first number is another model. */
+  /** Version of this model; another first number is another model. */
   public static final String MODEL = "1.2";
 
   /** Share of a prior's variance below which nothing is claimed of a parameter. */

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.roastfield.core.inference.ErrorModel;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.Owner;
@@ -31,6 +33,12 @@ public final class CookerProfileJson {
   /** Of a covariance computed twice, relative. */
   private static final double ROUND_OFF = 1e-9;
 
+  private static final Pattern VERSION = Pattern.compile("(\\d{1,6})\\.(\\d{1,6})");
+
+  /** What to do about a value that does not follow from the posterior. */
+  private static final String BY_HAND =
+      ", as the posterior says: undo what was changed, or calibrate the logs again";
+
   private CookerProfileJson() {}
 
   /**
@@ -41,7 +49,7 @@ public final class CookerProfileJson {
   public static String text(CookerProfile profile, String version) {
     ObjectNode root = Json.object().put("schema", CookerProfileFile.SCHEMA);
     root.put("id", profile.id()).put("roastfield_version", version);
-    root.put("model_version", CookerProfile.MODEL);
+    root.put("model_version", profile.model());
     root.put("made_up", profile.madeUp()).put("complete", profile.complete());
     ArrayNode parameters = root.putArray("parameters");
     for (int p = 0; p < profile.parameters().size(); p++) {
@@ -133,7 +141,7 @@ public final class CookerProfileJson {
    */
   public static CookerProfile read(CookerProfileFile file) {
     JsonFields root = file.fields();
-    model(root);
+    String model = model(root);
     root.text("roastfield_version");
     List<JsonFields> stated = root.list("parameters");
     ParameterSet parameters = ParameterSet.empty();
@@ -143,6 +151,7 @@ public final class CookerProfileJson {
     CookerProfile profile =
         new CookerProfile(
             file.id(),
+            model,
             root.flag("made_up"),
             root.flag("complete"),
             parameters,
@@ -157,19 +166,37 @@ public final class CookerProfileJson {
     return profile;
   }
 
-  private static void model(JsonFields root) {
+  /** An older minor version is read and said by whoever uses it; a newer one cannot be known. */
+  private static String model(JsonFields root) {
     String model = root.text("model_version");
-    if (!major(model).equals(major(CookerProfile.MODEL))) {
+    String major = part(CookerProfile.MODEL, 1);
+    if (!VERSION.matcher(model).matches() || !part(model, 1).equals(major)) {
       throw root.error(
           "model_version",
           "a profile of model "
-              + major(CookerProfile.MODEL)
+              + major
               + ".x, since numbers of another model mean other things: calibrate the logs again");
     }
+    if (Integer.parseInt(part(model, 2)) > Integer.parseInt(part(CookerProfile.MODEL, 2))) {
+      throw root.error(
+          "model_version",
+          "a profile of model "
+              + major
+              + ".0 to "
+              + CookerProfile.MODEL
+              + ", since a newer Roastfield made this one and may mean other things by its numbers:"
+              + " take that one, or calibrate the logs again");
+    }
+    return model;
   }
 
-  private static String major(String version) {
-    return version.replaceFirst("\\..*$", "");
+  /** First or second number of a version. */
+  private static String part(String version, int which) {
+    Matcher matcher = VERSION.matcher(version);
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException("version must be two numbers, was " + version);
+    }
+    return matcher.group(which);
   }
 
   private static ParameterSet with(ParameterSet parameters, JsonFields each) {
@@ -275,13 +302,13 @@ public final class CookerProfileJson {
     check(stated, "contraction", profile.contraction(p), SHARES);
     check(stated, "between_cooks_spread", between(profile, p), SHARES);
     String status = profile.isIdentified(p) ? IDENTIFIED : BY_PRIOR;
-    stated.word("status", List.of(status), ", as the posterior says");
+    stated.word("status", List.of(status), BY_HAND);
   }
 
   private static void check(JsonFields stated, String key, double value, double scale) {
     double found = any(stated, key);
     if (!(Math.abs(found - value) <= 1 / scale)) {
-      throw stated.error(key, Json.rounded(value, scale) + ", as the posterior says");
+      throw stated.error(key, Json.rounded(value, scale) + BY_HAND);
     }
   }
 }

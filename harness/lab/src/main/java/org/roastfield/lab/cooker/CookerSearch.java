@@ -225,6 +225,7 @@ public final class CookerSearch {
     CookerProfile.Validity validity = Reach.of(found.logs().cases()).widened();
     return new CookerProfile(
         id,
+        CookerProfile.MODEL,
         madeUp,
         complete && before.map(CookerProfile::complete).orElse(true),
         original,

@@ -17,6 +17,7 @@ import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.CookerLogs;
+import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.cooker.LoggedCase;
 import org.roastfield.lab.heldout.LaterReadings;
 
@@ -300,6 +301,13 @@ public final class Findings {
                     + word
                     + ", and one more log does not mend that: calibrate all logs together, without"
                     + " it, to have them judged anew"));
+  }
+
+  /** That a profile which logs were added to is of an older model. */
+  public static Optional<Finding> older(Optional<CookerProfile> before) {
+    return before
+        .flatMap(ProfileWords::older)
+        .map(words -> Finding.of(Finding.Kind.SEARCH, Finding.Weight.NOTE, words));
   }
 
   /** That draws were weighed in vain. */

@@ -3,6 +3,7 @@ package org.roastfield.lab.diagnosis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.Scale;
 import org.roastfield.lab.cooker.CookerProfile;
@@ -18,10 +19,36 @@ public final class ProfileWords {
 
   private ProfileWords() {}
 
-  /** "from 3 logs". */
-  public static String logs(CookerProfile profile) {
+  /** "from 3 logs", and by which model, if that was an older one. */
+  public static String source(CookerProfile profile) {
     int logs = profile.logs().size();
-    return "from " + logs + (logs == 1 ? " log" : " logs");
+    return "from "
+        + logs
+        + (logs == 1 ? " log" : " logs")
+        + (isOlder(profile)
+            ? " by model "
+                + profile.model()
+                + ", older than this one's "
+                + CookerProfile.MODEL
+                + ": calibrate its logs again when you can"
+            : "");
+  }
+
+  private static boolean isOlder(CookerProfile profile) {
+    return !profile.model().equals(CookerProfile.MODEL);
+  }
+
+  /** What is said of older logs that new ones are added to, if they spoke by an older model. */
+  static Optional<String> older(CookerProfile before) {
+    return isOlder(before)
+        ? Optional.of(
+            "the profile before these logs is of model "
+                + before.model()
+                + ", older than this one's "
+                + CookerProfile.MODEL
+                + ": what it knew counts as it stands; calibrate all logs together, without it, to"
+                + " have one model's word")
+        : Optional.empty();
   }
 
   /** One row a number: name, before, now with its range, what was learned. */

@@ -43,7 +43,8 @@ public record CookerProfileFile(Path path, String id, String json) {
     JsonFields content = JsonFields.of(source);
     String id = fileName.replaceFirst("\\.json$", "");
     content.word("schema", List.of(SCHEMA), ", which this Roastfield reads");
-    content.word("id", List.of(id), ", the name of the file");
+    content.word(
+        "id", List.of(id), ", the name of the file: rename the file, or change its id with it");
     return new CookerProfileFile(path, id, source.text());
   }
 

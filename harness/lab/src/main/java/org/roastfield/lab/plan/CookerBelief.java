@@ -59,7 +59,7 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
         "profile "
             + profile.id()
             + " "
-            + ProfileWords.logs(profile)
+            + ProfileWords.source(profile)
             + (status.equals("as-stated") ? "" : ", " + status)
             + (inside ? "" : ", whose cooks were unlike this one: its spreads count double"),
         true);

@@ -28,7 +28,7 @@ public final class CalibrationReport {
             "Cooker " + profile.id(),
             "Cooker profile",
             profile.madeUp() ? List.of("Numbers made up, not measured") : List.of(),
-            List.of("Learned " + ProfileWords.logs(profile) + ".", ProfileWords.status(profile)));
+            List.of("Learned " + ProfileWords.source(profile) + ".", ProfileWords.status(profile)));
     page.section("What is known of the cooker", part -> part.table(numbers(profile)));
     page.section("Findings", part -> findings(part, calibrated));
     page.section("Logs", part -> traces(part, calibrated));

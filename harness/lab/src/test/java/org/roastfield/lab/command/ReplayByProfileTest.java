@@ -86,8 +86,38 @@ class ReplayByProfileTest {
             profile("old-pit", "\"model_version\" : \"1.2\"", "\"model_version\" : \"0.9\""));
     assertEquals(2, other.code());
     assertTrue(other.err().contains("old-pit.json:5:21: found \"0.9\""), other.err());
+    Path renamed = folder.resolve("renamed.json");
+    Files.copy(folder.resolve("odd-pit.json"), renamed);
+    Run name = run("replay", LOG, "--cook", COOK, "--cooker", renamed.toString());
+    assertEquals(2, name.code());
+    assertEquals(
+        "roastfield: renamed.json:3:10: found \"odd-pit\", expected renamed, the name of the file:"
+            + " rename the file, or change its id with it\n",
+        name.err());
     Run none = run("replay", LOG, "--cook", COOK, "--cooker", folder.resolve("no.json") + "");
     assertEquals(2, none.code());
     assertTrue(none.err().contains("no.json"), none.err());
+  }
+
+  @Test
+  void profileOfAnOlderModel_isUsed_andSaidToBe() throws IOException {
+    String old = profile("old-pit", "\"model_version\" : \"1.2\"", "\"model_version\" : \"1.0\"");
+    Run plan =
+        run(
+            "plan",
+            COOK,
+            "--cooker",
+            old,
+            "--members",
+            "20",
+            "--out",
+            folder.resolve("plan").toString());
+    assertEquals(0, plan.code(), plan.err());
+    String words = plan.out().replaceAll("\\s+", " ");
+    assertTrue(
+        words.contains(
+            "profile old-pit from 1 log by model 1.0, older than this one's 1.2: calibrate its logs"
+                + " again when you can"),
+        words);
   }
 }

@@ -57,6 +57,7 @@ class HabitTest {
     mean[drift] = StrictMath.log(deviation);
     return new CookerProfile(
         like.id(),
+        like.model(),
         like.madeUp(),
         like.complete(),
         parameters,

@@ -40,6 +40,7 @@ public final class SampleProfiles {
     }
     return new CookerProfile(
         "sample-pit",
+        CookerProfile.MODEL,
         random.nextBoolean(),
         random.nextBoolean(),
         parameters,
@@ -95,6 +96,7 @@ public final class SampleProfiles {
     Parameter known = parameters.get(0);
     return new CookerProfile(
         id,
+        CookerProfile.MODEL,
         true,
         true,
         parameters,

@@ -89,6 +89,7 @@ class ProfileReplayTest {
     CookerProfile told =
         new CookerProfile(
             sure.id(),
+            sure.model(),
             sure.madeUp(),
             sure.complete(),
             sure.parameters(),

@@ -12,7 +12,7 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.lab.files.LogPackage;
 
 /** Another Java virtual machine with the classes of this test. */
-final class ChildJvm {
+public final class ChildJvm {
 
   private static final String SAID = "child.txt";
 
@@ -24,7 +24,7 @@ final class ChildJvm {
    * @param folder that receives what it says
    * @param options of the virtual machine
    */
-  static Process start(Path folder, List<String> options, Class<?> main, String... arguments)
+  public static Process start(Path folder, List<String> options, Class<?> main, String... arguments)
       throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -38,7 +38,7 @@ final class ChildJvm {
   }
 
   /** What the child said. */
-  static String said(Path folder) {
+  public static String said(Path folder) {
     try {
       return Files.readString(folder.resolve(SAID));
     } catch (IOException e) {
