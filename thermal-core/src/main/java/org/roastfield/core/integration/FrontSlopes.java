@@ -10,7 +10,8 @@ import org.roastfield.core.surface.SurfaceFlux;
  * with. Scratch memory of one integration.
  *
  * <p>They are difference quotients over steps that are small beside the superheat of a face that
- * boils, so that both sides of a quotient lie on the same side of its kinks.
+ * boils, so that both sides of a quotient lie on the same side of its kinks. A front that has all
+ * but ceased to boil has one within a step: there the side without it counts.
  */
 final class FrontSlopes {
 
@@ -71,6 +72,7 @@ final class FrontSlopes {
   private final SurfaceFlux flux = new SurfaceFlux();
   private final double[] high = new double[NUMBERS];
   private final double[] low = new double[NUMBERS];
+  private final KinkedQuotient kinked = new KinkedQuotient(NUMBERS);
 
   /** What the law answers. */
   final double[] value = new double[NUMBERS];
@@ -199,6 +201,11 @@ final class FrontSlopes {
     ask(law, face, FRONT_STEP, thickness, base, weight, time, high);
     ask(law, face, -FRONT_STEP, thickness, base, weight, time, low);
     quotient(2 * FRONT_STEP, byFront);
+    if (kinked.isBent(value, high, low)) {
+      ask(law, face, KinkedQuotient.NEAR * FRONT_STEP, thickness, base, weight, time, kinked.high);
+      ask(law, face, -KinkedQuotient.NEAR * FRONT_STEP, thickness, base, weight, time, kinked.low);
+      kinked.aside(value, high, low, FRONT_STEP, byFront);
+    }
     double clear = 0.5 * near.clearance();
     double moved = Math.max(LEAST_THICKNESS_STEP, Math.min(THICKNESS_STEP, clear));
     double thinner = Math.min(moved, thickness);
@@ -294,12 +301,29 @@ final class FrontSlopes {
     ask(below, face, 0, thickness, base - by.fallBelow() * baseChange, weight, time, low);
     near.body(length, material);
     mostFed = most;
-    quotient(1 / by.perWidth(), byParameter[parameter]);
+    double[] slopes = byParameter[parameter];
+    quotient(1 / by.perWidth(), slopes);
+    if (boils(high) != boils(low)) {
+      aside(by, slopes);
+    }
     for (int i = 0; i < NUMBERS; i++) {
-      byParameter[parameter][i] -= byBase[i] * baseChange;
+      slopes[i] -= byBase[i] * baseChange;
     }
     thicknessByParameter[parameter] =
         (above.crustThickness(water) - below.crustThickness(water)) * by.perWidth();
+  }
+
+  private static boolean boils(double[] numbers) {
+    return numbers[SUNK] != 0;
+  }
+
+  /** Takes the side of a parameter on which the front boils, or does not, as it does between. */
+  private void aside(CookVariation by, double[] slopes) {
+    boolean up = boils(high) == boils(value);
+    double width = up ? by.riseAbove() : by.fallBelow();
+    for (int i = 0; width > 0 && i < NUMBERS; i++) {
+      slopes[i] = (up ? high[i] - value[i] : value[i] - low[i]) / width;
+    }
   }
 
   /**
