@@ -19,11 +19,14 @@ public final class Diagnosis {
 
   private final MapEstimate estimate;
   private final Conflict conflict;
+  private final Conflict ofCooker;
   private final List<SeriesCheck> series;
 
-  private Diagnosis(MapEstimate estimate, Conflict conflict, List<SeriesCheck> series) {
+  private Diagnosis(
+      MapEstimate estimate, Conflict conflict, Conflict ofCooker, List<SeriesCheck> series) {
     this.estimate = estimate;
     this.conflict = conflict;
+    this.ofCooker = ofCooker;
     this.series = List.copyOf(series);
   }
 
@@ -75,17 +78,27 @@ public final class Diagnosis {
               ErrorStrain.of(grids.get(s)),
               (double) aside / each.size()));
     }
-    return new Diagnosis(estimate, Conflict.of(estimate), checks);
+    return new Diagnosis(estimate, Conflict.of(estimate), Conflict.ofCooker(estimate), checks);
   }
 
-  /** The same where other, independent evidence stands apart from what was believed too. */
+  /**
+   * The same where other, independent evidence of the cooker stands apart from what was believed
+   * too.
+   */
   public Diagnosis with(Conflict other) {
-    return new Diagnosis(estimate, conflict.with(other), series);
+    return new Diagnosis(estimate, conflict.with(other), ofCooker.with(other), series);
   }
 
   /** How far the evidence stands from what was believed. */
   public Conflict conflict() {
     return conflict;
+  }
+
+  /**
+   * How far it stands from what was believed of the cooker alone: of a profile, if there is one.
+   */
+  public Conflict ofCooker() {
+    return ofCooker;
   }
 
   /** Residuals of each series. */

@@ -15,6 +15,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterSet;
 
 /** Diagnostics of calibrations that are linear in their coordinates, against closed forms. */
 class LinearDiagnosisTest {
@@ -194,6 +195,32 @@ class LinearDiagnosisTest {
         term.promise(FirstOrder.of(without, base)).value(),
         SEARCH * refit.spread(3));
     assertEquals(2.5, refit.mean()[3], 3 * refit.spread(3));
+  }
+
+  /** Of a right profile it is a χ² of one degree of freedom, of a wrong one far more. */
+  @Test
+  void conflictOfTheCooker_countsItsOwnNumbersAlone() {
+    ParameterSet parameters =
+        ParameterSet.of(
+            Parameter.offset("cooker", "K", Owner.COOKER, 1, -1e3, 1e3, "made up"),
+            Parameter.offset("cut", "K", Owner.CUT, 2, -1e3, 1e3, "made up"),
+            Parameter.offset("probe", "K", Owner.PROBE, 0.5, -1e3, 1e3, "made up"));
+    Prior prior = Prior.of(parameters);
+    int draws = 400;
+    double sum = 0;
+    for (int i = 0; i < draws; i++) {
+      double[] drawn = cook.read(prior.draw(random), random);
+      MapEstimate found = cook.calibration(prior, drawn, 0, READINGS).map();
+      Conflict conflict = Conflict.ofCooker(found);
+      double away = found.coordinates()[0];
+      assertEquals(1, conflict.directions());
+      assertEquals(away * away / (1 - found.covariance(0, 0)), conflict.square(), 1e-9);
+      sum += conflict.square();
+    }
+    assertEquals(1, sum / draws, 3 * Math.sqrt(2.0 / draws));
+    double[] wrong = cook.read(new double[] {6, 0, 0}, random);
+    MapEstimate found = cook.calibration(prior, wrong, 0, READINGS).map();
+    assertTrue(Conflict.ofCooker(found).chance() < 1e-6);
   }
 
   @Test

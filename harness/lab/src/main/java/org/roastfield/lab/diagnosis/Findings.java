@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.roastfield.core.inference.Conflict;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Influence;
 import org.roastfield.core.inference.LikelihoodProfile;
@@ -109,6 +110,7 @@ public final class Findings {
     findings.addAll(new Causes(verdict).all());
     conflict();
     verdict.ratio().ifPresent(this::otherCooker);
+    verdict.profileConflict().ifPresent(this::apart);
     residuals();
     search();
     sources.forEach(source -> findings.addAll(LogChecks.of(source.log(), source.span())));
@@ -158,6 +160,22 @@ public final class Findings {
                   "the logs are %.0f times as probable on a cooker of which nothing is known as on"
                       + " the profile's: this is another cooker, or it has changed",
                   StrictMath.exp(-ratio.all()))));
+    }
+  }
+
+  private void apart(Conflict fromProfile) {
+    if (fromProfile.chance() < Diagnosis.LEAST_CHANCE) {
+      findings.add(
+          Finding.of(
+              Finding.Kind.CONFLICT,
+              Finding.Weight.DOUBT,
+              String.format(
+                  Locale.ROOT,
+                  "what the logs say of the cooker stands farther from the profile than that of its"
+                      + " own logs would (chance %.4f, along %d combinations): this is another"
+                      + " cooker, or it has changed",
+                  fromProfile.chance(),
+                  fromProfile.directions())));
     }
   }
 

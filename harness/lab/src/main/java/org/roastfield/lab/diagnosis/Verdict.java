@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.roastfield.core.inference.Conflict;
 import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Explanation;
 import org.roastfield.core.inference.Explanations;
@@ -71,6 +72,11 @@ public final class Verdict {
         .map(without -> ProfileRatio.of(around.estimate(), without, chamberRatio));
   }
 
+  /** How far the logs and the older profile stand apart, if there is one. */
+  public Optional<Conflict> profileConflict() {
+    return ratio().map(any -> diagnosis.ofCooker());
+  }
+
   private Optional<MapEstimate> estimate(String explanation) {
     return explanations.ranked().stream()
         .filter(each -> each.explanation().name().equals(explanation))
@@ -106,7 +112,8 @@ public final class Verdict {
         wrong >= Causes.IN_DOUBT
             || diagnosis.isDoubtful()
             || !otherSizes.isEmpty()
-            || ratio().map(ProfileRatio::isAnother).orElse(false);
+            || ratio().map(ProfileRatio::isAnother).orElse(false)
+            || profileConflict().map(one -> one.chance() < Diagnosis.LEAST_CHANCE).orElse(false);
     return doubtful ? Status.IN_DOUBT : Status.AS_STATED;
   }
 

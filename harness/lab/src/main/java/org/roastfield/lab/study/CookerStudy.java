@@ -228,7 +228,7 @@ final class CookerStudy implements Study {
     remarks.add(
         String.format(
             Locale.ROOT,
-            "by the chi-square of profile and evidence, p < 0.01, flagged of the own profiles %.3f,"
+            "by the chi-square of the cooker's numbers, p < 0.01, flagged of the own profiles %.3f,"
                 + " of another cooker's %.3f",
             rightByConflict.mean(),
             wrongByConflict.mean()));
@@ -257,7 +257,7 @@ final class CookerStudy implements Study {
     FirstOrder around = FirstOrder.of(fit.calibration(), fit.estimate());
     return new Seen(
         ProfileRatio.of(fit.estimate(), without, ChamberEstimate.logRatio(cooker.air, chamber)),
-        Diagnosis.of(around).conflict().with(ChamberEstimate.conflict(cooker.air, chamber)));
+        Diagnosis.of(around).with(ChamberEstimate.conflict(cooker.air, chamber)).ofCooker());
   }
 
   private static StudyLog.Fit half(StudyLog log, Prior prior) {
