@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import org.roastfield.core.inference.Conflict;
 import org.roastfield.core.inference.Diagnosis;
-import org.roastfield.core.inference.Influence;
 import org.roastfield.core.inference.LikelihoodProfile;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
@@ -17,7 +16,6 @@ import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.parameter.Parameter;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.simulation.Simulator;
-import org.roastfield.lab.cooker.CookerLogs;
 import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.cooker.LoggedCase;
 import org.roastfield.lab.heldout.LaterReadings;
@@ -27,9 +25,6 @@ public final class Findings {
 
   /** Chance below which residuals are called correlated: one good log in a thousand. */
   private static final double CORRELATED = 1e-3;
-
-  /** Length of a move in posterior spreads from which one log decides much: assumed. */
-  private static final double DECIDES = 1;
 
   /** Correlation from which two numbers are said to go together: half of a variance is shared. */
   private static final double TOGETHER = 0.7;
@@ -115,7 +110,7 @@ public final class Findings {
     search();
     sources.forEach(source -> findings.addAll(LogChecks.of(source.log(), source.span())));
     cases();
-    influence();
+    findings.addAll(new LogInfluence(verdict).all());
     findings.addAll(new Lessons(estimate().prior(), belief).all());
     correlations();
     new NextMeasurements(verdict.logs(), estimate(), simulator, sources.size() - 1)
@@ -347,36 +342,4 @@ public final class Findings {
   }
 
   /** Of each log on what the cooker owns. */
-  private void influence() {
-    int[] cooker = cooker();
-    if (sources.size() < 2 || cooker.length == 0) {
-      return;
-    }
-    CookerLogs logs = verdict.logs();
-    for (int log = 0; log < sources.size(); log++) {
-      Influence influence = Influence.of(verdict.around(), LogPlace.of(logs, log).part());
-      double distance = influence.distance(cooker);
-      findings.add(
-          Finding.of(
-              Finding.Kind.INFLUENCE,
-              distance >= DECIDES ? Finding.Weight.DOUBT : Finding.Weight.NOTE,
-              logs.cases().get(log).name(),
-              String.format(
-                  Locale.ROOT,
-                  "without it the cooker's numbers would move by %.1f posterior spreads (one"
-                      + " Gauss-Newton step)",
-                  distance)));
-    }
-  }
-
-  private int[] cooker() {
-    List<Integer> cooker = new ArrayList<>();
-    List<Parameter> all = estimate().prior().parameters().list();
-    for (int p = 0; p < all.size(); p++) {
-      if (all.get(p).owner() == Owner.COOKER) {
-        cooker.add(p);
-      }
-    }
-    return cooker.stream().mapToInt(each -> each).toArray();
-  }
 }

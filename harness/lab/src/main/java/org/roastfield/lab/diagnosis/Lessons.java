@@ -1,11 +1,16 @@
 package org.roastfield.lab.diagnosis;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.Parameter;
+import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.lab.cooker.CookerNumbers;
 
 /** What logs tell and what they cannot, in words. */
 final class Lessons {
@@ -50,7 +55,11 @@ final class Lessons {
                     name(p),
                     1 - contraction(p))));
       } else if (contraction(p) < MapEstimate.LEAST_CONTRACTION) {
-        silent.add(name(p));
+        if (sinceFirstLog(p) < MapEstimate.LEAST_CONTRACTION) {
+          silent.add(name(p));
+        } else {
+          findings.add(known(parameter, p));
+        }
       } else {
         findings.add(
             Finding.of(
@@ -73,10 +82,54 @@ final class Lessons {
                   + ParameterWords.list(silent)
                   + ": what is given for them is what was believed before"));
     }
-    for (MapEstimate.Direction direction : MapEstimate.Direction.between(prior, belief)) {
-      combination(direction, findings);
-    }
+    combinations(findings);
     return findings;
+  }
+
+  /** What older logs told of a number and these add little to. */
+  private Finding known(Parameter parameter, int p) {
+    return Finding.of(
+        Finding.Kind.LEARNED,
+        Finding.Weight.NOTE,
+        String.format(
+            Locale.ROOT,
+            "%s: %.2f of the variance from before its first log is gone, most of it by the older"
+                + " logs (these took %.2f of what was left), %s",
+            name(p),
+            sinceFirstLog(p),
+            Math.max(0, contraction(p)),
+            value(parameter, p)));
+  }
+
+  /** Share of the variance from before the first log of all that is gone. */
+  private double sinceFirstLog(int p) {
+    double share = belief.spread(p) / prior.parameters().get(p).spread();
+    return 1 - share * share;
+  }
+
+  /**
+   * Those among the cooker's numbers and one log's own. Numbers of two logs are left apart: their
+   * combinations are the cooker's, shared out by chance among logs that tell as much.
+   */
+  private void combinations(List<Finding> findings) {
+    List<Parameter> all = prior.parameters().list();
+    Set<String> logs = new LinkedHashSet<>();
+    all.forEach(one -> logs.add(ParameterWords.log(one.id())));
+    Set<String> said = new LinkedHashSet<>();
+    for (String log : logs) {
+      Parameter[] some =
+          all.stream()
+              .filter(one -> List.of("", log).contains(ParameterWords.log(one.id())))
+              .toArray(Parameter[]::new);
+      ParameterSet set = ParameterSet.of(some);
+      Prior before = CookerNumbers.part(prior, set);
+      Prior after = CookerNumbers.part(belief, set);
+      for (MapEstimate.Direction direction : MapEstimate.Direction.between(before, after)) {
+        new Lessons(before, after).combination(direction).ifPresent(said::add);
+      }
+    }
+    said.forEach(
+        words -> findings.add(Finding.of(Finding.Kind.NOT_TOLD, Finding.Weight.NOTE, words)));
   }
 
   /** Share of the prior variance that is gone; below 0 where less is known than before. */
@@ -109,7 +162,7 @@ final class Lessons {
   }
 
   /** A combination that is known while its numbers are not. */
-  private void combination(MapEstimate.Direction direction, List<Finding> findings) {
+  private Optional<String> combination(MapEstimate.Direction direction) {
     List<String> members = new ArrayList<>();
     double most = 0;
     for (int p = 0; p < prior.size(); p++) {
@@ -118,21 +171,18 @@ final class Lessons {
         most = Math.max(most, contraction(p));
       }
     }
-    if (direction.contraction() >= KNOWN && members.size() > 1 && most < KNOWN) {
-      String others = ParameterWords.list(members.subList(1, members.size()));
-      findings.add(
-          Finding.of(
-              Finding.Kind.NOT_TOLD,
-              Finding.Weight.NOTE,
-              String.format(
-                  Locale.ROOT,
-                  "%s cannot be told from %s: what they do together is known (%.2f), none of them"
-                      + " alone (at most %.2f)",
-                  members.get(0),
-                  others,
-                  direction.contraction(),
-                  most)));
+    if (direction.contraction() < KNOWN || members.size() < 2 || most >= KNOWN) {
+      return Optional.empty();
     }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "%s cannot be told from %s: what they do together is known (%.2f), none of them"
+                + " alone (at most %.2f)",
+            members.get(0),
+            ParameterWords.list(members.subList(1, members.size())),
+            direction.contraction(),
+            most));
   }
 
   private String name(int p) {

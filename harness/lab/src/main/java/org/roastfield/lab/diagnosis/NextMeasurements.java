@@ -19,6 +19,7 @@ import org.roastfield.core.inference.ObservedTrace;
 import org.roastfield.core.inference.Series;
 import org.roastfield.core.inference.SingleReading;
 import org.roastfield.core.outcome.Juice;
+import org.roastfield.core.parameter.Owner;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.lab.cooker.CookerLogs;
@@ -151,10 +152,31 @@ final class NextMeasurements {
         String.format(
             Locale.ROOT,
             "in a cook like this one, what is not known of it leaves a time to target ± %.0f min;"
-                + " with one more measurement: %s. The most would come from %s",
+                + " with one more measurement: %s. The most would come from %s%s",
             now / 60,
             each,
-            best.name()));
+            best.name(),
+            ofCooker(best.after(estimate))));
+  }
+
+  /** Which number of the cooker a measurement would tell most of. */
+  private String ofCooker(Measurement.Lesson lesson) {
+    int most = -1;
+    double least = 1;
+    for (int p = 0; p < logs.parameters().size(); p++) {
+      double left = lesson.spread(p) / estimate.spread(p);
+      if (logs.parameters().get(p).owner() == Owner.COOKER && left < least) {
+        most = p;
+        least = left;
+      }
+    }
+    return most < 0
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            "; of the cooker it would tell of %s, and leave %.0f %% of its spread",
+            ParameterWords.of(logs.parameters().get(most).id()),
+            100 * least);
   }
 
   private static double[] at(double[][] derivatives, int row) {

@@ -3,12 +3,15 @@ package org.roastfield.lab.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
+import org.roastfield.core.inference.Diagnosis;
 import org.roastfield.core.inference.Series;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.diagnosis.Calibrated;
 import org.roastfield.lab.diagnosis.Finding;
 import org.roastfield.lab.diagnosis.ProfileWords;
+import org.roastfield.lab.diagnosis.Verdict;
 import org.roastfield.lab.result.RunManifest;
 
 /** What logs say of a cooker, as one HTML file. */
@@ -31,6 +34,7 @@ public final class CalibrationReport {
             List.of("Learned " + ProfileWords.source(profile) + ".", ProfileWords.status(profile)));
     page.section("What is known of the cooker", part -> part.table(numbers(profile)));
     page.section("Findings", part -> findings(part, calibrated));
+    calibrated.verdict().ifPresent(verdict -> page.section("What is left", left(verdict)));
     page.section("Logs", part -> traces(part, calibrated));
     page.section("What was assumed of each log", part -> assumptions(part, calibrated));
     page.section("What it was made from", part -> ReportParts.manifest(part, manifest));
@@ -53,6 +57,36 @@ public final class CalibrationReport {
     }
     page.table(
         Table.ofWords("What matters most first", List.of("weight", "about", "log", "words"), rows));
+  }
+
+  /** Residuals of each trace, whether anything is said of them or not. */
+  private static Consumer<Page> left(Verdict verdict) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Diagnosis.SeriesCheck check : verdict.diagnosis().series()) {
+      rows.add(
+          List.of(
+              check.name(),
+              Integer.toString(check.whiteness().count()),
+              String.format(Locale.ROOT, "%.3f", check.whiteness().chanceOfCorrelation()),
+              String.format(Locale.ROOT, "%.3f", check.whiteness().chanceOfSquares()),
+              String.format(Locale.ROOT, "%.1f", check.strain().drift()),
+              String.format(Locale.ROOT, "%.1f", check.strain().time()),
+              String.format(Locale.ROOT, "%.0f %%", 100 * check.outlying())));
+    }
+    Table table =
+        Table.ofWords(
+            "Readings less what is computed, without the drift that is allowed for. Chances that"
+                + " right numbers leave as much: near 0 something is missed",
+            List.of(
+                "trace",
+                "readings",
+                "chance of its correlation",
+                "chance of its size",
+                "drift over the usual",
+                "its time over the usual",
+                "counted less"),
+            rows);
+    return part -> part.table(table);
   }
 
   private static Table numbers(CookerProfile profile) {
