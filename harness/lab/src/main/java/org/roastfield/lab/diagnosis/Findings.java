@@ -340,6 +340,4 @@ public final class Findings {
                         each.tailShape(),
                         each.tailShapeLimit())));
   }
-
-  /** Of each log on what the cooker owns. */
 }
