@@ -84,6 +84,7 @@ public class PlanBenchmark {
         Probe.CORE,
         members,
         1,
+        true,
         false,
         TemperatureScale.CELSIUS);
   }

@@ -76,7 +76,7 @@ final class Assembly {
         SearCheck.of(cores, values(i -> run.pull[i]), values(this::readingAfterSear)),
         band(),
         new Shortfalls(request, decision, Spread.of(cores), tally)
-            .list(arrived(), needed(), lead, tooLong),
+            .list(arrived(), needed(), lead, 1 - share(carved, service.latest()), tooLong),
         members.length,
         request.members() - members.length);
   }

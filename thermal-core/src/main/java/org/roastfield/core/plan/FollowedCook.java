@@ -25,8 +25,11 @@ import org.roastfield.core.surface.Signal;
  * @param ready when it could have rested, had it not waited for its sear [s]
  * @param carved when it was carved: at the time to leave, or when rested if that is later [s]
  * @param finalCore highest core up to carving [K]
+ * @param turned when its fire was changed by the look at the display [s]; infinite if it never was
+ * @param hotter by how much [K]
  */
-public record FollowedCook(double pull, double ready, double carved, double finalCore) {
+public record FollowedCook(
+    double pull, double ready, double carved, double finalCore, double turned, double hotter) {
 
   /** Time between readings [s]. */
   public static final double PERIOD = 30;
@@ -81,12 +84,16 @@ public record FollowedCook(double pull, double ready, double carved, double fina
     Optional<Course.Turned> turned = Optional.empty();
     SimulationResult watched = watched(simulator, course, member, turned);
     double longest = longest(truth, watched);
+    double changed = Double.POSITIVE_INFINITY;
+    double by = 0;
     if (check.isPresent()) {
       FireCheck look = check.get();
       PullRule.Paced there = new PullRule.Paced(Pull.at(look.reading(), 0));
       double time = time(there, watched, truth, longest);
       double hotter = look.hotterAt(look.drawnOn(time, there.pace()));
       if (time < Double.POSITIVE_INFINITY && hotter != 0) {
+        changed = time;
+        by = hotter;
         Cook after = truth.fires().apply(hotter);
         turned = Optional.of(new Course.Turned(List.of(StageEnd.at(time)), after));
         watched = watched(simulator, course, member, turned);
@@ -96,14 +103,14 @@ public record FollowedCook(double pull, double ready, double carved, double fina
     double pull = time(rule, watched, truth, longest);
     if (pull == Double.POSITIVE_INFINITY) {
       double hottest = highest(watched);
-      return new FollowedCook(pull, pull, pull, hottest);
+      return new FollowedCook(pull, pull, pull, hottest, changed, by);
     }
     SimulationResult result =
         simulator.run(course.timed(member, turned, pull, Ends.of(timing))).orElseThrow();
     double rested = result.stages().get(result.stages().size() - 2).end();
     double waited = course.waits() ? Math.max(0, timing.sears() - pull) : 0;
     return new FollowedCook(
-        pull, rested - waited, Math.max(rested, timing.leave()), highest(result));
+        pull, rested - waited, Math.max(rested, timing.leave()), highest(result), changed, by);
   }
 
   private static SimulationResult watched(

@@ -143,7 +143,7 @@ public record PlannedCook(
   }
 
   /** The probe that decides in a cook. */
-  Probe probeOf(Cook cook) {
+  public Probe probeOf(Cook cook) {
     if (probe.equals(Probe.CORE.name())) {
       return Probe.CORE;
     }

@@ -121,6 +121,7 @@ public final class Planner {
     Service service = request.service();
     Run pilot = draws.run(count, first, Timing.atOnce(service.leastRest()));
     double after = afterPull(pilot);
+    boolean lowered = after == Double.POSITIVE_INFINITY;
     while (after == Double.POSITIVE_INFINITY && first > floor) {
       first = Math.max(floor, first - LOWER);
       pilot = draws.run(count, first, Timing.atOnce(service.leastRest()));
@@ -129,7 +130,8 @@ public final class Planner {
     double lead = new Pace(pilot, first, service).lead(first);
     look(request, draws, count, first, Timing.of(service, lead, after));
     double rise = Spread.of(pilot.finalCore).median() - first;
-    double start = Math.max(floor, request.wish().middle() - rise);
+    double wished = request.wish().middle() - rise;
+    double start = Math.max(floor, lowered ? Math.min(wished, first) : wished);
     double low = Math.max(floor, start - SPACING * (NODES - 1) / 2);
     for (int round = 0; ; round++) {
       double[] readings = readings(low);

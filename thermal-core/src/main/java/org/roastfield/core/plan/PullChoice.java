@@ -53,6 +53,12 @@ final class PullChoice {
   /** More than any loss: of what a demanded chance lacks. */
   private static final double LACKING = 1e6;
 
+  /**
+   * What a kelvin counts beside it by which a minimum is missed, so that far from one there is a
+   * way.
+   */
+  private static final double BELOW = 0.01;
+
   /** Readings that are told of, around the chosen one, and how far they are apart [K]. */
   private static final int TOLD = 30;
 
@@ -222,15 +228,19 @@ final class PullChoice {
   }
 
   /**
-   * Expected loss, with that of missing the window and of what demanded chances lack; that of being
-   * ready in time only if the lead can be longer.
+   * Expected loss, with that of missing the window and of what demanded chances lack. Where no lead
+   * has it ready in time as often as demanded without as many being held too long, it is so long
+   * that the two lack alike; where it cannot be longer, it is not asked.
    */
   private double cost(Choice choice, boolean free) {
     Paths.Followed followed = paths.by(choice.pull(), choice.lead());
     Tally tally = Tally.of(followed.cores, request);
     CoreWish wish = request.wish();
     double missed = request.loss().of(wish.middle() - MISSED, wish);
-    double lacking = Math.max(0, service.chance() - followed.arrived()) + tally.shortage();
+    double lacking =
+        Math.max(0, service.chance() - followed.arrived())
+            + tally.shortage()
+            + BELOW * tally.missing();
     List<Double> targets = choice.pull().targets();
     double bend = 0;
     for (int k = 1; k < targets.size(); k++) {
@@ -242,7 +252,7 @@ final class PullChoice {
         1 - window(followed, choice.lead()) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
     return tally.expectedLoss()
         + misses * missed
-        + LACKING * (lacking + (free ? late(followed, choice.lead()) : 0))
+        + LACKING * (lacking + (free ? Math.max(late(followed, choice.lead()), tooLong) : 0))
         + bend
         + LONGER * choice.lead() / 3600;
   }

@@ -15,6 +15,9 @@ final class Shortfalls {
   /** How far a share may be over what was asked for: leads are found to the minute; assumed. */
   private static final double WITHIN = 0.01;
 
+  /** Chances are told to the percent. */
+  private static final double ROUNDED = 0.005;
+
   private final PlanRequest request;
   private final Decision decision;
   private final Spread finalCore;
@@ -32,18 +35,24 @@ final class Shortfalls {
    * @param arrived share whose display ever meets the rule
    * @param needed lead for the demanded chance [s]
    * @param lead of the plan [s]
+   * @param ready share that has rested by the latest carving
    * @param tooLong share that is held for too long
    */
-  List<Shortfall> list(double arrived, double needed, double lead, double tooLong) {
+  List<Shortfall> list(double arrived, double needed, double lead, double ready, double tooLong) {
     core(arrived);
     if (!tally.meetsMinima()) {
       minimum();
     }
+    double chance = request.service().chance();
     if (lead < needed - Decision.NEAR_ENOUGH) {
-      add(Shortfall.Reason.TOO_LATE, needed, lead);
+      if (lead < -request.service().earliestOn() - Decision.NEAR_ENOUGH) {
+        add(Shortfall.Reason.LATE_TOO_OFTEN, chance, ready);
+      } else {
+        add(Shortfall.Reason.TOO_LATE, needed, lead);
+      }
     }
-    if (tooLong > 1 - request.service().chance() + WITHIN) {
-      add(Shortfall.Reason.HELD_TOO_LONG, request.service().chance(), 1 - tooLong);
+    if (tooLong > 1 - chance + WITHIN) {
+      add(Shortfall.Reason.HELD_TOO_LONG, chance, 1 - tooLong);
     }
     return list;
   }
@@ -52,8 +61,10 @@ final class Shortfalls {
     CoreWish wish = request.wish();
     double often = request.service().chance();
     boolean cold = finalCore.median() < wish.low() - TOLERANCE && tally.under() > often;
-    if (cold || arrived < often) {
+    if (cold) {
       add(Shortfall.Reason.HEAT_TOO_LOW, wish.middle(), finalCore.median());
+    } else if (arrived < often) {
+      add(Shortfall.Reason.HEAT_TOO_SELDOM, often, arrived);
     } else if (finalCore.median() > wish.high() + TOLERANCE && tally.over() > often) {
       boolean sear = decision.lowest() || request.minima().isEmpty();
       add(
@@ -66,7 +77,7 @@ final class Shortfalls {
   private void minimum() {
     for (Minimum one : request.minima()) {
       double chance = tally.chanceOf(one);
-      if (chance < one.chance()) {
+      if (chance < one.chance() - ROUNDED) {
         add(Shortfall.Reason.MINIMUM_NOT_MET, one.chance(), chance);
       }
     }

@@ -10,9 +10,18 @@ import java.util.List;
  * @param over share above it
  * @param minima that were demanded
  * @param chances of each of them
+ * @param missing largest temperature by which one is missed at its chance [K]; 0 if all are met
  */
 record Tally(
-    double expectedLoss, double under, double over, List<Minimum> minima, List<Double> chances) {
+    double expectedLoss,
+    double under,
+    double over,
+    List<Minimum> minima,
+    List<Double> chances,
+    double missing) {
+
+  /** More is not told apart [K]. */
+  private static final double MOST_MISSED = 100;
 
   /**
    * @param cores final cores of the planned cook and of each station, over draws [K]
@@ -35,7 +44,17 @@ record Tally(
         under(cores[0], request.wish()),
         over(cores[0], request.wish()),
         request.minima(),
-        chances);
+        chances,
+        missing(request.minima(), coldest));
+  }
+
+  private static double missing(List<Minimum> minima, double[] coldest) {
+    double most = 0;
+    for (Minimum one : minima) {
+      double reached = Spread.quantile(1 - one.chance(), coldest);
+      most = Math.max(most, Math.min(MOST_MISSED, one.temperature() - reached));
+    }
+    return most;
   }
 
   /** Share of final cores below a wish. */

@@ -142,6 +142,7 @@ final class PlanCommand implements Callable<Integer> {
             display,
             members,
             seed,
+            beside.isEmpty(),
             exact,
             scale);
     int workers = Runtime.getRuntime().availableProcessors();

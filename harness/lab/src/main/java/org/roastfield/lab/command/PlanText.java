@@ -25,7 +25,8 @@ final class PlanText {
   private static final int WIDEST_STEP = 40;
 
   /** Statements that each of several cuts has on the screen. */
-  private static final Set<String> FOR_EACH = Set.of("final core", "on time");
+  private static final Set<String> FOR_EACH =
+      Set.of("final core", "on time", "fire", "off the heat");
 
   /** A space that a line may end at: none before a unit. */
   private static final Pattern BREAK = Pattern.compile(" (?!(?:%|°C|°F|K|min|h|d|g|kg|mm)\\b|%)");
@@ -108,7 +109,7 @@ final class PlanText {
             + sheet.clock().zone().map(zone -> ", " + zone).orElse("")
             + (sheet.file().madeUp() ? " (numbers made up)" : ""));
     sheet.late().ifPresent(this::late);
-    sheet.problems().forEach(problem -> statement("NOT MET: ", "  ", problem));
+    sheet.problems().forEach(unmet -> statement("NOT MET: ", "  ", unmet.line()));
   }
 
   private void late(Lateness late) {

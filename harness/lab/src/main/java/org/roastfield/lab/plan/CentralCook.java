@@ -2,38 +2,73 @@ package org.roastfield.lab.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.cook.Wetting;
+import org.roastfield.core.plan.FollowedCook;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.PullRule;
 import org.roastfield.core.plan.Role;
+import org.roastfield.core.simulation.Settings;
+import org.roastfield.core.surface.Signal;
+import org.roastfield.core.units.Temperatures;
 
-/** The cook that a plan expects, for pictures of it and cautions about it: median times. */
+/**
+ * The cook that a plan expects, for pictures of it and cautions about it: the middle of the
+ * beliefs, which goes by the plan's look and rule as its display says, and is carved at the median.
+ */
 final class CentralCook {
 
   /** Name of the wait for the sear. */
   static final String WAIT = "wait";
 
+  /** Name of the gentle heat after the fire was changed. */
+  private static final String TURNED = "fire changed";
+
+  /** What a display's stem sticks out into; assumed. */
+  private static final Signal ROOM = Signal.constant(Temperatures.celsius(17));
+
   private CentralCook() {}
 
   /**
-   * Its stages.
+   * Its stages; empty if the rule never takes it off, or it cannot be computed.
    *
-   * @param middle the cook at the median of what is unknown
+   * @param fires the cook at the middle of what is unknown, on a fire so much hotter than stated
+   *     [K]
+   * @param display probe that is read in it
    * @param leastRest [s]
    */
-  static Cook of(Cook middle, List<Role> roles, Plan plan, double leastRest) {
-    double pull = plan.lead() + plan.milestone(Milestone.Kind.PULL).time().median();
+  static Optional<Cook> of(
+      DoubleFunction<Cook> fires, Probe display, List<Role> roles, Plan plan, double leastRest) {
+    Cook middle = fires.apply(0);
+    FollowedCook followed;
+    try {
+      followed =
+          FollowedCook.by(
+              PullRule.of(plan.pull()),
+              plan.check(),
+              new FollowedCook.Truth(
+                  middle, fires, roles, display, ROOM, time -> 0, Settings.withDefaults()),
+              plan.timing());
+    } catch (IllegalStateException notComputed) {
+      return Optional.empty();
+    }
     double carve = plan.lead() + plan.milestone(Milestone.Kind.CARVE).time().median();
+    if (!Double.isFinite(followed.pull()) || !Double.isFinite(carve)) {
+      return Optional.empty();
+    }
+    List<Stage> stages = new ArrayList<>();
     boolean kept = roles.contains(Role.HOLD);
     int lastGentle = roles.lastIndexOf(Role.GENTLE);
-    List<Stage> stages = new ArrayList<>();
     for (int i = 0; i < roles.size(); i++) {
       Stage own = middle.stages().get(i);
       if (i == lastGentle) {
-        stages.add(ending(own, StageEnd.at(pull)));
+        stages.addAll(gentle(own, fires.apply(followed.hotter()).stages().get(i), followed));
         if (plan.waits()) {
           stages.add(waiting(middle.stages().get(roles.indexOf(Role.REST)), plan));
         }
@@ -45,7 +80,18 @@ final class CentralCook {
         stages.add(own);
       }
     }
-    return new Cook(middle.cut(), stages, middle.probes());
+    return Optional.of(new Cook(middle.cut(), stages, middle.probes()));
+  }
+
+  /** The gentle heat up to the pull, on another fire from the look on if that changes it. */
+  private static List<Stage> gentle(Stage own, Stage after, FollowedCook followed) {
+    StageEnd pull = StageEnd.at(followed.pull());
+    if (followed.turned() == Double.POSITIVE_INFINITY) {
+      return List.of(ending(own, pull));
+    }
+    return List.of(
+        ending(own, StageEnd.at(followed.turned())),
+        new Stage(TURNED, after.upper(), after.lower(), pull, Wetting.NONE, true));
   }
 
   /** The wait for the sear, where it rests later. */

@@ -50,12 +50,11 @@ public record Keeping(String how, double carved, double highest, double surface)
 
   /** The ways, first that of the file; empty if it is not kept for long, or does not get there. */
   static List<Keeping> of(
-      CookFile file, Cook middle, List<Role> roles, Plan plan, double leastRest) {
+      CookFile file, Cook expected, List<Role> roles, Plan plan, double leastRest) {
     double carve = plan.milestone(Milestone.Kind.CARVE).time().median();
     if (!(plan.held().median() >= WORTH_A_CHOICE) || !Double.isFinite(carve)) {
       return List.of();
     }
-    Cook expected = CentralCook.of(middle, roles, plan, leastRest);
     List<Keeping> all = new ArrayList<>();
     ways(file)
         .forEach(

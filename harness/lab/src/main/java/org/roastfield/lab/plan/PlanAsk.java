@@ -18,6 +18,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param display the probe that decides when it comes off
  * @param members draws
  * @param seed of the draws
+ * @param alone whether no other cut is on the same fire, which may then be changed for this one
  * @param exact whether what changes do is found by all draws, instead of by derivatives or a few
  * @param scale of temperatures in words
  */
@@ -28,5 +29,6 @@ public record PlanAsk(
     Probe display,
     int members,
     long seed,
+    boolean alone,
     boolean exact,
     TemperatureScale scale) {}

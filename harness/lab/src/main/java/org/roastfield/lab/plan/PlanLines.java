@@ -12,7 +12,6 @@ import org.roastfield.core.plan.Minimum;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.SearCheck;
-import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.core.plan.WhatIf;
 import org.roastfield.lab.files.CookFile;
@@ -300,63 +299,6 @@ final class PlanLines {
   }
 
   /** Wishes that are not met, each with its reason. */
-  List<PlanLine> problems() {
-    return plan.shortfalls().stream().map(this::problem).toList();
-  }
-
-  private PlanLine problem(Shortfall shortfall) {
-    double wished = shortfall.wished();
-    double reached = shortfall.reached();
-    return switch (shortfall.reason()) {
-      case HEAT_TOO_LOW ->
-          line(
-              "Too little heat",
-              "the gentle heat does not bring the display far enough in the time allowed",
-              cores(wished, reached),
-              "A hotter fire, a thinner cut, or a later at-latest.");
-      case SEAR_TOO_MUCH ->
-          line(
-              "Too much sear",
-              "sear and carryover alone go beyond the wish",
-              cores(wished, reached),
-              "A shorter sear, or a thicker cut.");
-      case MINIMUM_ABOVE_WISH ->
-          line(
-              "Minimum above the wish",
-              "what is demanded lies above what is wished",
-              cores(wished, reached),
-              "A higher wish, or less chance demanded.");
-      case MINIMUM_NOT_MET ->
-          line(
-              "Minimum not met",
-              "no reading meets it with the chance demanded",
-              chance(reached) + " instead of " + chance(wished),
-              "A hotter fire, more time, or less chance demanded.");
-      case TOO_LATE ->
-          line(
-              "Too late",
-              "it should have gone on already",
-              Words.duration(reached) + " left of " + Words.duration(wished),
-              "A later service.");
-      case HELD_TOO_LONG ->
-          line(
-              "Kept too long",
-              "times differ so much that being on time means waiting",
-              chance(reached) + " within the time to be kept, instead of " + chance(wished),
-              "A later latest service, a longer rest-at-most with a hold box, or logs of this"
-                  + " cooker.");
-    };
-  }
-
-  private String cores(double wished, double reached) {
-    return "final core " + scale.text(reached) + " instead of " + scale.text(wished);
-  }
-
-  private static PlanLine line(String subject, String reason, String numbers, String advice) {
-    return new PlanLine(
-        subject, reason + ": " + numbers + ". This plan is the nearest possible. " + advice, "");
-  }
-
   private String chance(double chance) {
     return Words.chance(chance, plan.members());
   }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Probe;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.material.Moisture;
 import org.roastfield.core.outcome.Juice;
@@ -21,7 +23,6 @@ import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.Planner;
 import org.roastfield.core.plan.Preparation;
 import org.roastfield.core.plan.Role;
-import org.roastfield.core.plan.Service;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.VariedCook;
@@ -120,14 +121,25 @@ public final class PlanMaker {
   }
 
   private PlanSheet sheet() {
-    PlanRequest request = request();
-    Plan plan = planner.plan(request);
+    PlanRequest wanted = request();
+    Plan calm = planner.plan(wanted);
     OptionalDouble now = ask.now().apply(times.clock());
-    Optional<Lateness> late = now.isPresent() ? late(request, plan, now.getAsDouble()) : none();
+    boolean tight = now.isPresent() && now.getAsDouble() + fireReady + calm.lead() > 0;
+    Optional<PlanRequest> sooner =
+        tight ? hurried(wanted, now.getAsDouble() + fireReady) : Optional.empty();
+    Optional<Plan> hurried = sooner.map(planner::plan);
+    boolean inTime =
+        hurried.isPresent() && hurried.get().chanceReady() >= wanted.service().chance();
+    PlanRequest request = inTime ? sooner.orElseThrow() : wanted;
+    Plan plan = inTime ? hurried.orElseThrow() : calm;
+    Optional<Lateness> late =
+        tight && !inTime ? Optional.of(late(calm, hurried, now.getAsDouble())) : none();
     double moved = late.map(Lateness::later).orElse(0.0);
     OptionalDouble since =
         now.isPresent() ? OptionalDouble.of(now.getAsDouble() - moved) : OptionalDouble.empty();
-    Optional<SimulationResult> central = central(plan, request.service());
+    Optional<Cook> expected = expected(request, plan);
+    Optional<SimulationResult> central =
+        expected.map(one -> Simulator.withDefaults().run(one).orElseThrow());
     Optional<Purchase> purchase =
         central.flatMap(
             result ->
@@ -151,11 +163,14 @@ public final class PlanMaker {
     ring.map(one -> one.line(request, ask.scale())).ifPresent(one -> statements.add(1, one));
     taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
     taper.flatMap(thirds -> lie(thirds, request)).ifPresent(statements::add);
-    List<PlanLine> problems = new ArrayList<>(lines.problems());
+    List<Unmet> problems = new ArrayList<>(new PlanProblems(plan, ask.scale()).list());
+    sears.flatMap(SearTable::problem).ifPresent(problems::add);
     ring.filter(one -> !one.isMet())
         .ifPresent(one -> problems.add(one.problem(request, ask.scale())));
     List<Keeping> keepings =
-        Keeping.of(file, cook.apply(belief.middle()), roles, plan, request.service().leastRest());
+        expected
+            .map(one -> Keeping.of(file, one, roles, plan, request.service().leastRest()))
+            .orElse(List.of());
     if (keepings.size() > 1) {
       statements.add(Keeping.line(keepings, plan, ask.scale()));
     }
@@ -209,7 +224,7 @@ public final class PlanMaker {
             .orElse(List.of());
     String probe = cook.channels().isEmpty() ? "core" : cook.probe(cook.channels().get(0));
     PlannedCook stated = new PlannedCook(cook, roles, probe);
-    PlannedCook planned = cook.hasFire() ? stated.with(fires(wishes)) : stated;
+    PlannedCook planned = cook.hasFire() && ask.alone() ? stated.with(fires(wishes)) : stated;
     CoreLoss loss =
         wishes
             .loss()
@@ -282,30 +297,24 @@ public final class PlanMaker {
     return list;
   }
 
-  /**
-   * Nothing is late that can still be lit in time; else the next service that can, to the minute.
-   */
-  private Optional<Lateness> late(PlanRequest request, Plan plan, double now) {
-    double missing = now + fireReady + plan.lead();
-    if (!(missing > 0)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Lateness(
-            times.clock().at(times.carving()),
-            times.clock().at(-plan.lead() - fireReady),
-            60 * Math.ceil(missing / 60),
-            chanceAllTheSame(request, now + fireReady)));
+  /** The request begun at the earliest, if its service is still to come; 0 is its carving [s]. */
+  private Optional<PlanRequest> hurried(PlanRequest request, double earliestOn) {
+    return earliestOn < request.service().latest()
+        ? Optional.of(request.with(times.service(file, earliestOn)))
+        : Optional.empty();
   }
 
-  /** Chance of being ready in time all the same, if it goes on at the earliest. */
-  private OptionalDouble chanceAllTheSame(PlanRequest request, double earliestOn) {
-    if (!(earliestOn < request.service().latest())) {
-      return OptionalDouble.empty();
-    }
-    PlanRequest hurried =
-        request.with(times.service(file, earliestOn)).withDraws(few(), ask.seed());
-    return OptionalDouble.of(planner.plan(hurried).chanceReady());
+  /**
+   * Nothing is late that, begun at once, is ready in time with the demanded chance; else the next
+   * service that is, to the minute.
+   */
+  private Lateness late(Plan plan, Optional<Plan> hurried, double now) {
+    double missing = now + fireReady + plan.lead();
+    return new Lateness(
+        times.clock().at(times.carving()),
+        times.clock().at(-plan.lead() - fireReady),
+        60 * Math.ceil(missing / 60),
+        hurried.map(one -> OptionalDouble.of(one.chanceReady())).orElse(OptionalDouble.empty()));
   }
 
   private int few() {
@@ -323,13 +332,12 @@ public final class PlanMaker {
         : Optional.empty();
   }
 
-  private Optional<SimulationResult> central(Plan plan, Service service) {
-    double end = plan.milestone(Milestone.Kind.CARVE).time().median();
-    if (!Double.isFinite(end)) {
-      return Optional.empty();
-    }
-    Cook expected = CentralCook.of(cook.apply(belief.middle()), roles, plan, service.leastRest());
-    return Optional.of(Simulator.withDefaults().run(expected).orElseThrow());
+  private Optional<Cook> expected(PlanRequest request, Plan plan) {
+    ParameterPoint middle = belief.middle();
+    DoubleFunction<Cook> fires =
+        kelvin -> cook.apply(cook.hasFire() ? cook.hotter(middle, kelvin) : middle);
+    Probe display = request.cook().probeOf(fires.apply(0));
+    return CentralCook.of(fires, display, roles, plan, request.service().leastRest());
   }
 
   private double leftAfter(SimulationResult result) {

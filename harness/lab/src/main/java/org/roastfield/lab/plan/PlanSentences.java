@@ -62,7 +62,7 @@ public final class PlanSentences {
         + chance
         + ". This plan begins now and serves "
         + Words.duration(late.later())
-        + " later, the soonest with the chances asked for.";
+        + " after that, the soonest with the chances asked for.";
   }
 
   /** That clocks change between a time [s] and the zero, if they do. */

@@ -41,7 +41,7 @@ public record PlanSheet(
     String basis,
     List<PlanStep> steps,
     List<PlanLine> lines,
-    List<PlanLine> problems,
+    List<Unmet> problems,
     Optional<Lateness> late,
     Optional<FireForecast> fire,
     Optional<Purchase> purchase,

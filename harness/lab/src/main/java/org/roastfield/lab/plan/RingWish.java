@@ -110,7 +110,7 @@ public record RingWish(Evenness own, double wished, List<Way> ways) {
   }
 
   /** Why it is not met, and what comes nearest. */
-  PlanLine problem(PlanRequest request, TemperatureScale scale) {
+  Unmet problem(PlanRequest request, TemperatureScale scale) {
     Optional<Way> enough = ways.stream().filter(way -> way.grey <= wished).findFirst();
     Optional<Way> best = ways.stream().min(Comparator.comparingDouble(Way::grey));
     String advice =
@@ -123,10 +123,8 @@ public record RingWish(Evenness own, double wished, List<Way> ways) {
                         .orElse(
                             "Neither another sear nor a fire 5 to 40 K cooler makes it less and still"
                                 + " gets to the wish."));
-    return new PlanLine(
-        "Ring too deep",
-        found(request, scale) + " instead of " + depth(wished) + " at most. " + advice,
-        "");
+    String text = found(request, scale) + " instead of " + depth(wished) + " at most. " + advice;
+    return new Unmet("RING_TOO_DEEP", wished, own.grey(), new PlanLine("Ring too deep", text, ""));
   }
 
   private static String words(Way way) {

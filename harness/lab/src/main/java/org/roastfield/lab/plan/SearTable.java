@@ -1,6 +1,7 @@
 package org.roastfield.lab.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +22,7 @@ import org.roastfield.lab.files.Wishes;
  * @param lengths sears like it that are shorter and longer, itself, and the shortest that gets to
  *     the wished crust, in order of length
  * @param others in other rounds or in another order, as long as it
- * @param heats sears as long, and twice as long, of other heat
+ * @param heats sears as long and up to four times as long, of other heat
  * @param wished crust, if one is
  */
 public record SearTable(
@@ -41,6 +42,8 @@ public record SearTable(
 
   /** How much hotter sears are tried [K]. */
   private static final double[] HOTTER = {-40, 40, 80};
+
+  private static final double[] HEATED_LENGTHS = {1, 2, 3, 4};
 
   private static final double[] LENGTHS = {0.5, 0.75, 1, 1.5, 2, 3};
 
@@ -110,13 +113,17 @@ public record SearTable(
       SearSchedule own,
       double held,
       DoubleFunction<Optional<PlannedCook>> hotter) {
-    SearSchedule twice = new SearSchedule(2 * own.duration(), own.rounds(), own.order());
+    List<SearSchedule> schedules =
+        Arrays.stream(HEATED_LENGTHS)
+            .mapToObj(
+                length -> new SearSchedule(length * own.duration(), own.rounds(), own.order()))
+            .toList();
     List<Heated> heats = new ArrayList<>();
     for (double kelvin : HOTTER) {
       Optional<PlannedCook> cook = hotter.apply(kelvin);
       if (cook.isPresent()) {
         SearTrade trade =
-            SearPlanner.withDefaults().trade(request.with(cook.get()), List.of(own, twice), held);
+            SearPlanner.withDefaults().trade(request.with(cook.get()), schedules, held);
         trade.outcomes().forEach(outcome -> heats.add(new Heated(kelvin, outcome)));
       }
     }
@@ -142,28 +149,48 @@ public record SearTable(
 
   /** A sear in words, such as "last, 200 s in 2 rounds". */
   public static String words(SearSchedule schedule) {
+    String rounds =
+        schedule.rounds() == 1
+            ? ""
+            : String.format(Locale.ROOT, " in %d rounds", schedule.rounds());
     return String.format(
         Locale.ROOT,
-        "%s, %.0f s in %d %s",
+        "%s, %.0f s%s",
         schedule.order().name().toLowerCase(Locale.ROOT),
         schedule.duration(),
-        schedule.rounds(),
-        schedule.rounds() == 1 ? "round" : "rounds");
+        rounds);
   }
 
-  /** What the sear does, what is wished, and what would come nearer to it. */
+  /** What the sear does. */
   PlanLine line() {
-    StringBuilder text = new StringBuilder(result(own));
-    if (wished.isPresent() && own.crust().middle() < from(wished.get())) {
-      double from = from(wished.get());
-      text.append(String.format(Locale.ROOT, "; %s is from %.0f on: ", wished.get().word(), from));
-      text.append(
-          new SearTrade(all())
-              .leastGrey(from)
-              .map(best -> words(best.schedule()) + " gets there, " + result(best))
-              .orElseGet(() -> "no sear up to three times as long gets there; " + byHeat(from)));
+    return new PlanLine("sear", result(own), "assumed");
+  }
+
+  /** That the crust is paler than wished, and what comes nearer to that; empty if it is not. */
+  Optional<Unmet> problem() {
+    if (wished.isEmpty() || own.crust().middle() >= from(wished.get())) {
+      return Optional.empty();
     }
-    return new PlanLine("sear", text.toString(), "assumed");
+    double from = from(wished.get());
+    String nearer =
+        new SearTrade(all())
+            .leastGrey(from)
+            .map(best -> words(best.schedule()) + " gets there, " + result(best))
+            .orElseGet(() -> "no sear up to three times as long gets there; " + byHeat(from));
+    String text =
+        String.format(
+            Locale.ROOT,
+            "%s; %s is from %.0f on, all assumed: %s",
+            result(own),
+            wished.get().word(),
+            from,
+            nearer);
+    return Optional.of(
+        new Unmet(
+            "CRUST_TOO_PALE",
+            from,
+            own.crust().middle(),
+            new PlanLine("Crust too pale", text + ".", "")));
   }
 
   /** The sear of other heat that gets there with the least grey ring. */
@@ -172,7 +199,7 @@ public record SearTable(
         .filter(one -> one.outcome().crust().middle() >= from && one.outcome().early())
         .min(Comparator.comparingDouble(one -> one.outcome().grey()))
         .map(one -> words(one) + " does, " + result(one.outcome()))
-        .orElse("nor does one 80 K hotter and twice as long");
+        .orElse("nor does one 80 K hotter and four times as long");
   }
 
   /** A sear of other heat in words. */

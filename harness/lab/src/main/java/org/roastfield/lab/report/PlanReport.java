@@ -15,6 +15,7 @@ import org.roastfield.lab.plan.PlanSentences;
 import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.PlanStep;
 import org.roastfield.lab.plan.SharedFire;
+import org.roastfield.lab.plan.Unmet;
 import org.roastfield.lab.plan.Words;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.ComputedCook;
@@ -94,8 +95,8 @@ public final class PlanReport {
         .late()
         .ifPresent(
             late -> lines.add("Too late: " + PlanSentences.late(late, sheet.plan().members())));
-    for (PlanLine problem : sheet.problems()) {
-      lines.add("Not met. " + problem.subject() + ": " + problem.text());
+    for (Unmet unmet : sheet.problems()) {
+      lines.add("Not met. " + unmet.line().subject() + ": " + unmet.line().text());
     }
     return lines;
   }

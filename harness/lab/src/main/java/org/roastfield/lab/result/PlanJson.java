@@ -3,7 +3,6 @@ package org.roastfield.lab.result;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Optional;
 import org.roastfield.core.plan.Candidate;
 import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.Plan;
@@ -11,7 +10,6 @@ import org.roastfield.core.plan.Pull;
 import org.roastfield.core.plan.SearCheck;
 import org.roastfield.core.plan.SearOutcome;
 import org.roastfield.core.plan.SearSchedule;
-import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.core.plan.Station;
 import org.roastfield.core.units.Temperatures;
@@ -27,6 +25,7 @@ import org.roastfield.lab.plan.Purchase;
 import org.roastfield.lab.plan.RingWish;
 import org.roastfield.lab.plan.SearTable;
 import org.roastfield.lab.plan.SharedFire;
+import org.roastfield.lab.plan.Unmet;
 import org.roastfield.lab.plan.Words;
 
 /** A plan as JSON: datasets/schema/plan.schema.json. What never comes is null. */
@@ -211,23 +210,13 @@ public final class PlanJson {
   }
 
   private static void problems(ArrayNode array, PlanSheet sheet) {
-    List<Shortfall> shortfalls = sheet.plan().shortfalls();
-    for (int i = 0; i < shortfalls.size(); i++) {
+    for (Unmet one : sheet.problems()) {
       array
           .addObject()
-          .put("reason", shortfalls.get(i).reason().name())
-          .put("wished", shortfalls.get(i).wished())
-          .put("reached", shortfalls.get(i).reached())
-          .put("text", sheet.problems().get(i).text());
-    }
-    Optional<RingWish> deep = sheet.ring().filter(ring -> !ring.isMet());
-    if (deep.isPresent()) {
-      array
-          .addObject()
-          .put("reason", "RING_TOO_DEEP")
-          .put("wished", deep.get().wished())
-          .put("reached", deep.get().own().grey())
-          .put("text", sheet.problems().get(shortfalls.size()).text());
+          .put("reason", one.reason())
+          .put("wished", one.wished())
+          .put("reached", one.reached())
+          .put("text", one.line().text());
     }
   }
 

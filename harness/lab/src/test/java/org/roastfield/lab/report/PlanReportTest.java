@@ -41,6 +41,7 @@ class PlanReportTest {
             Probe.CORE,
             40,
             1,
+            true,
             false,
             TemperatureScale.CELSIUS);
     return PlanMaker.sheet(cook, CookerBelief.population(cook), ask, Runnable::run, 1);

@@ -53,7 +53,9 @@ final class TrialFixtures {
               one.pull() + later,
               one.ready() + later,
               one.carved() + later,
-              one.finalCore() + hotter);
+              one.finalCore() + hotter,
+              one.turned(),
+              one.hotter());
       Map<Tried.Rule, Tried.Result> results = new EnumMap<>(Tried.Rule.class);
       results.put(Tried.Rule.PLAN, new Tried.Result(moved, plan.lead()));
       tried.add(new Tried(i, false, kind.wish(), plan, results));
