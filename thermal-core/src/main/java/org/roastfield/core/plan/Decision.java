@@ -114,8 +114,8 @@ record Decision(
 
   /**
    * The lead, or a longer possible one that all draws need for the demanded chance, or a shorter
-   * one that still gives it where more than the others would be held too long [s]; where none does
-   * both, one between. Where too few of them ever get there, none helps.
+   * one that still gives it where more than the others would be held too long [s]; none by which
+   * most of them would. Where too few of them ever get there, none helps.
    */
   private double leadOf(PlanRequest request, Run run) {
     Service service = request.service();
@@ -125,9 +125,7 @@ record Decision(
     }
     double possible = Math.min(needed, -service.earliestOn());
     double early = Spread.quantile(1 - service.chance(), run.ready) + service.longestHold();
-    if (possible > early) {
-      return Math.max(early, Math.min(lead, possible));
-    }
-    return Math.max(possible, Math.min(lead, early));
+    double most = Spread.quantile(PullChoice.MOST_EARLY, run.ready) + service.longestHold();
+    return Math.max(Math.min(possible, most), Math.min(lead, early));
   }
 }

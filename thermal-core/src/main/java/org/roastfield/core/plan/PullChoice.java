@@ -24,6 +24,9 @@ final class PullChoice {
   /** What is held too long beyond the share that may be counts as so many more: assumed. */
   private static final double TOO_LONG = 4;
 
+  /** No lead is so long that a greater share is held too long: assumed. */
+  static final double MOST_EARLY = 0.5;
+
   /** Gain of a loss for which a rule may be less simple: assumed. */
   private static final double WORTH_IT = 0.98;
 
@@ -228,9 +231,9 @@ final class PullChoice {
   }
 
   /**
-   * Expected loss, with that of missing the window and of what demanded chances lack. Where no lead
-   * has it ready in time as often as demanded without as many being held too long, it is so long
-   * that the two lack alike; where it cannot be longer, it is not asked.
+   * Expected loss, with that of missing the window and of what demanded chances lack. Being ready
+   * in time as often as demanded is not bought by holding most of them too long; where the lead
+   * cannot be longer, it is not asked.
    */
   private double cost(Choice choice, boolean free) {
     Paths.Followed followed = paths.by(choice.pull(), choice.lead());
@@ -247,12 +250,14 @@ final class PullChoice {
       double difference = targets.get(k) - targets.get(k - 1);
       bend += BEND * difference * difference;
     }
-    double tooLong = Math.max(0, early(followed, choice.lead()) - (1 - service.chance()));
+    double early = early(followed, choice.lead());
+    double tooLong = Math.max(0, early - (1 - service.chance()));
     double misses =
         1 - window(followed, choice.lead()) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
     return tally.expectedLoss()
         + misses * missed
-        + LACKING * (lacking + (free ? Math.max(late(followed, choice.lead()), tooLong) : 0))
+        + LACKING
+            * (lacking + (free ? Math.max(late(followed, choice.lead()), early - MOST_EARLY) : 0))
         + bend
         + LONGER * choice.lead() / 3600;
   }

@@ -23,6 +23,7 @@ import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.Planner;
 import org.roastfield.core.plan.Preparation;
 import org.roastfield.core.plan.Role;
+import org.roastfield.core.shape.Slab;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.VariedCook;
@@ -146,7 +147,8 @@ public final class PlanMaker {
                 file.notes().plan().plates().map(plates -> Purchase.of(plates, leftAfter(result))));
     double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
     Optional<SearTable> sears =
-        SearTable.of(request, held, file.notes().wishes().crust(), this::hotterSear);
+        SearTable.of(
+            request, held, file.notes().wishes().crust(), searsAllRound(), this::hotterSear);
     PlanChanges changer =
         new PlanChanges(request.withStations(List.of()), plan, cook, ask, simulator);
     Optional<RingWish> ring =
@@ -203,6 +205,16 @@ public final class PlanMaker {
       cautions.add(Cautions.WAITING);
     }
     return List.copyOf(cautions);
+  }
+
+  /** Whether it is rolled over metal, of which its face is computed as a mean. */
+  private boolean searsAllRound() {
+    return !(file.cook().cut().shape() instanceof Slab)
+        && file.stages().stream()
+            .anyMatch(
+                stage ->
+                    roles.get(stage.firstStage()) == Role.SEAR
+                        && stage.upper().contact().filter(metal -> metal.share() < 1).isPresent());
   }
 
   private Optional<PlannedCook> hotterSear(double kelvin) {

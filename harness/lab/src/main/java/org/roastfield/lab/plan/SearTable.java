@@ -24,13 +24,16 @@ import org.roastfield.lab.files.Wishes;
  * @param others in other rounds or in another order, as long as it
  * @param heats sears as long and up to four times as long, of other heat
  * @param wished crust, if one is
+ * @param mean whether the face is the mean all round of a cut that touches the metal with a part of
+ *     it, which browns less than the part does
  */
 public record SearTable(
     SearOutcome own,
     List<SearOutcome> lengths,
     List<SearOutcome> others,
     List<Heated> heats,
-    Optional<Wishes.Crust> wished) {
+    Optional<Wishes.Crust> wished,
+    boolean mean) {
 
   /**
    * A sear of other heat.
@@ -73,6 +76,7 @@ public record SearTable(
       PlanRequest request,
       double held,
       Optional<Wishes.Crust> wished,
+      boolean mean,
       DoubleFunction<Optional<PlannedCook>> hotter) {
     Optional<SearSchedule> found = request.cook().sear(SearPlanner.middle(request.prior()));
     if (found.isEmpty()) {
@@ -105,7 +109,8 @@ public record SearTable(
             lengths,
             all.subList(LENGTHS.length, all.size()),
             heats(request, own, held, hotter),
-            wished));
+            wished,
+            mean));
   }
 
   private static List<Heated> heats(
@@ -161,36 +166,47 @@ public record SearTable(
         rounds);
   }
 
-  /** What the sear does. */
+  /** What the sear does, what is wished, and what would come nearer to it. */
   PlanLine line() {
-    return new PlanLine("sear", result(own), "assumed");
+    return new PlanLine("sear", text(), "assumed");
   }
 
-  /** That the crust is paler than wished, and what comes nearer to that; empty if it is not. */
+  /**
+   * That the crust is paler than wished; empty if it is not, or if only a mean is known, which a
+   * wish for what is seen cannot be held against.
+   */
   Optional<Unmet> problem() {
-    if (wished.isEmpty() || own.crust().middle() >= from(wished.get())) {
+    if (mean || !isPale()) {
       return Optional.empty();
     }
-    double from = from(wished.get());
-    String nearer =
-        new SearTrade(all())
-            .leastGrey(from)
-            .map(best -> words(best.schedule()) + " gets there, " + result(best))
-            .orElseGet(() -> "no sear up to three times as long gets there; " + byHeat(from));
-    String text =
-        String.format(
-            Locale.ROOT,
-            "%s; %s is from %.0f on, all assumed: %s",
-            result(own),
-            wished.get().word(),
-            from,
-            nearer);
     return Optional.of(
         new Unmet(
             "CRUST_TOO_PALE",
-            from,
+            from(wished.orElseThrow()),
             own.crust().middle(),
-            new PlanLine("Crust too pale", text + ".", "")));
+            new PlanLine("Crust too pale", text() + ".", "assumed")));
+  }
+
+  private boolean isPale() {
+    return wished.isPresent() && own.crust().middle() < from(wished.get());
+  }
+
+  private String text() {
+    StringBuilder text = new StringBuilder(result(own));
+    if (mean) {
+      text.append("; a mean all round, browner where it touches");
+    }
+    if (isPale()) {
+      double from = from(wished.orElseThrow());
+      text.append(
+          String.format(Locale.ROOT, "; %s is from %.0f on: ", wished.orElseThrow().word(), from));
+      text.append(
+          new SearTrade(all())
+              .leastGrey(from)
+              .map(best -> words(best.schedule()) + " gets there, " + result(best))
+              .orElseGet(() -> "no sear up to three times as long gets there; " + byHeat(from)));
+    }
+    return text.toString();
   }
 
   /** The sear of other heat that gets there with the least grey ring. */
