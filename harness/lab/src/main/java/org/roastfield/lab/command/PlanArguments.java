@@ -41,8 +41,8 @@ final class PlanArguments {
       names = "--now",
       paramLabel = "TIME",
       description =
-          "Clock time that counts as now: nothing can begin before (default: the clock of this"
-              + " machine, if the service is still to come).")
+          "Clock time that counts as now, 14:50 or with its date: nothing can begin before (default:"
+              + " the clock of this machine, if the service is still to come).")
   private Optional<String> now = Optional.empty();
 
   PlanArguments() {}
@@ -70,8 +70,8 @@ final class PlanArguments {
   Optional<LocalDateTime> service(CookFile file) {
     return serveAt.map(
         text ->
-            text.contains(":") && text.length() <= 8
-                ? ServiceTimes.nearest(file, time(text))
+            isTime(text)
+                ? ServiceTimes.nearest(file, time("--serve-at", text))
                 : dateTime("--serve-at", text));
   }
 
@@ -81,18 +81,31 @@ final class PlanArguments {
    */
   OptionalDouble now(PlanClock plan, Clock machine) {
     if (now.isPresent()) {
-      return OptionalDouble.of(plan.timeOf(dateTime("--now", now.get())));
+      return OptionalDouble.of(plan.timeOf(now(now.get(), plan)));
     }
     double time = plan.timeOf(machine.instant(), machine.getZone());
     return time < 0 ? OptionalDouble.of(time) : OptionalDouble.empty();
   }
 
-  private static LocalTime time(String text) {
+  /** A clock time is the last such before the plan's zero. */
+  private static LocalDateTime now(String text, PlanClock plan) {
+    if (!isTime(text)) {
+      return dateTime("--now", text);
+    }
+    LocalDateTime same = plan.at(0).toLocalDate().atTime(time("--now", text));
+    return same.isAfter(plan.at(0)) ? same.minusDays(1) : same;
+  }
+
+  private static boolean isTime(String text) {
+    return text.contains(":") && text.length() <= 8;
+  }
+
+  private static LocalTime time(String option, String text) {
     try {
       return LocalTime.parse(text);
     } catch (DateTimeParseException e) {
       throw new BadInputException(
-          "--serve-at must be a time such as 18:30, or 2026-06-13T18:30, was \"" + text + "\"");
+          option + " must be a time such as 18:30, or 2026-06-13T18:30, was \"" + text + "\"");
     }
   }
 

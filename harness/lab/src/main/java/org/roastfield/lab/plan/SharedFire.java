@@ -11,7 +11,8 @@ import org.roastfield.lab.files.CookFile;
 
 /**
  * Several cuts on one cooker, each with a plan of its own. Each is computed as if it were alone:
- * what one takes from the fire, and what it gives off, does not reach the others.
+ * what one takes from the fire, and what it gives off, does not reach the others. The fire is not
+ * changed for one of them.
  *
  * @param sheets the plans, at least two; the first is the one that was asked for
  */
@@ -185,7 +186,8 @@ public record SharedFire(List<PlanSheet> sheets) {
             + Words.chance(Math.max(0, least), draws)
             + " to "
             + Words.chance(most, draws)
-            + ", by how much they are late together; each is computed as if it were alone",
+            + ", by how much they are late together; each is computed as if it were alone, on a fire that is"
+            + " kept as stated",
         "");
   }
 }

@@ -116,10 +116,15 @@ class PlanChoicesTest extends PlanRuns {
 
   /** Its own plan is the same as alone. */
   @Test
-  void cutBeside_changesNothingOfTheFirst() throws IOException {
+  void cutBeside_changesNothingOfTheFirst_butThatItsFireIsKept() throws IOException {
     plan(cook);
+    assertTrue(json().has("fire_check"));
+    String kept =
+        published().replace("  people: ", "  fire-cooler: 0 K\n  fire-hotter: 0 K\n  people: ");
+    plan(write("kept.yaml", kept));
     JsonNode alone = json();
     plan(cook, "--beside", write("other.yaml", hotter(published(), "Second loin")));
+    assertTrue(!json().has("fire_check"));
     assertEquals(alone.get("steps"), json().get("steps"));
     assertEquals(alone.get("chances"), json().get("chances"));
   }

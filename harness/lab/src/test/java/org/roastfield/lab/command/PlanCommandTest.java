@@ -162,6 +162,35 @@ class PlanCommandTest extends PlanRuns {
     assertFalse(json().get("too_late").has("chance_all_the_same"));
   }
 
+  /** Minutes that the plan had to spare are no reason to serve later. */
+  @Test
+  void aLittleLate_keepsItsService() throws IOException {
+    plan(cook);
+    LocalDateTime lit = LocalDateTime.parse(step("light").at("/clock/q50").asText());
+    String table = json().get("service").get("table").asText();
+    LocalDateTime now = lit.plusMinutes(4).withSecond(0).withNano(0);
+    plan(cook, "--now", now.toLocalTime().toString());
+    assertFalse(json().has("too_late"), json().toString());
+    assertEquals(table, json().get("service").get("table").asText());
+    assertFalse(
+        LocalDateTime.parse(step("light").at("/clock/q50").asText()).isBefore(now.minusMinutes(1)));
+  }
+
+  /** A minimum above the wish is met by a hotter reading, not by waiting for hours. */
+  @Test
+  void demandedMinimum_isMet_whereItCanBe() throws IOException {
+    String strict =
+        published().replace("  people: ", "  minimum: {core: 62.8 °C, chance: 80 %}\n  people: ");
+    plan(write("strict.yaml", strict));
+    assertTrue(json().at("/final_core_degC/q10").asDouble() > 61, json().toString());
+    assertTrue(json().at("/final_core_degC/q50").asDouble() < 68, json().toString());
+    for (JsonNode one : json().get("not_met")) {
+      assertFalse(one.get("reason").asText().startsWith("MINIMUM"), one.toString());
+      assertFalse(one.get("reason").asText().startsWith("HEAT"), one.toString());
+    }
+    assertTrue(json().at("/kept_warm_s/q50").asDouble() < 3 * 3600, json().toString());
+  }
+
   @Test
   void timeEnough_isNotLate() throws IOException {
     plan(cook, "--now", "2026-06-12T12:00");

@@ -51,6 +51,19 @@ class PlanReportTest {
     return PlanReport.html(sheet(name), ReportFixtures.manifest());
   }
 
+  /** The cook in the pictures, and of the cautions, goes by the plan: it ends among its draws. */
+  @Test
+  void picturedCook_isOneOfThePlan() {
+    PlanSheet sheet = sheet(NAME);
+    double highest =
+        sheet.central().orElseThrow().stages().stream()
+            .mapToDouble(one -> sheet.central().orElseThrow().corePeak(one).temperature())
+            .max()
+            .orElseThrow();
+    assertTrue(highest > sheet.plan().finalCore().low(), highest + " K");
+    assertTrue(highest < sheet.plan().finalCore().high(), highest + " K");
+  }
+
   @Test
   void page_standsAlone_andItsFiguresSpeak() {
     String html = page(NAME);
