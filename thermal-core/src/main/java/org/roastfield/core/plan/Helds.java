@@ -1,5 +1,6 @@
 package org.roastfield.core.plan;
 
+import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /**
@@ -22,12 +23,16 @@ final class Helds {
 
   private final double[] times;
 
+  /** What a wait of each of them has done. */
+  private final double[] done;
+
   /**
    * @param longest that is of interest [s], at least 0
    */
   Helds(double longest) {
     double most = Math.min(longest, LONG);
     times = DoubleStream.of(0, EARLY * most, LATER * most, most, longest).distinct().toArray();
+    done = Arrays.stream(times).map(Helds::done).toArray();
   }
 
   /** In order; the first is 0. */
@@ -51,8 +56,9 @@ final class Helds {
     while (above < last && times[above] < held) {
       above++;
     }
-    double from = done(times[above - 1]);
-    double share = (done(Math.min(held, times[last])) - from) / (done(times[above]) - from);
+    double from = done[above - 1];
+    double now = held < times[last] ? done(held) : done[last];
+    double share = (now - from) / (done[above] - from);
     weights[above - 1] = 1 - share;
     weights[above] = share;
     return weights;

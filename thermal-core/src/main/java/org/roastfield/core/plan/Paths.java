@@ -11,10 +11,10 @@ import java.util.stream.IntStream;
 final class Paths {
 
   /** Of so many readings one is computed for draws that are held. */
-  static final int COARSE = 6;
+  static final int COARSE = 4;
 
   /** Steps between two computed readings. */
-  private static final int FINE = 8;
+  private static final int FINE = 12;
 
   /** How far readings are drawn on below those computed, in their distances. */
   private static final int BELOW = 2;

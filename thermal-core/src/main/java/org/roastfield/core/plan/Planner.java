@@ -28,7 +28,7 @@ public final class Planner {
   public static final Settings PLANNING = new Settings(0.1, 14, 0.4e-3, 200_000);
 
   /** Draws that weigh the readings, at most. */
-  public static final int WEIGHING = 200;
+  public static final int WEIGHING = 400;
 
   /** First guess of carryover [K]. */
   private static final double GUESSED_RISE = 4;
@@ -37,9 +37,9 @@ public final class Planner {
   private static final double LOWER = 5;
 
   /** Readings that are cooked in each round, and how far they are apart [K]. */
-  private static final int NODES = 7;
+  private static final int NODES = 5;
 
-  private static final double SPACING = 2;
+  private static final double SPACING = 3;
   private static final int MOST_ROUNDS = 25;
 
   /** Share of the draws on either side whose pulls may be beyond the readings that were cooked. */
