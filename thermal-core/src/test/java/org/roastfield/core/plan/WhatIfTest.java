@@ -46,13 +46,16 @@ class WhatIfTest {
     assertEquals(exact.ready(), estimate.ready(), 0.1 * Math.abs(exact.ready()));
   }
 
-  /** What is on already may wait longer, for which its rule has targets. */
+  /**
+   * What is on already may wait longer, for which its rule has targets: they make up for the hour
+   * to within a kelvin, on this side or that.
+   */
   @Test
   void laterService_isPulledLater_forItsRuleMovesAlong() {
     WhatIf.Effect later = WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), 3600);
     assertTrue(later.pull() >= 0 && later.pull() < 3600, later.toString());
     assertEquals(later.pull(), later.ready(), 1e-6);
-    assertTrue(later.finalCore() > 0, later.toString());
+    assertEquals(0, later.finalCore(), 1, later.toString());
     WhatIf.Effect promised = WHAT_IF.exact(REQUEST, PLAN, REQUEST.cook(), 0);
     assertEquals(PLAN.chanceReady(), promised.chanceReady(), 1e-12);
   }
