@@ -8,7 +8,10 @@ public enum CutKind {
   /** Mechanically tenderised, punctured or injected. */
   TENDERISED("tenderised", "Blades and needles carry bacteria of the faces into the middle."),
   /** Boned, rolled or tied, so that a face lies inside. */
-  ROLLED("rolled", "A face of the meat lies inside, where the heat comes last."),
+  ROLLED(
+      "rolled",
+      "A face of the meat lies inside, where the heat comes last: what is asked of opened meat bears"
+          + " on it, on the side of caution."),
   /** Ground or minced. */
   GROUND("ground", "What was on the faces is all through ground meat."),
   /** Birds. */

@@ -159,6 +159,22 @@ class CookedCutTest {
             < cut.safety(CutKind.GROUND).findings().get(0).margin());
   }
 
+  /** A cut into which something went, or of which a face lies inside, is never asked for less. */
+  @Test
+  void openedMeat_isHeldAgainstMoreThanAnIntactCut() {
+    double intact = strictest(CutKind.INTACT);
+    for (CutKind kind : List.of(CutKind.TENDERISED, CutKind.ROLLED, CutKind.GROUND)) {
+      assertTrue(strictest(kind) > intact + 5, kind.word());
+    }
+  }
+
+  private static double strictest(CutKind kind) {
+    return PublishedMinimum.of(kind).stream()
+        .mapToDouble(PublishedMinimum::temperature)
+        .max()
+        .orElseThrow();
+  }
+
   @Test
   void chance_isTheShareOfAnEnsembleThatMeets() {
     List<Safety> all = new ArrayList<>();

@@ -36,7 +36,7 @@ class InsideTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"intact, 1", "tenderised, 2", "rolled, 1", "ground, 2"})
+  @CsvSource({"intact, 1", "tenderised, 2", "rolled, 2", "ground, 2"})
   void handling_decidesTheMinima(String handling, int minima) {
     CookFile file =
         CookTexts.read(CookTexts.SLAB.replace("food: beef", "food: beef\n  handling: " + handling));
