@@ -25,7 +25,8 @@ final class PlanArguments {
       paramLabel = "TIME",
       description =
           "When it is to be on the table: 18:30, nearest to what the cook file says, or"
-              + " 2026-06-13T18:30 (default: serves in the cook file).")
+              + " 2026-06-13T18:30; of a time that comes twice, since clocks go back, the first"
+              + " (default: serves in the cook file).")
   private Optional<String> serveAt = Optional.empty();
 
   @Option(
@@ -33,8 +34,8 @@ final class PlanArguments {
       paramLabel = "ZONE",
       converter = Zone.class,
       description =
-          "Time zone by region and city, such as Europe/Stockholm (default: zone in the cook file;"
-              + " without either, clocks are taken never to change).")
+          "Time zone by region and city, such as Europe/Stockholm (default: zone in the cook file"
+              + " or one beside; without either, clocks are taken never to change).")
   private Optional<ZoneId> zone = Optional.empty();
 
   @Option(
@@ -66,13 +67,28 @@ final class PlanArguments {
     return zone;
   }
 
-  /** When it is served, if that is asked for. */
-  Optional<LocalDateTime> service(CookFile file) {
-    return serveAt.map(
-        text ->
-            isTime(text)
-                ? ServiceTimes.nearest(file, time("--serve-at", text))
-                : dateTime("--serve-at", text));
+  /**
+   * When it is served, if that is asked for.
+   *
+   * @param zone in which it must exist
+   */
+  Optional<LocalDateTime> service(CookFile file, Optional<ZoneId> zone) {
+    Optional<LocalDateTime> service =
+        serveAt.map(
+            text ->
+                isTime(text)
+                    ? ServiceTimes.nearest(file, time("--serve-at", text))
+                    : dateTime("--serve-at", text));
+    service.ifPresent(time -> exists("--serve-at", time, zone));
+    return service;
+  }
+
+  private static void exists(String option, LocalDateTime time, Optional<ZoneId> zone) {
+    zone.flatMap(at -> PlanClock.leftOut(time, at))
+        .ifPresent(
+            gap -> {
+              throw new BadInputException(option + " must be " + gap);
+            });
   }
 
   /**
@@ -81,7 +97,15 @@ final class PlanArguments {
    */
   OptionalDouble now(PlanClock plan, Clock machine) {
     if (now.isPresent()) {
-      return OptionalDouble.of(plan.timeOf(now(now.get(), plan)));
+      LocalDateTime time = now(now.get(), plan);
+      exists("--now", time, plan.zone());
+      plan.zone()
+          .flatMap(zone -> PlanClock.twice(time, zone))
+          .ifPresent(
+              twice -> {
+                throw new BadInputException("--now must be a time that comes once: " + twice);
+              });
+      return OptionalDouble.of(plan.timeOf(time));
     }
     double time = plan.timeOf(machine.instant(), machine.getZone());
     return time < 0 ? OptionalDouble.of(time) : OptionalDouble.empty();
@@ -93,7 +117,7 @@ final class PlanArguments {
       return dateTime("--now", text);
     }
     LocalDateTime same = plan.at(0).toLocalDate().atTime(time("--now", text));
-    return same.isAfter(plan.at(0)) ? same.minusDays(1) : same;
+    return plan.timeOf(same) > 0 ? same.minusDays(1) : same;
   }
 
   private static boolean isTime(String text) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -109,24 +110,43 @@ final class PlanCommand implements Callable<Integer> {
       inputs.add(CookInput.read(other));
     }
     Optional<CookerProfileFile> profile = cooker.of(inputs.get(0).cook());
+    Optional<ZoneId> zone = zone(inputs);
     List<PlanSheet> sheets = new ArrayList<>();
     for (CookInput input : inputs) {
-      sheets.add(planned(input, profile));
+      sheets.add(planned(input, profile, zone));
     }
     finish(inputs, profile, sheets);
     return 0;
   }
 
-  private PlanSheet planned(CookInput input, Optional<CookerProfileFile> profile) {
+  /** The zone of all cuts, whose cooker stands in one place. */
+  private Optional<ZoneId> zone(List<CookInput> inputs) {
+    Map<ZoneId, String> stated = new LinkedHashMap<>();
+    for (CookInput input : inputs) {
+      Optional<ZoneId> zone = input.cook().notes().plan().zone();
+      zone.ifPresent(one -> stated.putIfAbsent(one, one + " in " + input.cook().fileName()));
+    }
+    if (when.zone().isEmpty() && stated.size() > 1) {
+      throw new BadInputException(
+          "cuts on one fire must be in one time zone, was "
+              + String.join(", ", stated.values())
+              + ": say which by --zone");
+    }
+    return when.zone().or(() -> stated.keySet().stream().findFirst());
+  }
+
+  private PlanSheet planned(
+      CookInput input, Optional<CookerProfileFile> profile, Optional<ZoneId> zone) {
     try {
-      return sheet(input, profile);
+      return sheet(input, profile, zone);
     } catch (UnplannableException e) {
       throw new BadInputException(
           input.cook().fileName() + " cannot be planned: " + e.getMessage());
     }
   }
 
-  private PlanSheet sheet(CookInput input, Optional<CookerProfileFile> profile) {
+  private PlanSheet sheet(
+      CookInput input, Optional<CookerProfileFile> profile, Optional<ZoneId> zone) {
     Probe display = display(input);
     VariedCook cook = VariedCook.planned(input.cook(), display);
     CookerBelief belief =
@@ -136,8 +156,8 @@ final class PlanCommand implements Callable<Integer> {
     TemperatureScale scale = fahrenheit ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
     PlanAsk ask =
         new PlanAsk(
-            when.service(input.cook()),
-            when.zone(),
+            when.service(input.cook(), zone),
+            zone,
             zero -> when.now(zero, clock),
             display,
             members,

@@ -1,7 +1,6 @@
 package org.roastfield.lab.command;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -23,6 +22,9 @@ final class PlanText {
 
   private static final int WIDEST = 100;
   private static final int WIDEST_STEP = 40;
+
+  /** Characters of what is assumed: two lines. */
+  private static final int ASSUMED = 182;
 
   /** Statements that each of several cuts has on the screen. */
   private static final Set<String> FOR_EACH =
@@ -49,6 +51,7 @@ final class PlanText {
       sheet.lines().stream()
           .filter(line -> FOR_EACH.contains(line.subject()))
           .forEach(line -> text.statement("  ", "    ", line));
+      text.statement("  ", "    ", PlanSentences.assumed(sheet, Integer.MAX_VALUE));
       PlanSentences.pressing(sheet).forEach(sentence -> text.wrap("  ! ", "    ", sentence));
     }
     text.lines.add("");
@@ -59,7 +62,7 @@ final class PlanText {
   private void timetable(SharedFire shared) {
     TextTable table = new TextTable(false, false, true, false, false);
     table.add("clock", "10 to 90 %", "slack", "cut", "estimated");
-    LocalDate day = Words.minute(sheet.clock().at(sheet.carving())).toLocalDate();
+    LocalDate day = PlanSentences.day(sheet);
     for (SharedFire.Step one : shared.steps()) {
       PlanClock clock = one.sheet().clock();
       PlanStep step = one.step();
@@ -85,28 +88,19 @@ final class PlanText {
 
   static String of(PlanSheet sheet) {
     PlanText text = new PlanText(sheet);
-    text.head();
+    text.title();
     text.timetable();
     text.cautions();
     return String.join("\n", text.lines) + "\n";
   }
 
-  private void head() {
-    title();
-    lines.add("");
-  }
-
   private void title() {
-    LocalDateTime table = sheet.clock().at(sheet.carving());
     wrap(
         "",
         "",
         sheet.file().name()
             + ", on the table at "
-            + Words.clock(table)
-            + " on "
-            + Words.day(table)
-            + sheet.clock().zone().map(zone -> ", " + zone).orElse("")
+            + PlanSentences.service(sheet)
             + (sheet.file().madeUp() ? " (numbers made up)" : ""));
     sheet.late().ifPresent(this::late);
     sheet.problems().forEach(unmet -> statement("NOT MET: ", "  ", unmet.line()));
@@ -119,19 +113,33 @@ final class PlanText {
   private void timetable() {
     TextTable table = new TextTable(false, false, true, false, false);
     table.add("clock", "10 to 90 %", "slack", "estimated", "when it slips");
-    LocalDate day = Words.minute(sheet.clock().at(sheet.carving())).toLocalDate();
+    LocalDate day = PlanSentences.day(sheet);
     for (PlanStep step : sheet.steps()) {
-      table.add(
-          PlanSentences.clock(sheet.clock(), step.time().median(), day),
-          step.isByClock() ? "" : PlanSentences.range(sheet.clock(), step.time()),
-          slack(step),
-          shortened(step.what()),
-          step.slips());
+      if (!isWithCarving(step)) {
+        table.add(
+            PlanSentences.clock(sheet.clock(), step.time().median(), day),
+            step.isByClock() ? "" : PlanSentences.range(sheet.clock(), step.time()),
+            slack(step),
+            shortened(what(step)),
+            step.slips());
+      }
     }
     table.toString().lines().forEach(lines::add);
-    double first = sheet.steps().get(0).time().median();
-    PlanSentences.change(sheet.clock(), first).ifPresent(words -> wrap("", "  ", words));
+    PlanSentences.behind(sheet).ifPresent(words -> wrap("", "  ", words));
+    PlanSentences.change(sheet).ifPresent(words -> wrap("", "  ", words));
     lines.add("");
+  }
+
+  /** Whether it has rested enough just when it is carved, which is one row then. */
+  private boolean isWithCarving(PlanStep step) {
+    return step.id().equals("ready")
+        && sheet.step("carve").filter(carve -> carve.time().equals(step.time())).isPresent();
+  }
+
+  private String what(PlanStep step) {
+    boolean one =
+        step.id().equals("carve") && sheet.step("ready").filter(this::isWithCarving).isPresent();
+    return one ? "carve: rested enough" : step.what();
   }
 
   private static String slack(PlanStep step) {
@@ -150,12 +158,15 @@ final class PlanText {
     wrap(lead, indent, line.subject() + ": " + line.text() + status);
   }
 
-  /** Cautions in any case; before them as many statements as the screen holds. */
+  /**
+   * What is assumed and cautions in any case; before them as many statements as the screen holds.
+   */
   private void cautions() {
     int place = lines.size();
+    statement("", "  ", PlanSentences.assumed(sheet, ASSUMED));
     lines.add("");
     PlanSentences.pressing(sheet).forEach(sentence -> wrap("! ", "  ", sentence));
-    wrap("! ", "  ", PlanSentences.ALWAYS + " All that was found: plan.html.");
+    wrap("! ", "  ", PlanSentences.ALWAYS);
     List<String> end = List.copyOf(lines.subList(place, lines.size()));
     lines.subList(place, lines.size()).clear();
     for (PlanLine line : sheet.lines()) {

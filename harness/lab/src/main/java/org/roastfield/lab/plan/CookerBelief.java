@@ -25,8 +25,8 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
   public static CookerBelief population(VariedCook cook) {
     return new CookerBelief(
         Prior.of(cook.parameters()),
-        "no profile, so heat, walls, damp and hot metal are drawn from what cookers of all kinds"
-            + " have",
+        "no profile, so heat, walls, damp and hot metal are as of any cooker; logs"
+            + " narrow that",
         false);
   }
 

@@ -45,7 +45,7 @@ public final class PlanCalendar {
   }
 
   private static String description(PlanSheet sheet, PlanStep step) {
-    LocalDate day = sheet.clock().at(step.time().median()).toLocalDate();
+    LocalDate day = sheet.clock().minute(step.time().median()).toLocalDate();
     String when =
         step.isByClock()
             ? ""
@@ -53,7 +53,12 @@ public final class PlanCalendar {
                 + PlanSentences.clock(sheet.clock(), step.time().median(), day)
                 + "; in 8 of 10 within this entry.\n";
     String slack =
-        Double.isFinite(step.slack()) ? "Slack: " + Words.duration(step.slack()) + ".\n" : "";
+        Double.isFinite(step.slack())
+            ? "Slack: "
+                + Words.duration(step.slack())
+                + (step.isBehind() ? ", so it would have to come that much earlier" : "")
+                + ".\n"
+            : "";
     return when + slack + step.advice() + "\n" + PlanSentences.ALWAYS;
   }
 }

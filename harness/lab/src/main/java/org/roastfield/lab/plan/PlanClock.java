@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.Optional;
 
 /**
@@ -13,6 +13,9 @@ import java.util.Optional;
  * on the day on which clocks change, too; without one clocks never change.
  */
 public final class PlanClock {
+
+  /** No clocks are changed by more. */
+  private static final Duration LONGEST_CHANGE = Duration.ofHours(3);
 
   private final LocalDateTime zero;
   private final Optional<ZonedDateTime> zoned;
@@ -30,13 +33,11 @@ public final class PlanClock {
    * @throws IllegalArgumentException if clocks leave the zero out in this zone
    */
   public static PlanClock of(LocalDateTime zero, Optional<ZoneId> zone) {
-    if (zone.isPresent() && zone.get().getRules().getValidOffsets(zero).isEmpty()) {
-      throw new IllegalArgumentException(
-          "clock time must exist in "
-              + zone.get()
-              + ", where clocks go forward over it, was "
-              + zero);
-    }
+    zone.flatMap(at -> leftOut(zero, at))
+        .ifPresent(
+            gap -> {
+              throw new IllegalArgumentException("zero must be " + gap);
+            });
     return new PlanClock(zero, zone.map(zero::atZone));
   }
 
@@ -44,6 +45,48 @@ public final class PlanClock {
   public PlanClock moved(double seconds) {
     long whole = Math.round(seconds);
     return new PlanClock(at((double) whole), zoned.map(z -> z.plusSeconds(whole)));
+  }
+
+  /**
+   * That a clock time is left out in a zone, since clocks go forward over it, with the nearest that
+   * are not; empty if it exists.
+   */
+  public static Optional<String> leftOut(LocalDateTime clock, ZoneId zone) {
+    ZoneOffsetTransition change = zone.getRules().getTransition(clock);
+    if (change == null || !change.isGap()) {
+      return Optional.empty();
+    }
+    LocalDateTime after = change.getDateTimeAfter();
+    return Optional.of(
+        "a time that exists: clocks in "
+            + zone
+            + " go from "
+            + Words.clock(change.getDateTimeBefore())
+            + " to "
+            + Words.clock(after)
+            + " over "
+            + clock
+            + "; the nearest are "
+            + change.getDateTimeBefore().minusMinutes(1)
+            + " and "
+            + after);
+  }
+
+  /** Which two a clock time may be that comes twice in a zone; empty if it does not. */
+  public static Optional<String> twice(LocalDateTime clock, ZoneId zone) {
+    ZoneOffsetTransition change = zone.getRules().getTransition(clock);
+    if (change == null || !change.isOverlap()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        clock
+            + " comes twice in "
+            + zone
+            + ", first at "
+            + clock.minusSeconds(change.getOffsetBefore().getTotalSeconds())
+            + " and then at "
+            + clock.minusSeconds(change.getOffsetAfter().getTotalSeconds())
+            + " by --zone UTC");
   }
 
   /** Clock time of the zero. */
@@ -61,6 +104,72 @@ public final class PlanClock {
     return zoned(time)
         .map(ZonedDateTime::toLocalDateTime)
         .orElseGet(() -> zero.plusSeconds(Math.round(time)));
+  }
+
+  /** The same to the nearest minute. */
+  public LocalDateTime minute(double time) {
+    return at(toMinute(time));
+  }
+
+  /** The nearest time at which a minute of the clock begins [s]. */
+  private double toMinute(double time) {
+    LocalDateTime half = at(time + 30);
+    return Math.round(time + 30) - (half.getSecond() + half.getNano() / 1e9);
+  }
+
+  /**
+   * Such as 18:30, to the nearest minute; of a time that comes twice, since clocks go back, 02:10A
+   * before that and 02:10B after it.
+   */
+  public String text(double time) {
+    double minute = toMinute(time);
+    return Words.clock(at(minute)) + pass(minute);
+  }
+
+  private String pass(double time) {
+    if (zoned.isEmpty()) {
+      return "";
+    }
+    ZonedDateTime at = zoned(time).orElseThrow();
+    ZoneOffsetTransition change = at.getZone().getRules().getTransition(at.toLocalDateTime());
+    if (change == null || !change.isOverlap()) {
+      return "";
+    }
+    return at.getOffset().equals(change.getOffsetBefore()) ? "A" : "B";
+  }
+
+  /** For other programs, to the second: 2026-06-13T18:30:00+01:00, or without a zone no offset. */
+  public String iso(double time) {
+    return zoned(time)
+        .map(at -> at.toOffsetDateTime().toString())
+        .orElseGet(() -> at(time).toString());
+  }
+
+  /** The same to the nearest minute. */
+  public String isoMinute(double time) {
+    return iso(toMinute(time));
+  }
+
+  /**
+   * The change of clocks between two times after the zero [s], or by which a time between them
+   * comes twice.
+   */
+  public Optional<ZoneOffsetTransition> change(double from, double to) {
+    if (zoned.isEmpty()) {
+      return Optional.empty();
+    }
+    Instant first = instant(from).orElseThrow();
+    Instant last = instant(to).orElseThrow();
+    Instant before = first.minus(LONGEST_CHANGE);
+    ZoneOffsetTransition next = zoned.get().getZone().getRules().nextTransition(before);
+    if (next == null) {
+      return Optional.empty();
+    }
+    Duration reach = next.isOverlap() ? next.getDuration().abs() : Duration.ZERO;
+    boolean bears =
+        next.getInstant().minus(reach).compareTo(last) <= 0
+            && next.getInstant().plus(reach).isAfter(first);
+    return bears ? Optional.of(next) : Optional.empty();
   }
 
   /** The same as an instant; empty without a zone. */
@@ -81,16 +190,11 @@ public final class PlanClock {
     return Duration.between(zoned.orElse(zero.atZone(otherwise)).toInstant(), instant).toSeconds();
   }
 
-  /** By how much clocks are put forward between two times after the zero [s]; below 0 if back. */
-  public double forward(double from, double to) {
-    return zoned.isEmpty()
-        ? 0
-        : offset(to).orElseThrow().getTotalSeconds() - offset(from).orElseThrow().getTotalSeconds();
-  }
-
-  /** Offset from UTC at a time after the zero, such as +02:00; empty without a zone. */
-  public Optional<ZoneOffset> offset(double time) {
-    return zoned(time).map(ZonedDateTime::getOffset);
+  /** Time after the zero [s] of another clock's zero; by clock times if one has no zone. */
+  public double timeOf(PlanClock other) {
+    return zoned.isPresent() && other.zoned.isPresent()
+        ? Duration.between(zoned.get(), other.zoned.get()).toSeconds()
+        : Duration.between(zero, other.zero).toSeconds();
   }
 
   private Optional<ZonedDateTime> zoned(double time) {

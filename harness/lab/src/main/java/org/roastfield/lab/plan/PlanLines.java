@@ -122,8 +122,7 @@ final class PlanLines {
     }
     for (int band = 0; band < check.hotter().size(); band++) {
       boolean last = band == check.until().size();
-      String until =
-          last ? "" : Words.clock(Words.minute(clock.at(check.until().get(band) - plan.lead())));
+      String until = last ? "" : clock.text(check.until().get(band) - plan.lead());
       text.append(band == 0 ? " " : ", ")
           .append(last ? (band == 0 ? "in any case" : "later") : "by " + until)
           .append(": ")
@@ -204,10 +203,10 @@ final class PlanLines {
         belief.words()
             + ". "
             + (belief.fromLogs() ? "What it leaves open" : "Not knowing it")
-            + widened("the pull (10 to 90 %)", pullWidth(known), pullWidth(plan), Words::duration)
-            + ","
-            + widened("the final core", coreWidth(known), coreWidth(plan), scale::differenceText)
-            + (belief.fromLogs() ? "" : "; its logs narrow that"),
+            + " widens 10 to 90 % of the pull "
+            + widened(pullWidth(known), pullWidth(plan), Words::duration)
+            + ", of the core "
+            + widened(coreWidth(known), coreWidth(plan), scale::differenceText),
         "");
   }
 
@@ -226,10 +225,10 @@ final class PlanLines {
         : "off " + Words.duration(Math.abs(pull)) + (pull < 0 ? " earlier" : " later");
   }
 
-  private static String widened(String what, double from, double to, DoubleFunction<String> words) {
+  private static String widened(double from, double to, DoubleFunction<String> words) {
     return to > WIDER * from
-        ? " widens " + what + " from " + words.apply(from) + " to " + words.apply(to)
-        : " hardly widens " + what + ", " + words.apply(to);
+        ? "from " + words.apply(from) + " to " + words.apply(to)
+        : "hardly, " + words.apply(to);
   }
 
   private static double pullWidth(Plan plan) {

@@ -23,6 +23,7 @@ import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.Planner;
 import org.roastfield.core.plan.Preparation;
 import org.roastfield.core.plan.Role;
+import org.roastfield.core.plan.Spread;
 import org.roastfield.core.shape.Slab;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
@@ -38,10 +39,13 @@ import org.roastfield.lab.timeline.Cautions;
 public final class PlanMaker {
 
   /** Out of the fridge before it goes on [s]: for drying, not for warming; assumed. */
-  private static final double OUT_OF_COLD = 1800;
+  static final double OUT_OF_COLD = 1800;
 
   /** Patted dry before it goes on [s]; assumed. */
-  private static final double PAT_DRY = 600;
+  static final double PAT_DRY = 600;
+
+  /** How long metal, coals or air take to get hot for a sear if nothing is said [s]; assumed. */
+  private static final double SEAR_HEAT = 900;
 
   /** A wait that gets its caution [s]; assumed. */
   private static final double WAIT_WORTH_A_WORD = 600;
@@ -163,8 +167,13 @@ public final class PlanMaker {
     statements.addAll(2, rules);
     fire.map(one -> one.line(fireReady)).ifPresent(one -> statements.add(2 + rules.size(), one));
     ring.map(one -> one.line(request, ask.scale())).ifPresent(one -> statements.add(1, one));
+    Optional<TaperStations.Lie> lie = taper.flatMap(thirds -> lie(thirds, request));
+    lie.map(TaperStations.Lie::line).ifPresent(one -> statements.add(1, one));
     taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
-    taper.flatMap(thirds -> lie(thirds, request)).ifPresent(statements::add);
+    double heating = fire.flatMap(FireForecast::ramp).map(Spread::high).orElse(SEAR_HEAT);
+    List<PlanStep> steps =
+        new PlanSteps(file, roles, plan, ask.scale(), heating, lie.map(TaperStations.Lie::towards))
+            .list(salt, times.carving(), since, rules);
     List<Unmet> problems = new ArrayList<>(new PlanProblems(plan, ask.scale()).list());
     sears.flatMap(SearTable::problem).ifPresent(problems::add);
     ring.filter(one -> !one.isMet())
@@ -183,8 +192,9 @@ public final class PlanMaker {
         plan,
         wish.wish(),
         belief.words(),
-        new PlanSteps(file, roles, plan, ask.scale()).list(salt, times.carving(), since, rules),
+        steps,
         statements,
+        assumed(request, steps, heating),
         problems,
         late,
         fire,
@@ -196,6 +206,17 @@ public final class PlanMaker {
         central,
         cautions(plan, central),
         ask.scale());
+  }
+
+  private List<PlanLine> assumed(PlanRequest request, List<PlanStep> steps, double heating) {
+    boolean heats = steps.stream().anyMatch(step -> step.id().equals(PlanSteps.SEAR_HEAT_ID));
+    return PlanAssumptions.of(
+        file,
+        ask,
+        request,
+        fireReady,
+        heats ? Optional.of(heating) : Optional.empty(),
+        request.cook().fires().isPresent());
   }
 
   private List<Caution> cautions(Plan plan, Optional<SimulationResult> central) {
@@ -276,7 +297,7 @@ public final class PlanMaker {
   }
 
   /** Both ways in which a taper may lie in a chamber with a hotter side, from fewer draws. */
-  private Optional<PlanLine> lie(TaperStations thirds, PlanRequest request) {
+  private Optional<TaperStations.Lie> lie(TaperStations thirds, PlanRequest request) {
     OptionalDouble across = file.notes().plan().across();
     return across.isEmpty()
         ? Optional.empty()
@@ -323,8 +344,9 @@ public final class PlanMaker {
   private Lateness late(Plan plan, Optional<Plan> hurried, double now) {
     double missing = now + fireReady + plan.lead();
     return new Lateness(
-        times.clock().at(times.carving()),
-        times.clock().at(-plan.lead() - fireReady),
+        times.clock(),
+        times.carving(),
+        -plan.lead() - fireReady,
         60 * Math.ceil(missing / 60),
         hurried.map(one -> OptionalDouble.of(one.chanceReady())).orElse(OptionalDouble.empty()));
   }

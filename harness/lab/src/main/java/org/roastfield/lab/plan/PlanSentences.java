@@ -3,6 +3,7 @@ package org.roastfield.lab.plan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,8 +18,11 @@ public final class PlanSentences {
   /** What stands under every plan. */
   public static final String ALWAYS =
       "Estimates, which permit nothing: check with a thermometer you trust; local food codes decide."
-          + " Coals give off carbon monoxide: outdoors only. Hot metal and flaring fat: gloves, tongs,"
-          + " the lid at hand.";
+          + " Coals give off carbon monoxide: outdoors only. Hot metal, flaring fat: gloves, tongs, lid"
+          + " at hand.";
+
+  private static final String BELOW = " BELOW the published minimum";
+  private static final String BELOW_THAT = " BELOW that";
 
   private PlanSentences() {}
 
@@ -30,7 +34,21 @@ public final class PlanSentences {
   }
 
   private static String clock(PlanClock clock, double time) {
-    return Double.isFinite(time) ? Words.clock(clock.at(time)) : "never";
+    return Double.isFinite(time) ? clock.text(time) : "never";
+  }
+
+  /** When it is on the table, in words. */
+  public static String service(PlanSheet sheet) {
+    PlanClock clock = sheet.clock();
+    return clock.text(sheet.carving())
+        + " on "
+        + Words.day(clock.minute(sheet.carving()))
+        + clock.zone().map(zone -> ", " + zone).orElse("");
+  }
+
+  /** The day by which the others of a plan are told. */
+  public static LocalDate day(PlanSheet sheet) {
+    return sheet.clock().minute(sheet.carving()).toLocalDate();
   }
 
   /** Clock time to the minute, with the days by which it is off a day: 23:40 −1 d. */
@@ -38,26 +56,25 @@ public final class PlanSentences {
     if (!Double.isFinite(time)) {
       return "never";
     }
-    LocalDateTime at = Words.minute(clock.at(time));
-    long days = ChronoUnit.DAYS.between(day, at.toLocalDate());
+    long days = ChronoUnit.DAYS.between(day, clock.minute(time).toLocalDate());
     String sign = days < 0 ? "−" : "+";
-    return Words.clock(at) + (days == 0 ? "" : " " + sign + Math.abs(days) + " d");
+    return clock.text(time) + (days == 0 ? "" : " " + sign + Math.abs(days) + " d");
   }
 
   /** What being late costs. */
   public static String late(Lateness late, int draws) {
-    String asked = Words.clock(late.asked());
+    PlanClock clock = late.clock();
     String chance =
         late.chance().isPresent()
             ? "served then all the same, it is ready in time in "
                 + Words.chance(late.chance().getAsDouble(), draws)
             : "by then not even the fire is ready";
     return "for "
-        + asked
+        + clock.text(late.asked())
         + " the fire should have been lit at "
-        + Words.clock(late.shouldHaveBegun())
+        + clock.text(late.shouldHaveBegun())
         + " on "
-        + Words.day(late.shouldHaveBegun())
+        + Words.day(clock.minute(late.shouldHaveBegun()))
         + "; "
         + chance
         + ". This plan begins now and serves "
@@ -65,33 +82,90 @@ public final class PlanSentences {
         + " after that, the soonest with the chances asked for.";
   }
 
-  /** That clocks change between a time [s] and the zero, if they do. */
-  public static Optional<String> change(PlanClock clock, double from) {
-    double forward = clock.forward(from, 0);
-    if (forward == 0) {
-      return Optional.empty();
+  /** That clocks change while a plan lasts, if they do, and how minutes are added then. */
+  public static Optional<String> change(PlanSheet sheet) {
+    double first = Double.POSITIVE_INFINITY;
+    double last = sheet.carving();
+    for (PlanStep step : sheet.steps()) {
+      first = Math.min(first, step.time().low());
+      last = Double.isFinite(step.time().high()) ? Math.max(last, step.time().high()) : last;
     }
-    return Optional.of(
-        String.format(
-            Locale.ROOT,
-            "Clocks go %s by %s in this plan (UTC%s before, UTC%s after): times are the clock's, and"
-                + " an hour of cooking stays an hour.",
-            forward > 0 ? "forward" : "back",
-            Words.duration(Math.abs(forward)),
-            clock.offset(from).orElseThrow(),
-            clock.offset(0).orElseThrow()));
+    return sheet.clock().change(first, last).map(PlanSentences::change);
   }
 
-  /** First sentences of the cautions that say, in capitals, that something is not met. */
+  private static String change(ZoneOffsetTransition change) {
+    boolean back = change.isOverlap();
+    LocalDateTime before = change.getDateTimeBefore();
+    LocalDateTime after = change.getDateTimeAfter();
+    return String.format(
+        Locale.ROOT,
+        "Clocks go %s by %s, from %s to %s: %san hour of cooking stays an hour, and 20 min after %s%s"
+            + " it is %s%s.",
+        back ? "back" : "forward",
+        Words.duration((double) change.getDuration().abs().toSeconds()),
+        Words.clock(before),
+        Words.clock(after),
+        back
+            ? "times that come twice have an A before that (UTC"
+                + change.getOffsetBefore()
+                + ") and a B after it (UTC"
+                + change.getOffsetAfter()
+                + "); "
+            : "",
+        Words.clock(before.minusMinutes(10)),
+        back ? "A" : "",
+        Words.clock(after.plusMinutes(10)),
+        back ? "B" : "");
+  }
+
+  /** What it means that steps have a slack below 0, if some do. */
+  public static Optional<String> behind(PlanSheet sheet) {
+    return sheet.steps().stream().anyMatch(PlanStep::isBehind)
+        ? Optional.of(
+            "A slack below 0 means: for the chance of being in time that is asked for, that step"
+                + " would have to come so much earlier than its median.")
+        : Optional.empty();
+  }
+
+  /**
+   * What is assumed, in a line.
+   *
+   * @param most characters that it may have; what does not fit is counted
+   */
+  public static PlanLine assumed(PlanSheet sheet, int most) {
+    List<String> all = sheet.assumed().stream().map(PlanLine::subject).toList();
+    int fit = all.size();
+    String text = String.join(", ", all);
+    while (fit > 0 && text.length() > most) {
+      fit--;
+      text =
+          String.join(", ", all.subList(0, fit)) + ", " + (all.size() - fit) + " more in plan.html";
+    }
+    return new PlanLine("assumed", text, "");
+  }
+
+  /**
+   * First sentences of the cautions that say, in capitals, that something is not met; of a subject
+   * that has several, all that is below something published.
+   */
   public static List<String> pressing(PlanSheet sheet) {
     Map<String, String> sentences = new LinkedHashMap<>();
     for (Caution caution : sheet.cautions()) {
       String sentence = first(caution.text());
-      if (sentence.contains(" BELOW ") || sentence.contains(" NOT ")) {
+      if (sentence.contains(" BELOW ")) {
+        sentences.merge(caution.subject(), sentence, PlanSentences::joined);
+      } else if (sentence.contains(" NOT ")) {
         sentences.putIfAbsent(caution.subject(), sentence);
       }
     }
     return List.copyOf(sentences.values());
+  }
+
+  /** Two sentences about one place, the second without what they have in common. */
+  private static String joined(String one, String other) {
+    int below = other.indexOf(BELOW);
+    int from = other.lastIndexOf(" is ", below);
+    return from < 0 ? one : one + " It" + other.substring(from).replace(BELOW, BELOW_THAT);
   }
 
   private static String first(String text) {

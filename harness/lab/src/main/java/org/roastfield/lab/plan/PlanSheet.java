@@ -20,6 +20,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param basis whose beliefs about the cooker the plan rests on, in a sentence
  * @param steps of the timetable in order
  * @param lines other statements
+ * @param assumed what is taken for granted since the file does not say it
  * @param problems wishes that are not met, with the reason; the plan is the nearest possible
  * @param late if what was asked for cannot be had any more
  * @param fire what it needs, if the file says in what pit it burns
@@ -41,6 +42,7 @@ public record PlanSheet(
     String basis,
     List<PlanStep> steps,
     List<PlanLine> lines,
+    List<PlanLine> assumed,
     List<Unmet> problems,
     Optional<Lateness> late,
     Optional<FireForecast> fire,
@@ -57,6 +59,7 @@ public record PlanSheet(
   public PlanSheet {
     steps = List.copyOf(steps);
     lines = List.copyOf(lines);
+    assumed = List.copyOf(assumed);
     problems = List.copyOf(problems);
     keepings = List.copyOf(keepings);
     changes = List.copyOf(changes);

@@ -21,6 +21,11 @@ public record PlanStep(
     return time.low() == time.high();
   }
 
+  /** Whether it would have to come earlier for the chance that is asked for, by half a minute. */
+  boolean isBehind() {
+    return slack < -30;
+  }
+
   /** The same at another time, where it cannot be any more when it should have been. */
   PlanStep at(double other, String instead) {
     return new PlanStep(id, instead, new Spread(other, other, other), slack, slips, advice);

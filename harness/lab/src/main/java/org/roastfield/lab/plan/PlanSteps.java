@@ -1,6 +1,7 @@
 package org.roastfield.lab.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,6 +17,9 @@ import org.roastfield.lab.timeline.TemperatureScale;
 
 /** The milestones of a plan as lines of a timetable. */
 final class PlanSteps {
+
+  /** Id of the step at which the heat of a sear is got ready. */
+  static final String SEAR_HEAT_ID = "sear-heat";
 
   private static final String MOVE =
       "Decided by the clock. Later than its slack, everything after it moves along, service too.";
@@ -34,6 +38,10 @@ final class PlanSteps {
   private static final String CRUST =
       "Go by clock and crust: the core hardly moves in these minutes. Longer for a browner crust"
           + " costs a wider grey ring.";
+  private static final String SEAR_HEAT =
+      "The plan counts on full heat when the sear begins: raise it beside a cut that is still on the"
+          + " gentle heat, never under it; with one fire for both, once it is off. A stage of pause"
+          + " in the cook file has the plan wait for the fire.";
   private static final String SERVE = "Late: carve as soon as it has rested, and serve later.";
   private static final String HOLD =
       "Early: keep it warm and loosely covered. Late: carve as soon as it has rested.";
@@ -42,12 +50,26 @@ final class PlanSteps {
   private final List<Role> roles;
   private final Plan plan;
   private final TemperatureScale scale;
+  private final double heating;
+  private final Optional<String> towards;
 
-  PlanSteps(CookFile file, List<Role> roles, Plan plan, TemperatureScale scale) {
+  /**
+   * @param heating how long before a sear its heat is got ready [s]
+   * @param towards which end of a taper lies towards the heat, if one side is hotter
+   */
+  PlanSteps(
+      CookFile file,
+      List<Role> roles,
+      Plan plan,
+      TemperatureScale scale,
+      double heating,
+      Optional<String> towards) {
     this.file = file;
     this.roles = roles;
     this.plan = plan;
     this.scale = scale;
+    this.heating = heating;
+    this.towards = towards;
   }
 
   /**
@@ -61,9 +83,8 @@ final class PlanSteps {
   List<PlanStep> list(
       Optional<SaltPlan> salt, double carving, OptionalDouble now, List<PlanLine> rules) {
     List<PlanStep> steps = new ArrayList<>();
-    for (Milestone milestone : plan.milestones()) {
-      PlanStep step = step(milestone, salt, rules);
-      boolean past = now.isPresent() && milestone.time().high() < now.getAsDouble();
+    for (PlanStep step : inOrder(salt, rules)) {
+      boolean past = now.isPresent() && step.time().high() < now.getAsDouble();
       steps.add(past ? step.at(now.getAsDouble(), "now: " + step.what()) : step);
     }
     Milestone carve = plan.milestone(Milestone.Kind.CARVE);
@@ -75,6 +96,39 @@ final class PlanSteps {
     steps.add(
         new PlanStep("table", "on the table", table, carve.slack(), "", advice(carve.rule())));
     return List.copyOf(steps);
+  }
+
+  private List<PlanStep> inOrder(Optional<SaltPlan> salt, List<PlanLine> rules) {
+    List<PlanStep> steps = new ArrayList<>();
+    plan.milestones().forEach(one -> steps.add(step(one, salt, rules)));
+    searHeat().ifPresent(steps::add);
+    steps.sort(Comparator.comparingDouble(step -> step.time().median()));
+    return steps;
+  }
+
+  /** Somebody has to get the sear's heat ready, where no pause is there for it. */
+  private Optional<PlanStep> searHeat() {
+    return plan.milestones().stream().anyMatch(one -> one.kind() == Milestone.Kind.RAISE)
+        ? Optional.empty()
+        : plan.milestones().stream()
+            .filter(one -> one.kind() == Milestone.Kind.SEAR)
+            .map(this::searHeat)
+            .findFirst();
+  }
+
+  private PlanStep searHeat(Milestone sear) {
+    double first = sear.time().low() - heating;
+    Spread time =
+        plan.waits()
+            ? new Spread(first, first, first)
+            : new Spread(first, sear.time().median() - heating, sear.time().high() - heating);
+    return new PlanStep(
+        SEAR_HEAT_ID,
+        "get the sear's heat ready",
+        time,
+        sear.slack(),
+        "late: the sear waits for it",
+        SEAR_HEAT);
   }
 
   private PlanStep step(Milestone milestone, Optional<SaltPlan> salt, List<PlanLine> rules) {
@@ -101,7 +155,7 @@ final class PlanSteps {
   private static String rule(String subject, List<PlanLine> rules) {
     return rules.stream()
         .filter(one -> one.subject().equals(subject))
-        .map(one -> " " + one.subject() + ": " + one.text() + ".")
+        .map(one -> " By the " + one.subject() + " rule: " + one.text() + ".")
         .findFirst()
         .orElse("");
   }
@@ -113,7 +167,7 @@ final class PlanSteps {
       case PAT_DRY -> "pat dry";
       case LIGHT -> "light the fire";
       case FIRST_SEAR -> "sear first, " + sear();
-      case ON -> "on the gentle heat";
+      case ON -> "on the gentle heat" + towards.map(end -> ", " + end + " to the heat").orElse("");
       case CHECK -> check();
       case NEAR -> "display at " + scale.text(plan.reading() - Plan.AHEAD) + ": get ready";
       case PULL -> "off the gentle heat at about " + scale.text(plan.reading());
@@ -147,14 +201,14 @@ final class PlanSteps {
 
   private String slips(Milestone milestone) {
     if (plan.waits() && milestone.kind() == Milestone.Kind.PULL) {
-      return "early: it waits for its sear";
+      return "early: waits for its sear";
     }
     if (milestone.kind() == Milestone.Kind.PEAK) {
       return "";
     }
     return switch (milestone.rule()) {
-      case MOVE_THE_REST -> "late: all that follows moves";
-      case BY_READING -> "late: hotter, or serve later";
+      case MOVE_THE_REST -> "late: what follows moves";
+      case BY_READING -> "late: hotter or serve later";
       case BY_CLOCK_AND_CRUST -> "by clock and crust";
       case HOLD_OR_CARVE_LATER -> plan.waits() ? "late: serve later" : "early: keep warm";
     };

@@ -45,7 +45,7 @@ final class PullWords {
       return "at " + reading(last) + " whenever that is";
     }
     for (int k = first(); k <= last; k++) {
-      String when = Words.clock(Words.minute(clock.at(pull.times().get(k) - plan.lead())));
+      String when = clock.text(pull.times().get(k) - plan.lead());
       String one = reading(k) + (k == last ? " from " : " at ") + when + (k == last ? " on" : "");
       words.add(one + (k == first() ? before(k) : ""));
     }

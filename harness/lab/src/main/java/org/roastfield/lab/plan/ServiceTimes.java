@@ -43,18 +43,27 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
                     new UnplannableException(
                         "no time of service: say serves: in the file, or --serve-at"));
     double carving = wishes.carving().orElse(CARVING);
-    double early = wishes.earliest().map(t -> seconds(t, stated.orElseThrow())).orElse(0.0);
-    double late = wishes.latest().map(t -> seconds(stated.orElseThrow(), t)).orElse(0.0);
-    try {
-      PlanClock onTable = PlanClock.of(table, zone.or(wishes::zone));
-      return new ServiceTimes(onTable.moved(-carving), carving, early, late);
-    } catch (IllegalArgumentException e) {
-      throw new UnplannableException(String.valueOf(e.getMessage()));
-    }
+    Optional<ZoneId> place = zone.or(wishes::zone);
+    Optional<PlanClock> usual = stated.map(time -> clock("serves", time, place));
+    double early = -wishes.earliest().map(t -> after(usual, "earliest", t, place)).orElse(-0.0);
+    double late = wishes.latest().map(t -> after(usual, "latest", t, place)).orElse(0.0);
+    PlanClock onTable = clock("serves", table, place);
+    return new ServiceTimes(onTable.moved(-carving), carving, early, late);
   }
 
-  private static double seconds(LocalDateTime from, LocalDateTime to) {
-    return Duration.between(from, to).toSeconds();
+  private static double after(
+      Optional<PlanClock> usual, String key, LocalDateTime time, Optional<ZoneId> place) {
+    return usual.orElseThrow().timeOf(clock(key, time, place));
+  }
+
+  private static PlanClock clock(String key, LocalDateTime time, Optional<ZoneId> place) {
+    place
+        .flatMap(zone -> PlanClock.leftOut(time, zone))
+        .ifPresent(
+            gap -> {
+              throw new UnplannableException(key + " must be " + gap);
+            });
+    return PlanClock.of(time, place);
   }
 
   /**

@@ -1,10 +1,8 @@
 package org.roastfield.lab.plan;
 
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.roastfield.core.plan.Role;
 import org.roastfield.lab.files.CookFile;
@@ -45,9 +43,9 @@ public record SharedFire(List<PlanSheet> sheets) {
    */
   public record Step(PlanSheet sheet, PlanStep step) {
 
-    /** Clock time of its median. */
-    LocalDateTime at() {
-      return sheet.clock().at(step.time().median());
+    /** Its median after the zero of a clock [s]. */
+    double after(PlanClock clock) {
+      return clock.timeOf(sheet.clock()) + step.time().median();
     }
 
     /** What is done to which cut. */
@@ -66,7 +64,7 @@ public record SharedFire(List<PlanSheet> sheets) {
         }
       }
     }
-    steps.sort(Comparator.comparing(Step::at));
+    steps.sort(byTime());
     return List.copyOf(steps);
   }
 
@@ -77,10 +75,17 @@ public record SharedFire(List<PlanSheet> sheets) {
         .toList();
   }
 
+  private Comparator<Step> byTime() {
+    PlanClock first = sheets.get(0).clock();
+    return Comparator.comparingDouble(step -> step.after(first));
+  }
+
   private PlanSheet lit() {
     return sheets.stream()
-        .min(Comparator.comparing(sheet -> new Step(sheet, sheet.step("light").orElseThrow()).at()))
-        .orElseThrow();
+        .map(sheet -> new Step(sheet, sheet.step("light").orElseThrow()))
+        .min(byTime())
+        .orElseThrow()
+        .sheet();
   }
 
   /** What does not go together, or may not. */
@@ -89,7 +94,7 @@ public record SharedFire(List<PlanSheet> sheets) {
     for (int a = 0; a < sheets.size(); a++) {
       for (int b = a + 1; b < sheets.size(); b++) {
         air(sheets.get(a), sheets.get(b)).ifPresent(lines::add);
-        sears(sheets.get(a), sheets.get(b)).ifPresent(lines::add);
+        TwoSears.of(sheets.get(a), sheets.get(b)).map(TwoSears::line).ifPresent(lines::add);
       }
     }
     lines.add(onTime());
@@ -123,50 +128,6 @@ public record SharedFire(List<PlanSheet> sheets) {
         .orElseThrow()
         .upper()
         .air();
-  }
-
-  /** Sears that meet at their medians, or within the 10 to 90 % of when they begin. */
-  private static Optional<PlanLine> sears(PlanSheet a, PlanSheet b) {
-    Optional<PlanStep> first = a.step("sear");
-    Optional<PlanStep> second = b.step("sear");
-    if (first.isEmpty() || second.isEmpty()) {
-      return Optional.empty();
-    }
-    double shift = a.clock().timeOf(b.clock().zero());
-    double from = first.get().time().median();
-    double to = shift + second.get().time().median();
-    double busy = from <= to ? searing(a, first.get()) : searing(b, second.get());
-    double apart = Math.abs(to - from);
-    boolean mayMeet =
-        shift + second.get().time().low() < first.get().time().high()
-            && first.get().time().low() < shift + second.get().time().high();
-    if (!mayMeet && apart >= busy) {
-      return Optional.empty();
-    }
-    String names = a.file().name() + " and " + b.file().name();
-    String when =
-        apart < busy
-            ? String.format(
-                Locale.ROOT,
-                "%s come to the sear %s apart, and the first takes %s",
-                names,
-                Words.duration(apart),
-                Words.duration(busy))
-            : names
-                + " come to the sear "
-                + Words.duration(apart)
-                + " apart at their medians, but may well meet";
-    return Optional.of(
-        new PlanLine(
-            "two sears",
-            when
-                + ". Without room for both, the second waits beside the heat, where its core goes on"
-                + " rising: serve it later, or pull it sooner",
-            ""));
-  }
-
-  private static double searing(PlanSheet sheet, PlanStep sear) {
-    return sheet.step("rest").orElseThrow().time().median() - sear.time().median();
   }
 
   /** What is sure whether the cuts are early and late together or not. */

@@ -112,8 +112,7 @@ final class TaperStations {
                   + Words.chance(one.chanceUnder(), plan.members())
                   + ", beyond in "
                   + Words.chance(one.chanceOver(), plan.members())
-                  + "; the display is read in the "
-                  + planned(),
+                  + (lines.isEmpty() ? "; the display is read in the " + planned() : ""),
               ""));
     }
     return lines;
@@ -132,21 +131,29 @@ final class TaperStations {
    * @param first plan with the first end towards the heat
    * @param last plan with the last end towards it
    */
-  PlanLine lie(Plan first, Plan last, TemperatureScale scale) {
+  Lie lie(Plan first, Plan last, TemperatureScale scale) {
     double byFirst = miss(first);
     double byLast = miss(last);
     boolean firstIsBetter = byFirst <= byLast;
     String better = Stations.name(firstIsBetter ? 0 : places.size() - 1, places);
-    return new PlanLine(
-        "how it lies",
+    String text =
         "with its "
             + better
             + " towards the heat, final cores of "
             + cores(firstIsBetter ? first : last, scale)
             + "; the other way round "
-            + cores(firstIsBetter ? last : first, scale),
-        "assumed");
+            + cores(firstIsBetter ? last : first, scale)
+            + ". All else here is for heat that is the same at both ends";
+    return new Lie(better, new PlanLine("how it lies", text, "assumed"));
   }
+
+  /**
+   * How a piece lies.
+   *
+   * @param towards the end that lies towards the heat
+   * @param line what comes of that
+   */
+  record Lie(String towards, PlanLine line) {}
 
   /** Sum of how far the medians of final cores are outside their wishes [K]. */
   private double miss(Plan plan) {

@@ -2,7 +2,6 @@ package org.roastfield.lab.plan;
 
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 
 /** Times, chances and shares in words, the same in every locale. */
@@ -14,19 +13,14 @@ public final class Words {
 
   private Words() {}
 
-  /** A clock time to the minute. */
-  public static LocalDateTime minute(LocalDateTime time) {
-    return time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
-  }
-
   /** Such as 18:30. */
-  public static String clock(LocalDateTime time) {
-    return CLOCK.format(minute(time));
+  static String clock(LocalDateTime time) {
+    return CLOCK.format(time);
   }
 
   /** Such as Saturday 13 June 2026. */
   public static String day(LocalDateTime time) {
-    return DAY.format(minute(time));
+    return DAY.format(time);
   }
 
   /** Minutes, from two hours on hours and minutes: 95 min, 2 h 05 min; with a sign below 0. */

@@ -1,7 +1,6 @@
 package org.roastfield.lab.report;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -83,14 +82,7 @@ public final class PlanReport {
 
   private static List<String> lead(PlanSheet sheet) {
     List<String> lines = new ArrayList<>();
-    LocalDateTime table = sheet.clock().at(sheet.carving());
-    lines.add(
-        "On the table at "
-            + Words.clock(table)
-            + " on "
-            + Words.day(table)
-            + sheet.clock().zone().map(zone -> ", " + zone).orElse("")
-            + ".");
+    lines.add("On the table at " + PlanSentences.service(sheet) + ".");
     sheet
         .late()
         .ifPresent(
@@ -103,8 +95,8 @@ public final class PlanReport {
 
   private static void timetable(Page page, PlanSheet sheet) {
     page.table(timetable(sheet));
-    double first = sheet.steps().get(0).time().median();
-    PlanSentences.change(sheet.clock(), first).ifPresent(page::paragraph);
+    PlanSentences.behind(sheet).ifPresent(page::paragraph);
+    PlanSentences.change(sheet).ifPresent(page::paragraph);
     page.paragraph(PlanSentences.ALWAYS);
     page.beside(
         List.of(part -> slips(part, sheet), part -> ReportParts.cautions(part, sheet.cautions())));
@@ -112,7 +104,7 @@ public final class PlanReport {
 
   private static void together(Page page, SharedFire shared) {
     PlanSheet first = shared.sheets().get(0);
-    LocalDate day = first.clock().at(first.carving()).toLocalDate();
+    LocalDate day = PlanSentences.day(first);
     List<List<String>> rows = new ArrayList<>();
     for (SharedFire.Step one : shared.steps()) {
       PlanClock clock = one.sheet().clock();
@@ -149,7 +141,7 @@ public final class PlanReport {
 
   private static Table timetable(PlanSheet sheet) {
     PlanClock clock = sheet.clock();
-    LocalDate day = clock.at(sheet.carving()).toLocalDate();
+    LocalDate day = PlanSentences.day(sheet);
     List<List<String>> rows = new ArrayList<>();
     for (PlanStep step : sheet.steps()) {
       boolean spread = !step.isByClock();
@@ -208,6 +200,13 @@ public final class PlanReport {
     page.paragraph(
         "The plan holds as far as these do, within the spreads that it draws from. Stage ends are the"
             + " plan's, not the file's.");
+    List<List<String>> rows = new ArrayList<>();
+    sheet.assumed().forEach(line -> rows.add(List.of(line.subject(), line.text())));
+    page.table(
+        Table.ofWords(
+            "Assumed, since the cook file does not say it",
+            List.of("assumed", "what for, and where it is said otherwise"),
+            rows));
     page.table(ReportParts.facts(sheet.file())).table(ReportParts.surroundings(sheet.file()));
   }
 }

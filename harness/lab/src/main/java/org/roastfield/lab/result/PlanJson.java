@@ -26,7 +26,6 @@ import org.roastfield.lab.plan.RingWish;
 import org.roastfield.lab.plan.SearTable;
 import org.roastfield.lab.plan.SharedFire;
 import org.roastfield.lab.plan.Unmet;
-import org.roastfield.lab.plan.Words;
 
 /** A plan as JSON: datasets/schema/plan.schema.json. What never comes is null. */
 public final class PlanJson {
@@ -86,6 +85,7 @@ public final class PlanJson {
     root.set("core_after_sear", searCheck(plan.searCheck()));
     steps(root.putArray("steps"), sheet);
     lines(root.putArray("statements"), sheet.lines());
+    lines(root.putArray("assumed"), sheet.assumed());
     problems(root.putArray("not_met"), sheet);
     sheet.late().ifPresent(late -> root.set("too_late", late(late)));
     sheet.fire().ifPresent(fire -> root.set("fire", fire(fire)));
@@ -103,9 +103,7 @@ public final class PlanJson {
   private static ObjectNode service(PlanSheet sheet) {
     PlanClock clock = sheet.clock();
     ObjectNode node =
-        Json.object()
-            .put("table", clock.at(sheet.carving()).toString())
-            .put("carving", clock.zero().toString());
+        Json.object().put("table", clock.iso(sheet.carving())).put("carving", clock.iso(0));
     clock.zone().ifPresent(zone -> node.put("zone", zone.toString()));
     clock.instant(0).ifPresent(instant -> node.put("carving_utc", instant.toString()));
     return node;
@@ -122,13 +120,13 @@ public final class PlanJson {
       targets
           .addObject()
           .put("time_s", Math.rint(at))
-          .put("clock", Words.minute(sheet.clock().at(at)).toString())
+          .put("clock", sheet.clock().isoMinute(at))
           .put("target_degC", Json.celsius(pull.targets().get(k)));
     }
     node.put("drawn_on_s", pull.ahead());
     if (sheet.plan().waits()) {
       double sears = sheet.plan().timing().sears() - sheet.plan().lead();
-      node.put("waits_until", Words.minute(sheet.clock().at(sears)).toString());
+      node.put("waits_until", sheet.clock().isoMinute(sears));
     }
     ArrayNode weighed = node.putArray("weighed");
     for (Candidate one : sheet.plan().candidates()) {
@@ -153,7 +151,7 @@ public final class PlanJson {
       ObjectNode one = bands.addObject();
       if (band < check.until().size()) {
         double until = check.until().get(band) - sheet.plan().lead();
-        one.put("until", Words.minute(sheet.clock().at(until)).toString());
+        one.put("until", sheet.clock().isoMinute(until));
       }
       one.put("hotter_K", check.hotter().get(band));
     }
@@ -193,7 +191,7 @@ public final class PlanJson {
 
   private static void putClock(ObjectNode node, String key, PlanClock clock, double time) {
     if (Double.isFinite(time)) {
-      node.put(key, clock.at(time).toString());
+      node.put(key, clock.iso(time));
     } else {
       node.putNull(key);
     }
@@ -239,8 +237,8 @@ public final class PlanJson {
   private static ObjectNode late(Lateness late) {
     ObjectNode node =
         Json.object()
-            .put("asked", late.asked().toString())
-            .put("should_have_begun", late.shouldHaveBegun().toString())
+            .put("asked", late.clock().iso(late.asked()))
+            .put("should_have_begun", late.clock().isoMinute(late.shouldHaveBegun()))
             .put("later_s", Json.seconds(late.later()));
     late.chance().ifPresent(chance -> node.put("chance_all_the_same", chance));
     return node;

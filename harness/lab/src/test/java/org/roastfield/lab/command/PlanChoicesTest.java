@@ -129,6 +129,41 @@ class PlanChoicesTest extends PlanRuns {
     assertEquals(alone.get("chances"), json().get("chances"));
   }
 
+  /** Of two sears at one minute one goes first, and the other's wait is held against its slack. */
+  @Test
+  void searsAtOneTime_areOneAfterTheOther() throws IOException {
+    String other = published().replace("name: Boathouse pork loin", "name: Second loin");
+    Run run = plan(cook, "--beside", write("other.yaml", other));
+    String sears = json().at("/beside/statements/0/text").asText();
+    assertTrue(sears.contains("come to the sear at one time"), sears);
+    assertTrue(sears.contains("Boathouse pork loin first, for 3 min"), sears);
+    assertTrue(sears.contains("Second loin then waits for 3 min, within its slack of "), sears);
+    assertTrue(run.out().contains("two sears: "), run.out());
+  }
+
+  /** A cooker stands in one place: a file without a zone has that of the file beside. */
+  @Test
+  void cutsOnOneFire_haveOneZone() throws IOException {
+    String other = published().replace("name: Boathouse pork loin", "name: Second loin");
+    String plain = other.replace("  zone: Europe/Lisbon\n", "");
+    assertEquals(0, plan(cook, "--beside", write("plain.yaml", plain)).code());
+    List<String> starts =
+        Files.readString(Path.of(out, "plan.ics"))
+            .lines()
+            .filter(line -> line.startsWith("DTSTART"))
+            .toList();
+    assertTrue(starts.stream().allMatch(line -> line.endsWith("Z")), starts.toString());
+    String away = other.replace("Europe/Lisbon", "Europe/Stockholm");
+    Run run = plan(cook, "--beside", write("away.yaml", away));
+    assertEquals(2, run.code());
+    assertTrue(
+        run.err()
+            .contains(
+                "in one time zone, was Europe/Lisbon in cook.yaml, Europe/Stockholm in away.yaml:"
+                    + " say which by --zone"),
+        run.err());
+  }
+
   @Test
   void twoCutsOfOneName_areRefused() {
     Run run = plan(cook, "--beside", cook);
@@ -201,7 +236,9 @@ class PlanChoicesTest extends PlanRuns {
     assertTrue(thick < halfway, json().toString());
     assertTrue(halfway < thin.at("/final_core_degC/q50").asDouble(), json().toString());
     assertTrue(middle.get("wish_high_degC").asDouble() <= thin.get("wish_low_degC").asDouble());
-    assertTrue(run.out().contains("the display is read in the thick end"), run.out());
+    assertTrue(
+        run.out().replaceAll("\\s+", " ").contains("the display is read in the thick end"),
+        run.out());
     assertTrue(
         json()
             .get("what_if")
@@ -215,9 +252,11 @@ class PlanChoicesTest extends PlanRuns {
   void taper_liesAsItsWishesNeed() throws IOException {
     plan(write("lamb.yaml", lamb() + "\nplan: {across: 20 K}\n"));
     assertTrue(statement("how it lies").startsWith("with its thin end towards the heat"));
+    assertEquals("on the gentle heat, thin end to the heat", step("on").get("what").asText());
     String pale = lamb().replaceFirst("doneness: \\{.*", "doneness: medium-rare");
     plan(write("even.yaml", pale + "\nplan: {across: 20 K}\n"));
     assertTrue(statement("how it lies").startsWith("with its thick end towards the heat"));
+    assertEquals("on the gentle heat, thick end to the heat", step("on").get("what").asText());
   }
 
   private String statement(String subject) throws IOException {

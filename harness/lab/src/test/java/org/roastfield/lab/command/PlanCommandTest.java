@@ -88,53 +88,17 @@ class PlanCommandTest extends PlanRuns {
             .map(event -> event.getDateStart().getValue().toInstant())
             .findFirst()
             .orElseThrow();
-    LocalDateTime clock = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
+    LocalDateTime clock = clock(step("on").at("/clock/q50"));
     assertEquals(clock.atZone(java.time.ZoneId.of("Europe/Lisbon")).toInstant(), on);
-  }
-
-  /** The nearest such time to the file's service at 18:30: next morning rather than that one. */
-  @ParameterizedTest
-  @CsvSource({
-    "19:15, 2026-06-13T19:15",
-    "00:30, 2026-06-14T00:30",
-    "06:29, 2026-06-14T06:29",
-    "06:31, 2026-06-13T06:31",
-    "2026-07-01T12:00, 2026-07-01T12:00"
-  })
-  void serveAt_isNearestToWhatTheFileSays(String asked, String served) throws IOException {
-    assertEquals(0, plan(cook, "--serve-at", asked).code());
-    assertEquals(served, json().get("service").get("table").asText());
   }
 
   @Test
   void laterService_movesEverythingAlong() throws IOException {
     plan(cook);
-    LocalDateTime before = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
+    LocalDateTime before = clock(step("on").at("/clock/q50"));
     plan(cook, "--serve-at", "19:15");
-    LocalDateTime after = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
+    LocalDateTime after = clock(step("on").at("/clock/q50"));
     assertEquals(before.plusMinutes(45), after);
-  }
-
-  @Test
-  void midnight_isMarkedByTheDay() {
-    Run run = plan(cook, "--serve-at", "00:30");
-    assertTrue(run.out().contains(" on Sunday 14 June 2026"), run.out());
-    assertTrue(run.step("on the gentle heat").matches("2\\d:\\d\\d −1 d .*"), run.out());
-    assertTrue(run.step("on the table").startsWith("00:30 "), run.out());
-  }
-
-  /** On 29 March 2026 clocks in Stockholm go from 02:00 to 03:00: the same hours, another clock. */
-  @Test
-  void clocksThatGoForward_costNoHourOfCooking() throws IOException {
-    plan(cook, "--serve-at", "2026-03-28T05:00", "--zone", "Europe/Stockholm");
-    LocalDateTime plain = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
-    Run run = plan(cook, "--serve-at", "2026-03-29T05:00", "--zone", "Europe/Stockholm");
-    LocalDateTime changed = LocalDateTime.parse(step("on").get("clock").get("q50").asText());
-    assertEquals(plain.plusDays(1).minusHours(1), changed);
-    assertTrue(run.out().contains("Clocks go forward by 60 min in this plan"), run.out());
-    Run gap = plan(cook, "--serve-at", "2026-03-29T02:30", "--zone", "Europe/Stockholm");
-    assertEquals(2, gap.code());
-    assertTrue(gap.err().contains("clocks go forward over it"), gap.err());
   }
 
   @Test
@@ -146,8 +110,8 @@ class PlanCommandTest extends PlanRuns {
     assertTrue(run.step("light the fire").matches("16:1[01] .*"), run.out());
     assertTrue(run.step("now: salt all round").startsWith("16:10 "), run.out());
     JsonNode late = json().get("too_late");
-    LocalDateTime table = LocalDateTime.parse(json().get("service").get("table").asText());
-    LocalDateTime asked = LocalDateTime.parse(late.get("asked").asText());
+    LocalDateTime table = clock(json().at("/service/table"));
+    LocalDateTime asked = clock(late.get("asked"));
     assertEquals(
         late.get("later_s").asLong(), java.time.Duration.between(asked, table).toSeconds());
     assertTrue(late.get("chance_all_the_same").asDouble() < 0.5, late.toString());
@@ -166,14 +130,13 @@ class PlanCommandTest extends PlanRuns {
   @Test
   void aLittleLate_keepsItsService() throws IOException {
     plan(cook);
-    LocalDateTime lit = LocalDateTime.parse(step("light").at("/clock/q50").asText());
+    LocalDateTime lit = clock(step("light").at("/clock/q50"));
     String table = json().get("service").get("table").asText();
     LocalDateTime now = lit.plusMinutes(4).withSecond(0).withNano(0);
     plan(cook, "--now", now.toLocalTime().toString());
     assertFalse(json().has("too_late"), json().toString());
     assertEquals(table, json().get("service").get("table").asText());
-    assertFalse(
-        LocalDateTime.parse(step("light").at("/clock/q50").asText()).isBefore(now.minusMinutes(1)));
+    assertFalse(clock(step("light").at("/clock/q50")).isBefore(now.minusMinutes(1)));
   }
 
   /** A minimum above the wish is met by a hotter reading, not by waiting for hours. */
@@ -214,7 +177,7 @@ class PlanCommandTest extends PlanRuns {
         plan(cook)
             .out()
             .replace("\n  ", " ")
-            .matches("(?s).*Not knowing it (hardly )?widens the pull \\(10 to 90 %\\).*"));
+            .contains("Not knowing it widens 10 to 90 % of the pull "));
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -87,9 +88,24 @@ abstract class PlanRuns {
     throw new AssertionError("no step " + id);
   }
 
+  /** A clock time, without the offset that it has where a zone is known. */
+  static LocalDateTime clock(JsonNode text) {
+    return LocalDateTime.parse(text.asText().replaceFirst("(Z|[+-]\\d\\d:\\d\\d)$", ""));
+  }
+
   List<?> complaints() throws IOException {
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
         .getSchema(new ObjectMapper().readTree(SCHEMA.toFile()))
         .validate(json());
+  }
+
+  /** What is told of something that is assumed. */
+  String assumed(String subject) throws IOException {
+    for (JsonNode one : json().get("assumed")) {
+      if (one.get("subject").asText().equals(subject)) {
+        return one.get("text").asText();
+      }
+    }
+    throw new AssertionError(json().get("assumed").toString());
   }
 }

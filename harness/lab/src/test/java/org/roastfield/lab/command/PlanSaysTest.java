@@ -1,0 +1,74 @@
+package org.roastfield.lab.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the plan command tells beside its times. */
+class PlanSaysTest extends PlanRuns {
+
+  /**
+   * What the file does not say is told, on the screen as far as it holds, in the files all of it.
+   */
+  @Test
+  void whatIsAssumed_isTold() throws IOException {
+    Run run = plan(cook);
+    String screen = run.out().replaceAll("\\s+", " ");
+    assertTrue(screen.contains("assumed: carving 10 min, rest 15 min, on time in 90 %"), screen);
+    String page = Files.readString(Path.of(out, "plan.html"));
+    List<String> subjects = json().get("assumed").findValuesAsText("subject");
+    for (String subject : subjects) {
+      assertTrue(page.contains(subject.replace("'", "&#39;")) || page.contains(subject), subject);
+    }
+    assertTrue(
+        subjects.containsAll(
+            List.of(
+                "carving 10 min",
+                "rest 15 min",
+                "on time in 90 %",
+                "lit 45 min ahead",
+                "out of the fridge 30 min",
+                "patted dry 10 min",
+                "sear's heat 15 min",
+                "5 % trim")),
+        subjects.toString());
+    String said =
+        published()
+            .replace(
+                "  people: 10",
+                "  carving: 12 min\n  rest-at-least: 20 min\n  fire-ready: 50 min\n  people: 10");
+    plan(write("said.yaml", said));
+    for (String subject : json().get("assumed").findValuesAsText("subject")) {
+      assertFalse(subject.matches("(carving|rest|lit) .*"), subject);
+    }
+  }
+
+  /** Somebody has to get the metal hot before the cut comes to it. */
+  @Test
+  void searOverMetal_hasItsHeatReady() throws IOException {
+    Run run = plan(cook);
+    double ready = step("sear-heat").at("/time_s/q50").asDouble();
+    assertEquals(step("sear").at("/time_s/q10").asDouble() - 900, ready, 1e-6);
+    assertFalse(run.step("get the sear's heat ready").isBlank());
+  }
+
+  /** Wished with more chance than times allow, everything would have to come earlier. */
+  @Test
+  void slackBelowZero_isExplained() throws IOException {
+    String sure =
+        published()
+            .replace("  latest: 2026-06-13T18:45\n", "")
+            .replace("  rest-at-most: 90 min", "  rest-at-most: 16 min\n  on-time: 99 %");
+    Run run = plan(write("sure.yaml", sure));
+    assertTrue(step("light").get("slack_s").asDouble() < -30, json().get("steps").toString());
+    assertTrue(run.out().contains("A slack below 0 means: "), run.out());
+    assertTrue(Files.readString(Path.of(out, "plan.html")).contains("A slack below 0 means: "));
+    assertFalse(plan(cook).out().contains("A slack below 0"));
+  }
+}
