@@ -143,11 +143,7 @@ public final class ChamberEstimate {
 
   /** What the trace says, without what was believed before. */
   public LogSite site() {
-    return LogSite.between(
-        Matrices.vector(prior.mean()),
-        Matrices.matrix(prior.covariance()),
-        Matrices.vector(mode),
-        Matrices.matrix(covariance));
+    return LogSite.between(prior, asPrior());
   }
 
   /** How far the trace and the prior stand apart. */

@@ -57,6 +57,21 @@ public final class LogSite {
   }
 
   /**
+   * The factor from one belief to another about the same coordinates, such as from what was
+   * believed of a cooker before its logs to what a profile says of it after them.
+   *
+   * @throws IllegalArgumentException if the sizes differ
+   */
+  public static LogSite between(Prior before, Prior after) {
+    Check.inRange("size of after", after.size(), before.size(), before.size());
+    return between(
+        Matrices.vector(before.mean()),
+        Matrices.matrix(before.covariance()),
+        Matrices.vector(after.mean()),
+        Matrices.matrix(after.covariance()));
+  }
+
+  /**
    * The factor from one normal distribution to another. A direction in which the second is no
    * narrower than the first has taught nothing: it stays out, mean and all.
    */

@@ -131,6 +131,24 @@ class CookerPopulationTest {
     assertIs(joint(cooks), profile.cooker(List.of(LogSite.of(third, SHARED))));
   }
 
+  /** What a profile says over what was believed before its logs is what they say together. */
+  @Test
+  void profileOverItsPrior_isTheSiteOfItsLogs() {
+    Prior profile = ASSUMED.cooker(List.of(site(1, 2), site(2, -1)));
+    LogSite together = LogSite.between(COOKERS, profile);
+    CookerPopulation others =
+        CookerPopulation.assumed(
+            Prior.of(OWNED, new double[] {0.1, 2}, new double[][] {{0.04, 0}, {0, 9}}), COOKS);
+    CookerPopulation settled =
+        CookerPopulation.assumed(others.newCooker(), new double[COOKERS.size()][COOKERS.size()]);
+    Prior expected = others.cooker(List.of(site(1, 2), site(2, -1)));
+    Prior found = settled.cooker(List.of(together));
+    assertArrayEquals(expected.mean(), found.mean(), 1e-9);
+    assertEquals(expected.covariance(0, 1), found.covariance(0, 1), 1e-9);
+    Prior one = Prior.of(ParameterSet.of(FIRST));
+    assertThrows(IllegalArgumentException.class, () -> LogSite.between(COOKERS, one));
+  }
+
   @Test
   void logThatSaysNothing_leavesThePopulation() {
     RealVector middle = Matrices.vector(new double[] {0.2, -3});

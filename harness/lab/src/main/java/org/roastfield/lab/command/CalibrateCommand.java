@@ -88,6 +88,8 @@ final class CalibrateCommand implements Callable<Integer> {
       description = "What is known of the cooker from other logs.")
   private Optional<Path> before = Optional.empty();
 
+  @Mixin private AmongOption among = new AmongOption();
+
   @Option(
       names = "--free",
       paramLabel = "NAME",
@@ -166,9 +168,16 @@ final class CalibrateCommand implements Callable<Integer> {
       inputs.add(PackageInput.read(folder));
     }
     PackageInput.refuseTwice(known, inputs);
+    AmongOption.Read others = among.read(inputs.stream().map(PackageInput::hash).toList());
     List<Finding> said = new ArrayList<>(unnamed(inputs));
     Findings.older(known).ifPresent(said::add);
-    Optional<Calibrated> calibrated = calibrated(search(known, interruption), id, inputs, said);
+    CookerSearch search = search(known, interruption);
+    if (among.isAsked()) {
+      search = search.among(others.cookers());
+      said.add(
+          Findings.among(others.used().stream().map(CookerProfile::id).toList(), others.leftOut()));
+    }
+    Optional<Calibrated> calibrated = calibrated(search, id, inputs, said);
     if (calibrated.isEmpty()) {
       PrintWriter err = spec.commandLine().getErr();
       err.println(
@@ -177,7 +186,7 @@ final class CalibrateCommand implements Callable<Integer> {
       err.flush();
       return 1;
     }
-    finish(calibrated.get(), inputs);
+    finish(calibrated.get(), inputs, others.entries());
     return 0;
   }
 
@@ -320,8 +329,10 @@ final class CalibrateCommand implements Callable<Integer> {
         .orElse(used());
   }
 
-  private void finish(Calibrated calibrated, List<PackageInput> inputs) throws IOException {
-    List<RunManifest.InputFile> entries = new ArrayList<>();
+  private void finish(
+      Calibrated calibrated, List<PackageInput> inputs, List<RunManifest.InputFile> others)
+      throws IOException {
+    List<RunManifest.InputFile> entries = new ArrayList<>(others);
     inputs.forEach(input -> entries.addAll(input.entries()));
     if (before.isPresent()) {
       entries.add(

@@ -35,6 +35,7 @@ public final class CookerSearch {
   private static final double LEANING = 0.5;
 
   private final Optional<CookerProfile> before;
+  private final OtherCookers others;
   private final Predicate<Parameter> free;
   private final Simulator simulator;
   private final Consumer<Progress> progress;
@@ -57,11 +58,38 @@ public final class CookerSearch {
       Simulator simulator,
       Consumer<Progress> progress,
       Runnable check) {
+    this(before, OtherCookers.NONE, free, simulator, progress, check);
+  }
+
+  private CookerSearch(
+      Optional<CookerProfile> before,
+      OtherCookers others,
+      Predicate<Parameter> free,
+      Simulator simulator,
+      Consumer<Progress> progress,
+      Runnable check) {
     this.before = before;
+    this.others = others;
     this.free = free;
     this.simulator = simulator;
     this.progress = progress;
     this.check = check;
+  }
+
+  /**
+   * The same for a cooker that is believed to be like others before its first log.
+   *
+   * @throws IllegalArgumentException if something is known of it from older logs: what was believed
+   *     before those cannot be changed any more
+   */
+  public CookerSearch among(OtherCookers cookers) {
+    if (before.isPresent()) {
+      throw new IllegalArgumentException(
+          "a cooker must be without a profile to be learned among others, had "
+              + before.get().id()
+              + ": calibrate all of its logs together");
+    }
+    return new CookerSearch(before, cookers, free, simulator, progress, check);
   }
 
   /**
@@ -118,7 +146,7 @@ public final class CookerSearch {
   public Found find(List<LoggedCase> cases, int starts, boolean sample, long seed) {
     CookerLogs logs =
         CookerLogs.of(
-                cases,
+                cases.stream().map(others::in).toList(),
                 free,
                 before
                     .map(profile -> CookerNumbers.ofCores(profile.parameters()))
@@ -210,13 +238,13 @@ public final class CookerSearch {
       original = original.with(original(parameter));
     }
     if (knowsHabit(found.logs().cases())) {
-      for (Parameter parameter : FireParameters.ofHabit().list()) {
-        original = original.with(parameter);
+      for (Parameter parameter : habit().list()) {
+        original = original.with(original(parameter));
       }
     }
     List<CookerProfile.Log> logs = new ArrayList<>();
     before.ifPresent(old -> logs.addAll(old.logs()));
-    boolean madeUp = before.map(CookerProfile::madeUp).orElse(false);
+    boolean madeUp = before.map(CookerProfile::madeUp).orElse(others.madeUp());
     for (int c = 0; c < found.logs().cases().size(); c++) {
       LoggedCase one = found.logs().cases().get(c);
       madeUp |= one.cook().file().madeUp();
@@ -287,10 +315,17 @@ public final class CookerSearch {
         ? belief
         : belief.with(
             ChamberEstimate.cooker(
-                before
-                    .flatMap(CookerProfile::habit)
-                    .orElseGet(() -> Prior.of(FireParameters.ofHabit())),
+                before.flatMap(CookerProfile::habit).orElseGet(() -> Prior.of(habit())),
                 chambers(cases)));
+  }
+
+  /** Numbers of the air with what is believed of them before the first log. */
+  private ParameterSet habit() {
+    ParameterSet habit = ParameterSet.empty();
+    for (Parameter parameter : FireParameters.ofHabit().list()) {
+      habit = habit.with(others.prior(parameter));
+    }
+    return habit;
   }
 
   private Parameter original(Parameter parameter) {

@@ -46,6 +46,11 @@ public record LoggedCase(
     }
   }
 
+  /** The same with other priors of the same parameters. */
+  LoggedCase with(ParameterSet priors) {
+    return new LoggedCase(name, cook, priors, traces, numbers, isWeighed, chamber, assumptions);
+  }
+
   /** Name of the weight before among the numbers. */
   public String weightName() {
     return weightName(name);

@@ -29,6 +29,8 @@ public final class Findings {
   /** Correlation from which two numbers are said to go together: half of a variance is shared. */
   private static final double TOGETHER = 0.7;
 
+  private static final String OTHER_COOKER = ": this is another cooker, or it has changed";
+
   private final Verdict verdict;
   private final Prior belief;
   private final List<Source> sources;
@@ -68,6 +70,21 @@ public final class Findings {
                 "no cooker is named by "
                     + ParameterWords.list(logs)
                     + ": they count as of this one, which nothing checks"));
+  }
+
+  /**
+   * From what other cookers the belief before the logs is.
+   *
+   * @param used their profiles
+   * @param leftOut profiles that tell nothing here, each with why
+   */
+  public static Finding among(List<String> used, List<String> leftOut) {
+    return Finding.of(
+        Finding.Kind.LEARNED,
+        Finding.Weight.NOTE,
+        "what was believed of this cooker before its logs is learned from "
+            + ParameterWords.list(used)
+            + (leftOut.isEmpty() ? "" : "; left out: " + ParameterWords.list(leftOut)));
   }
 
   /** How later readings lie in what was foretold of them, one sentence a trace. */
@@ -129,49 +146,49 @@ public final class Findings {
   }
 
   private void conflict() {
-    double chance = diagnosis().conflict().chance();
-    if (chance < Diagnosis.LEAST_CHANCE) {
-      findings.add(
-          Finding.of(
-              Finding.Kind.CONFLICT,
-              Finding.Weight.DOUBT,
-              String.format(
-                  Locale.ROOT,
-                  "the logs want numbers that were hardly to be expected (chance %.4f, along %d"
-                      + " combinations): something stated is wrong, or this is another cooker",
-                  chance,
-                  diagnosis().conflict().directions())));
+    Conflict ofAll = diagnosis().conflict();
+    if (ofAll.chance() < Diagnosis.LEAST_CHANCE) {
+      doubt(
+          "the logs want numbers that were hardly to be expected "
+              + chance(ofAll)
+              + ": something stated is wrong, or this is another cooker");
     }
   }
 
   private void otherCooker(ProfileRatio ratio) {
     if (ratio.isAnother()) {
-      findings.add(
-          Finding.of(
-              Finding.Kind.CONFLICT,
-              Finding.Weight.DOUBT,
-              String.format(
+      double times = StrictMath.exp(-ratio.all());
+      doubt(
+          String.format(
                   Locale.ROOT,
-                  "the logs are %.0f times as probable on a cooker of which nothing is known as on"
-                      + " the profile's: this is another cooker, or it has changed",
-                  StrictMath.exp(-ratio.all()))));
+                  "the logs are %.0f times as probable on a cooker of which"
+                      + " nothing is known as on the profile's",
+                  times)
+              + OTHER_COOKER);
     }
   }
 
   private void apart(Conflict fromProfile) {
     if (fromProfile.chance() < Diagnosis.LEAST_CHANCE) {
-      findings.add(
-          Finding.of(
-              Finding.Kind.CONFLICT,
-              Finding.Weight.DOUBT,
-              String.format(
-                  Locale.ROOT,
-                  "what the logs say of the cooker stands farther from the profile than that of its"
-                      + " own logs would (chance %.4f, along %d combinations): this is another"
-                      + " cooker, or it has changed",
-                  fromProfile.chance(),
-                  fromProfile.directions())));
+      doubt(
+          "what the logs say of the cooker stands farther from the profile than that of its own"
+              + " logs would "
+              + chance(fromProfile)
+              + OTHER_COOKER);
     }
+  }
+
+  private static String chance(Conflict conflict) {
+    return String.format(
+        Locale.ROOT,
+        "(chance %.4f, along %d combinations)",
+        conflict.chance(),
+        conflict.directions());
+  }
+
+  /** That logs and what was believed before do not go together. */
+  private void doubt(String words) {
+    findings.add(Finding.of(Finding.Kind.CONFLICT, Finding.Weight.DOUBT, words));
   }
 
   private void residuals() {

@@ -18,6 +18,7 @@ import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.inference.ProfileRatio;
 import org.roastfield.core.parameter.ParameterSet;
+import org.roastfield.lab.cooker.OtherCookers;
 import org.roastfield.lab.score.ForecastCase;
 import org.roastfield.lab.score.PairedScores;
 import org.roastfield.lab.score.Predictive;
@@ -33,9 +34,6 @@ final class CookerStudy implements Study {
 
   /** Generators of what cookers' air does by itself begin here. */
   private static final int AIRS = 30_000;
-
-  /** Cookers and cooks that the population's priors count as. */
-  private static final double WEIGHT = 4;
 
   @Override
   public String name() {
@@ -266,7 +264,7 @@ final class CookerStudy implements Study {
 
   private static String learned(CookerPopulation population, List<Made> cookers) {
     CookerPopulation learned =
-        population.learned(cookers.stream().map(Made::logs).toList(), WEIGHT);
+        population.learned(cookers.stream().map(Made::logs).toList(), OtherCookers.WEIGHT);
     StringBuilder text = new StringBuilder("spread over cookers learned (assumed):");
     for (int p = 0; p < StudyCook.OF_COOKER; p++) {
       text.append(

@@ -9,12 +9,15 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.cooker.CookerProfileJson;
+import org.roastfield.lab.cooker.SampleProfiles;
 import org.roastfield.lab.files.CookerProfileFile;
 import org.roastfield.lab.report.PageChecks;
 
@@ -105,6 +108,54 @@ class CalibrateCommandTest {
     Run both = run("calibrate", package1, package1, "--out", again.toString());
     assertEquals(2, both.code());
     assertTrue(both.err().contains("would count twice"), both.err());
+  }
+
+  /** What is believed before the logs is what eight other cookers were found to be like. */
+  @Test
+  void otherCookers_sayWhatIsBelievedBeforeTheLogs() throws IOException {
+    Path made = made("syn-slipway-bison-strip-1");
+    Path pits = Files.createDirectory(folder.resolve("pits"));
+    Path out = folder.resolve("pit.json");
+    String[] arguments = {
+      "calibrate",
+      made.toString(),
+      "--free",
+      "convection",
+      "--among",
+      pits.toString(),
+      "--out",
+      out.toString()
+    };
+    for (int i = 0; i < 8; i++) {
+      Run few = run(arguments);
+      assertEquals(2, few.code());
+      assertTrue(few.err().contains("at least 8 that can be relied on, were " + i), few.err());
+      CookerProfile other = SampleProfiles.sure("pit-" + i, 1.2);
+      Files.writeString(pits.resolve(other.id() + ".json"), CookerProfileJson.text(other, "0"));
+    }
+    Run run = run(arguments);
+    assertEquals(0, run.code(), run.err());
+    String words = run.out().replaceAll("\\s+", " ");
+    assertTrue(words.contains("is learned from pit-0, pit-1,"), words);
+    CookerProfile profile = CookerProfileJson.read(CookerProfileFile.read(out));
+    assertEquals(Math.pow(1.2, 8.0 / 12), profile.parameters().get(0).median(), 0.01);
+    assertEquals("learned from 8 other cookers", profile.parameters().get(0).source());
+    assertTrue(Files.readString(folder.resolve("pit.manifest.json")).contains("pit-7.json"));
+    Files.copy(out, pits.resolve("pit.json"));
+    Run again = run(arguments);
+    assertEquals(
+        run.out().replaceAll("\\s+", " "),
+        again
+            .out()
+            .replaceAll("\\s+", " ")
+            .replace("; left out: pit (of logs that are given here)", ""));
+    Path second = made("syn-slipway-pork-loin-1").resolve("syn-slipway-pork-loin-1");
+    arguments[1] = second.toString();
+    List<String> more = new ArrayList<>(List.of(arguments));
+    more.addAll(List.of("--cooker", out.toString()));
+    Run both = run(more.toArray(new String[0]));
+    assertTrue(both.err().contains("calibrate all of its logs together"), both.err());
+    assertEquals(2, both.code());
   }
 
   @Test

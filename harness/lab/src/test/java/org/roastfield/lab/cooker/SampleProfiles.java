@@ -87,7 +87,7 @@ public final class SampleProfiles {
   }
 
   /**
-   * A sure profile that holds for every cook.
+   * A sure profile that holds for every cook, of a log that no other id has.
    *
    * @param convection over the stated one
    */
@@ -107,7 +107,7 @@ public final class SampleProfiles {
         new CookerProfile.Validity(280, 900, 0.001, 1),
         ErrorModel.CORE,
         new CookerProfile.Diagnosis("as-stated", 1, 1, 0, 1, Double.NaN),
-        List.of(new CookerProfile.Log("made-up", "0".repeat(64), 1, 0)));
+        List.of(new CookerProfile.Log("made-up", String.format("%064x", id.hashCode()), 1, 0)));
   }
 
   /** A profile as its file says it. */
