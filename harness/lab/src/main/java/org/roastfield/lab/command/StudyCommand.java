@@ -24,8 +24,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Puts calibration to the test on made-up cooks whose truth is known.",
-      "recovery: are numbers found as closely as it says? ranks: are truths anywhere among posterior"
-          + " draws, equally often? other-truth: the same where another model made the logs."
+      "recovery: are numbers found as closely as it says? rounded: and from whole degrees? ranks: are"
+          + " truths anywhere among posterior draws, equally often? other-truth: the same where"
+          + " another model made the logs."
           + " cookers: do profiles hold, help the next cook, and stand out if wrong?",
       "Exit code 1 if a bar is missed."
     })
@@ -33,7 +34,9 @@ final class StudyCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "NAME", description = "recovery, ranks, other-truth or cookers.")
+  @Parameters(
+      paramLabel = "NAME",
+      description = "recovery, rounded, ranks, other-truth or cookers.")
   private String name = "";
 
   @Option(

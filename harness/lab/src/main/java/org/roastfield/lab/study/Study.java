@@ -22,7 +22,12 @@ public interface Study {
 
   /** All of them. */
   static List<Study> all() {
-    return List.of(new RecoveryStudy(), new RankStudy(), new OtherTruthStudy(), new CookerStudy());
+    return List.of(
+        RecoveryStudy.exact(),
+        RecoveryStudy.rounded(),
+        new RankStudy(),
+        new OtherTruthStudy(),
+        new CookerStudy());
   }
 
   /** Its name. */

@@ -68,8 +68,11 @@ final class StudyCook {
 
   private static final String NAME = "loin";
 
-  /** Digits with which readings are written: so many that no step of a display is left. */
-  private static final int DECIMALS = 9;
+  /** Readings with so many digits that no step of a display is left. */
+  static final ChannelFormat EXACT = new ChannelFormat(CookLog.CORE, LogUnit.CELSIUS, 9);
+
+  /** Readings of a display that shows whole degrees. */
+  static final ChannelFormat WHOLE_DEGREES = new ChannelFormat(CookLog.CORE, LogUnit.CELSIUS, 0);
 
   private static final Set<String> FREE =
       Set.of(
@@ -85,7 +88,7 @@ final class StudyCook {
 
   /** What is free in a study: of the cooker the first three. */
   static final ParameterSet PARAMETERS =
-      logs(new double[] {SETTING, SETTING}, new double[] {SETTING, SETTING}, List.of())
+      logs(new double[] {SETTING, SETTING}, new double[] {SETTING, SETTING}, EXACT, List.of())
           .parameters();
 
   /** How many of them, from the first on, are the cooker's. */
@@ -107,9 +110,11 @@ final class StudyCook {
    *
    * @param chamber as its probe showed it [K]
    * @param core as its probe showed it [K], as many
+   * @param display how that was written down
    * @param events what the cook wrote down
    */
-  static CookerLogs logs(double[] chamber, double[] core, List<LogEvent> events) {
+  static CookerLogs logs(
+      double[] chamber, double[] core, ChannelFormat display, List<LogEvent> events) {
     double[] times = new double[core.length];
     for (int k = 0; k < times.length; k++) {
       times[k] = k * INTERVAL;
@@ -124,7 +129,8 @@ final class StudyCook {
             List.of(
                 LogChannel.of(CookLog.CORE, times, core),
                 LogChannel.of(CookLog.CHAMBER, times, chamber)));
-    LoggedCase one = LoggedCase.of(FILE, written(readings, events), LogSpan.ALL, Optional.empty());
+    LoggedCase one =
+        LoggedCase.of(FILE, written(readings, display, events), LogSpan.ALL, Optional.empty());
     return CookerLogs.of(List.of(one), parameter -> isFree(parameter));
   }
 
@@ -132,13 +138,12 @@ final class StudyCook {
     return FREE.contains(parameter.id());
   }
 
-  private static LogPackage written(CookLog readings, List<LogEvent> events) {
+  private static LogPackage written(
+      CookLog readings, ChannelFormat display, List<LogEvent> events) {
     LogFacts.Source source = new LogFacts.Source("drawn by a study", Optional.empty());
     return new LogPackage(
         new LogFacts(NAME, "", true, Optional.empty(), Optional.empty(), List.of(source)),
-        List.of(
-            new ChannelFormat(CookLog.CORE, LogUnit.CELSIUS, DECIMALS),
-            new ChannelFormat(CookLog.CHAMBER, LogUnit.CELSIUS, DECIMALS)),
+        List.of(display, new ChannelFormat(CookLog.CHAMBER, LogUnit.CELSIUS, EXACT.decimals())),
         readings,
         Optional.empty(),
         events,

@@ -16,6 +16,7 @@ import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.simulation.Trace;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.lab.cooker.CookerLogs;
+import org.roastfield.lab.files.ChannelFormat;
 import org.roastfield.lab.synthetic.Noise;
 
 /** A made-up log of a {@link StudyCook}, with its truth. Immutable. */
@@ -26,14 +27,21 @@ final class StudyLog {
   private final CookModel ahead;
   private final SimulationResult result;
   private final double[] readings;
+  private final ChannelFormat display;
 
   private StudyLog(
-      double[] truth, StudyAir air, CookModel ahead, SimulationResult result, double[] readings) {
+      double[] truth,
+      StudyAir air,
+      CookModel ahead,
+      SimulationResult result,
+      double[] readings,
+      ChannelFormat display) {
     this.truth = truth.clone();
     this.air = air;
     this.ahead = ahead;
     this.result = result;
     this.readings = readings;
+    this.display = display;
   }
 
   /** A fitted log. */
@@ -52,7 +60,22 @@ final class StudyLog {
   static StudyLog of(double[] truth, StudyAir air, Noise noise) {
     CookModel ahead = ahead(air);
     SimulationResult result = ahead.run(0, truth).orElseThrow();
-    return new StudyLog(truth, air, ahead, result, readings(result, drawnErrors(noise), noise));
+    double[] readings = readings(result, drawnErrors(noise), noise);
+    return new StudyLog(truth, air, ahead, result, readings, StudyCook.EXACT);
+  }
+
+  /** The same log as another display shows it. */
+  StudyLog shownBy(ChannelFormat coarser) {
+    if (coarser.equals(display)) {
+      return this;
+    }
+    double digits = Math.pow(10, coarser.decimals());
+    double[] shown = readings.clone();
+    for (int k = 0; k < shown.length; k++) {
+      double value = coarser.unit().fromSi(shown[k]);
+      shown[k] = coarser.unit().si(Math.rint(value * digits) / digits);
+    }
+    return new StudyLog(truth, air, ahead, result, shown, coarser);
   }
 
   /** Log of another truth, with errors of the instrument alone: 0.3 K over 5-10 min, 0.1 K. */
@@ -68,14 +91,16 @@ final class StudyLog {
             noise.uniform(300, 600),
             noise.logNormal(0.1, 0.3, 0.03, 0.3),
             0);
-    return new StudyLog(truth, air, ahead, result, readings(result, errors, noise));
+    double[] readings = readings(result, errors, noise);
+    return new StudyLog(truth, air, ahead, result, readings, StudyCook.EXACT);
   }
 
   /** The cook to the horizon, in a chamber that is known to it. */
   private static CookModel ahead(StudyAir air) {
     double[] raw = new double[air.shown().size()];
     Arrays.fill(raw, StudyCook.FILE.cook().cut().startTemperature());
-    return StudyCook.logs(air.shown(raw.length), raw, List.of()).model(Simulator.withDefaults());
+    return StudyCook.logs(air.shown(raw.length), raw, StudyCook.EXACT, List.of())
+        .model(Simulator.withDefaults());
   }
 
   private static Signal shown(CookModel ahead) {
@@ -173,7 +198,8 @@ final class StudyLog {
 
   private CookerLogs logs(double until) {
     int count = (int) (until / StudyCook.INTERVAL) + 1;
-    return StudyCook.logs(air.shown(count), Arrays.copyOf(readings, count), air.events(until));
+    return StudyCook.logs(
+        air.shown(count), Arrays.copyOf(readings, count), display, air.events(until));
   }
 
   /** Fits the log up to a time. */

@@ -36,14 +36,14 @@ class StudyAndScoreCommandTest {
     Run run = run("study", "everything");
     assertEquals(2, run.code());
     assertEquals(
-        "roastfield: NAME must be one of [recovery, ranks, other-truth, cookers], was"
+        "roastfield: NAME must be one of [recovery, rounded, ranks, other-truth, cookers], was"
             + " \"everything\"\n",
         run.err());
   }
 
   @Test
   void storedStudies_areOfTheFullSize_withTheirCommand() throws IOException {
-    for (String name : new String[] {"recovery", "ranks", "other-truth", "cookers"}) {
+    for (String name : new String[] {"recovery", "rounded", "ranks", "other-truth", "cookers"}) {
       String json = Files.readString(Path.of("../../datasets/baselines/studies/" + name + ".json"));
       assertTrue(
           json.contains("\"command\" : \"roastfield study " + name + " --size full --seed 1\""),

@@ -11,11 +11,13 @@ import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.inference.CookModel;
+import org.roastfield.core.inference.MapEstimate;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.surface.SurfaceFlux;
 import org.roastfield.core.surface.SurfaceLaw;
+import org.roastfield.core.units.Temperatures;
 
 /**
  * Small studies. Bars are those of the full size, widened by four standard errors of so few cases
@@ -54,7 +56,7 @@ class StudyTest {
 
   @Test
   void recovery_holdsTheTruth() {
-    Study study = new RecoveryStudy();
+    Study study = RecoveryStudy.exact();
     int cases = study.cases(Study.Size.CI);
     Study.Findings findings = study.run(cases, 1, done -> {});
     double errors = 4 / Math.sqrt(cases);
@@ -69,6 +71,32 @@ class StudyTest {
           bar::toString);
     }
     assertTrue(findings.remarks().contains("estimates not found: 0"), findings.remarks()::toString);
+  }
+
+  /**
+   * Steps of whole degrees are five times the white noise, and count as white noise themselves: the
+   * same logs with and without them. Were each step news, spreads would be narrower or estimates
+   * elsewhere.
+   */
+  @Test
+  void wholeDegrees_moveEstimatesLittle_andSpreadsLess() {
+    List<double[]> truths = Truths.inPairs(1, 12);
+    Tally moved = new Tally();
+    Tally wider = new Tally();
+    for (int i = 0; i < truths.size(); i++) {
+      StudyLog exact = StudyLog.of(truths.get(i), Truths.noise(1, i));
+      StudyLog rounded = exact.shownBy(StudyCook.WHOLE_DEGREES);
+      assertEquals(0, (rounded.readings()[60] - Temperatures.celsius(0)) % 1, 1e-9);
+      MapEstimate fine = exact.fitted(Truths.PRIOR, exact.end()).estimate();
+      MapEstimate coarse = rounded.fitted(Truths.PRIOR, exact.end()).estimate();
+      for (int p = 0; p < Truths.PRIOR.size(); p++) {
+        moved.add((coarse.mean()[p] - fine.mean()[p]) / fine.spread(p));
+        wider.add(Math.log(coarse.spread(p) / fine.spread(p)));
+      }
+    }
+    assertTrue(moved.spread() < 0.25, () -> "moved by " + moved.spread() + " spreads");
+    assertEquals(0, wider.mean(), 0.02, "logarithm of spreads");
+    assertTrue(wider.spread() < 0.05, () -> "spreads scatter by " + wider.spread());
   }
 
   /** So few tell gross errors alone: a spread off by a half, a mean by a spread. */
