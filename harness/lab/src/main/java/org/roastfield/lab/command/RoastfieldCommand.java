@@ -21,6 +21,7 @@ import picocli.CommandLine.IVersionProvider;
       TakeInCommand.class,
       CalibrateCommand.class,
       StudyCommand.class,
+      MakePosteriorsCommand.class,
       ScoreCommand.class,
       TryPlanCommand.class,
       PitCommand.class
