@@ -135,7 +135,7 @@ class DatasetsTest {
         walk(file.getFileName() + "", MAPPER.readTree(file.toFile()));
       }
     }
-    assertEquals(10, tables);
+    assertEquals(11, tables);
   }
 
   private static void table(Path file) throws IOException {
