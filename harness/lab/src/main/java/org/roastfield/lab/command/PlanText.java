@@ -2,6 +2,8 @@ package org.roastfield.lab.command;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -159,24 +161,43 @@ final class PlanText {
   }
 
   /**
-   * What is assumed and cautions in any case; before them as many statements as the screen holds.
+   * Cautions, and what to expect and to go by, in any case; then as many other statements as the
+   * screen holds, the cost of no profile and what is assumed before the rest.
    */
   private void cautions() {
-    int place = lines.size();
-    statement("", "  ", PlanSentences.assumed(sheet, ASSUMED));
-    lines.add("");
-    PlanSentences.pressing(sheet).forEach(sentence -> wrap("! ", "  ", sentence));
-    wrap("! ", "  ", PlanSentences.ALWAYS);
-    List<String> end = List.copyOf(lines.subList(place, lines.size()));
-    lines.subList(place, lines.size()).clear();
-    for (PlanLine line : sheet.lines()) {
-      int before = lines.size();
-      statement("", "  ", line);
-      if (lines.size() + end.size() > MOST) {
-        lines.subList(before, lines.size()).clear();
+    PlanLine assumed = PlanSentences.assumed(sheet, ASSUMED);
+    List<PlanLine> statements = new ArrayList<>(sheet.lines());
+    statements.add(assumed);
+    PlanText end = new PlanText(sheet);
+    end.lines.add("");
+    PlanSentences.pressing(sheet).forEach(sentence -> end.wrap("! ", "  ", sentence));
+    end.wrap("! ", "  ", PlanSentences.ALWAYS);
+    int room = MOST - lines.size() - end.lines.size();
+    List<PlanLine> inOrder = new ArrayList<>(statements);
+    inOrder.sort(Comparator.comparingInt(line -> rank(line, assumed)));
+    Set<PlanLine> shown = new HashSet<>();
+    for (PlanLine line : inOrder) {
+      int height = height(line);
+      if (height <= room || FOR_EACH.contains(line.subject())) {
+        shown.add(line);
+        room -= height;
       }
     }
-    lines.addAll(end);
+    statements.stream().filter(shown::contains).forEach(line -> statement("", "  ", line));
+    lines.addAll(end.lines);
+  }
+
+  private static int rank(PlanLine line, PlanLine assumed) {
+    if (FOR_EACH.contains(line.subject())) {
+      return 0;
+    }
+    return line.subject().equals("cooker") ? 1 : line.equals(assumed) ? 2 : 3;
+  }
+
+  private int height(PlanLine line) {
+    PlanText alone = new PlanText(sheet);
+    alone.statement("", "  ", line);
+    return alone.lines.size();
   }
 
   /** A sentence over as many lines as it takes, broken at spaces. */

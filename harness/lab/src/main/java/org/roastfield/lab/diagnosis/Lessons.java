@@ -80,7 +80,7 @@ final class Lessons {
               Finding.Weight.NOTE,
               "nothing is claimed for "
                   + ParameterWords.list(silent)
-                  + ": what is given for them is what was believed before"));
+                  + ": what is given for them leans on what was believed before"));
     }
     combinations(findings);
     return findings;

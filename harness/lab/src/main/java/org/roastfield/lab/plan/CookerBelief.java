@@ -60,7 +60,7 @@ public record CookerBelief(Prior prior, String words, boolean fromLogs) {
             + profile.id()
             + " "
             + ProfileWords.source(profile)
-            + (status.equals("as-stated") ? "" : ", " + status)
+            + (status.equals("as-stated") ? "" : ", " + status.replace('-', ' '))
             + (inside ? "" : ", whose cooks were unlike this one: its spreads count double"),
         true);
   }

@@ -32,7 +32,7 @@ public record FireForecast(
     PitKind kind, int pits, int warm, Spread beforeOn, Optional<Spread> ramp, Spread fuel) {
 
   private static final int PITS = 200;
-  private static final double OUTSIDE = Temperatures.celsius(15);
+  static final double OUTSIDE = Temperatures.celsius(15);
   private static final double OUTSIDE_HUMIDITY = 0.007;
 
   /**

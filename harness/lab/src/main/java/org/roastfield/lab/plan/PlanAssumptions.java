@@ -13,6 +13,8 @@ import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Food;
 import org.roastfield.lab.files.PlanWishes;
 import org.roastfield.lab.salting.SaltWish;
+import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What a plan takes for granted since its cook file does not say it, with the key that would. */
 final class PlanAssumptions {
@@ -51,6 +53,12 @@ final class PlanAssumptions {
     all.service();
     if (request.cook().probe().equals("core")) {
       all.add("a display without error", "of a probe in the middle: probes, with place and errors");
+    }
+    if (Cautions.mayBeOpened(file)) {
+      all.add(
+          "meat that may be opened",
+          "so held against its stricter minimum too: handling: intact if nobody boned, rolled,"
+              + " injected, pierced or ground it");
     }
     all.preparations(fireReady);
     heating.ifPresent(all::searHeat);
@@ -150,9 +158,10 @@ final class PlanAssumptions {
       add(
           String.format(
               Locale.ROOT,
-              "fire −%.0f to +%.0f K",
-              wishes.fireCooler().orElse(Fires.USUAL_COOLER),
-              wishes.fireHotter().orElse(Fires.USUAL_HOTTER)),
+              "fire −%.0f to +%.0f %s",
+              ask.scale().difference(wishes.fireCooler().orElse(Fires.USUAL_COOLER)),
+              ask.scale().difference(wishes.fireHotter().orElse(Fires.USUAL_HOTTER)),
+              ask.scale() == TemperatureScale.FAHRENHEIT ? "°F" : "K"),
           "as far as it may be changed on the way: plan: fire-cooler, fire-hotter");
     }
     if (file.taper().isPresent() && wishes.across().isEmpty()) {
@@ -163,7 +172,11 @@ final class PlanAssumptions {
     wishes
         .pit()
         .filter(pit -> pit.outside().isEmpty())
-        .ifPresent(pit -> add("15 °C outside", "around the pit: plan: pit: outside"));
+        .ifPresent(
+            pit ->
+                add(
+                    ask.scale().text(FireForecast.OUTSIDE) + " outside",
+                    "around the pit: plan: pit: outside"));
   }
 
   private void salt() {

@@ -58,7 +58,9 @@ final class PlanLines {
       lines.add(whatIf(changes));
     }
     sears.ifPresent(table -> lines.add(table.line()));
-    if (plan.milestones().stream().anyMatch(one -> one.kind() == Milestone.Kind.SEAR)) {
+    SearCheck check = plan.searCheck();
+    boolean told = Double.isFinite(check.byReading()) && Double.isFinite(check.byTime());
+    if (told && plan.milestones().stream().anyMatch(one -> one.kind() == Milestone.Kind.SEAR)) {
       lines.add(searCheck());
     }
     purchase.ifPresent(one -> lines.add(buy(one)));
@@ -158,7 +160,10 @@ final class PlanLines {
   }
 
   private PlanLine onTime() {
-    String latest = request.service().latest() > 0 ? "by the latest service" : "on time";
+    String latest =
+        request.service().latest() > 0
+            ? "by the latest service, " + Words.duration(request.service().latest()) + " later,"
+            : "on time";
     return new PlanLine(
         "on time",
         "rested "
@@ -215,11 +220,14 @@ final class PlanLines {
     for (PlanChange change : changes) {
       words.add(change.what() + ", " + outcome(change.effect()));
     }
-    return new PlanLine("what if", String.join("; ", words), "");
+    return new PlanLine("what if, roughly", String.join("; ", words), "");
   }
 
   private static String outcome(WhatIf.Effect effect) {
     double pull = effect.pull();
+    if (Double.isInfinite(pull) || Double.isNaN(pull)) {
+      return "most never get to the pull";
+    }
     return pull == 0 && effect.draws() > 0
         ? "rested in time in " + Words.chance(effect.chanceReady(), effect.draws())
         : "off " + Words.duration(Math.abs(pull)) + (pull < 0 ? " earlier" : " later");

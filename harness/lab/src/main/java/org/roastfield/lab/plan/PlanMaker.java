@@ -174,7 +174,8 @@ public final class PlanMaker {
     List<PlanStep> steps =
         new PlanSteps(file, roles, plan, ask.scale(), heating, lie.map(TaperStations.Lie::towards))
             .list(salt, times.carving(), since, rules);
-    List<Unmet> problems = new ArrayList<>(new PlanProblems(plan, ask.scale()).list());
+    List<Unmet> problems =
+        new ArrayList<>(new PlanProblems(plan, request.wish(), ask.scale()).list());
     sears.flatMap(SearTable::problem).ifPresent(problems::add);
     ring.filter(one -> !one.isMet())
         .ifPresent(one -> problems.add(one.problem(request, ask.scale())));
@@ -221,7 +222,12 @@ public final class PlanMaker {
 
   private List<Caution> cautions(Plan plan, Optional<SimulationResult> central) {
     List<Caution> cautions = new ArrayList<>();
-    central.ifPresent(result -> cautions.addAll(Cautions.of(file, result, ask.scale())));
+    cautions.addAll(
+        central
+            .map(result -> Cautions.of(file, result, ask.scale()))
+            .orElseGet(
+                () ->
+                    Cautions.withoutResult(file, PlanSentences.notHeldAgainst(plan, ask.scale()))));
     if (plan.waits() && plan.held().high() > WAIT_WORTH_A_WORD) {
       cautions.add(Cautions.WAITING);
     }

@@ -2,6 +2,8 @@ package org.roastfield.lab.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.roastfield.core.plan.CoreWish;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.Shortfall;
 import org.roastfield.core.plan.Station;
@@ -13,11 +15,21 @@ final class PlanProblems {
   /** A station that misses its wish at least so often is told of. */
   private static final double OFTEN = 0.5;
 
+  /** What says already that the core is not as wished. */
+  private static final Set<Shortfall.Reason> OF_CORE =
+      Set.of(
+          Shortfall.Reason.HEAT_TOO_LOW,
+          Shortfall.Reason.HEAT_TOO_SELDOM,
+          Shortfall.Reason.SEAR_TOO_MUCH,
+          Shortfall.Reason.MINIMUM_ABOVE_WISH);
+
   private final Plan plan;
+  private final CoreWish wish;
   private final TemperatureScale scale;
 
-  PlanProblems(Plan plan, TemperatureScale scale) {
+  PlanProblems(Plan plan, CoreWish wish, TemperatureScale scale) {
     this.plan = plan;
+    this.wish = wish;
     this.scale = scale;
   }
 
@@ -26,12 +38,36 @@ final class PlanProblems {
     for (Shortfall one : plan.shortfalls()) {
       unmet.add(new Unmet(one.reason().name(), one.wished(), one.reached(), problem(one)));
     }
+    boolean ofCore = plan.shortfalls().stream().anyMatch(one -> OF_CORE.contains(one.reason()));
+    if (!ofCore && Math.max(plan.chanceUnder(), plan.chanceOver()) >= OFTEN) {
+      unmet.add(core());
+    }
     for (Station.Result one : plan.stations()) {
       if (Math.max(one.chanceUnder(), one.chanceOver()) >= OFTEN) {
         unmet.add(station(one));
       }
     }
     return unmet;
+  }
+
+  /** A final core that misses its wish more often than not, if nothing else says so. */
+  private Unmet core() {
+    boolean under = plan.chanceUnder() > plan.chanceOver();
+    double wished = under ? wish.low() : wish.high();
+    double reached = plan.finalCore().median();
+    PlanLine line =
+        line(
+            under ? "A core too cool" : "A core too hot",
+            "it "
+                + (under ? "falls short in " : "goes beyond in ")
+                + chance(under ? plan.chanceUnder() : plan.chanceOver())
+                + ", weighed against being in time",
+            cores(wished, reached),
+            under
+                ? "More time: a later at-latest, a later latest service, a longer rest-at-most, or a"
+                    + " hotter fire."
+                : "Less demanded of the coldest, a shorter rest-at-most, or a cooler fire.");
+    return new Unmet("CORE_NOT_AS_WISHED", wished, reached, line);
   }
 
   /** A station that misses its wish more often than not. */

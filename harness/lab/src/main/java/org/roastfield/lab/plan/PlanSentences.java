@@ -2,6 +2,7 @@ package org.roastfield.lab.plan;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.LinkedHashMap;
@@ -9,8 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.lab.timeline.Caution;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /** Sentences that screen, page and calendar have in common. */
 public final class PlanSentences {
@@ -93,6 +96,10 @@ public final class PlanSentences {
     return sheet.clock().change(first, last).map(PlanSentences::change);
   }
 
+  private static String offset(ZoneOffset offset) {
+    return offset.getTotalSeconds() == 0 ? "" : offset.getId();
+  }
+
   private static String change(ZoneOffsetTransition change) {
     boolean back = change.isOverlap();
     LocalDateTime before = change.getDateTimeBefore();
@@ -107,15 +114,23 @@ public final class PlanSentences {
         Words.clock(after),
         back
             ? "times that come twice have an A before that (UTC"
-                + change.getOffsetBefore()
+                + offset(change.getOffsetBefore())
                 + ") and a B after it (UTC"
-                + change.getOffsetAfter()
+                + offset(change.getOffsetAfter())
                 + "); "
             : "",
         Words.clock(before.minusMinutes(10)),
         back ? "A" : "",
         Words.clock(after.plusMinutes(10)),
         back ? "B" : "");
+  }
+
+  /** That the pictured cook has no end, and what is known of the final core all the same. */
+  static String notHeldAgainst(Plan plan, TemperatureScale scale) {
+    return "Published minima are NOT held against this plan, since the cook in the middle of its"
+        + " beliefs does not come to its end: one draw in ten gets no hotter in the middle than "
+        + scale.text(plan.finalCore().low())
+        + ". It has no slice and no hold times either.";
   }
 
   /** What it means that steps have a slack below 0, if some do. */

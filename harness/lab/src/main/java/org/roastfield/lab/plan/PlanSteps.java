@@ -112,6 +112,7 @@ final class PlanSteps {
         ? Optional.empty()
         : plan.milestones().stream()
             .filter(one -> one.kind() == Milestone.Kind.SEAR)
+            .filter(one -> Double.isFinite(one.time().median()))
             .map(this::searHeat)
             .findFirst();
   }

@@ -97,12 +97,33 @@ public final class Cautions {
     return List.copyOf(cautions);
   }
 
+  /**
+   * Cautions for a cook whose computation does not come to its end, so that nothing can be held
+   * against published minima.
+   *
+   * @param why what is known of it instead, in sentences
+   */
+  public static List<Caution> withoutResult(CookFile file, String why) {
+    List<Caution> cautions = new ArrayList<>();
+    cautions.add(ESTIMATE);
+    cautions.add(new Caution(MINIMUM, why + " " + Finding.DEFERENCE, ""));
+    if (mayBeOpened(file)) {
+      cautions.add(OPENED_MEAT);
+    }
+    cautions.add(CHARCOAL);
+    if (isOverHeat(file)) {
+      cautions.add(HOT_METAL);
+    }
+    return List.copyOf(cautions);
+  }
+
   /** Whether a note of a result stands among its cautions. */
   public static boolean says(Note note) {
     return note.subject().equals(Note.HOT_MOVING_AIR);
   }
 
-  private static boolean mayBeOpened(CookFile file) {
+  /** Whether the file does not say that the meat was left whole, so that it may not have been. */
+  public static boolean mayBeOpened(CookFile file) {
     return file.food() != Food.VEGETABLE
         && file.food() != Food.POULTRY
         && file.notes().handling().isEmpty();

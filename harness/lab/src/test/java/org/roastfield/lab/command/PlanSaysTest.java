@@ -71,4 +71,40 @@ class PlanSaysTest extends PlanRuns {
     assertTrue(Files.readString(Path.of(out, "plan.html")).contains("A slack below 0 means: "));
     assertFalse(plan(cook).out().contains("A slack below 0"));
   }
+
+  private String thick(int millimetres) throws IOException {
+    return write(
+        "thick.yaml",
+        published()
+            .replaceAll("diameter: .* mm", "diameter: " + millimetres + " mm")
+            .replaceAll("(?m)^ *weight: .*\\n", ""));
+  }
+
+  /** Of a cook that does not come to its end nothing is held against what is published: said. */
+  @Test
+  void cookInTheMiddleWithoutAnEnd_keepsItsCautions_andSaysWhatIsNotHeldAgainstThem()
+      throws IOException {
+    Run run = plan(thick(150));
+    String screen = run.out().replaceAll("\\s+", " ");
+    assertTrue(screen.contains("Published minima are NOT held against this plan"), screen);
+    List<String> cautions = json().get("cautions").findValuesAsText("subject");
+    assertTrue(
+        cautions.containsAll(
+            List.of("Estimates", "Published minimum", "Charcoal", "Hot grate", "Opened meat")),
+        cautions.toString());
+    assertTrue(Files.readString(Path.of(out, "plan.html")).contains("carbon monoxide"));
+    assertFalse(plan(cook).out().contains("NOT held against"));
+  }
+
+  /** Being in time may cost the core: told as a wish that is not met. */
+  @Test
+  void coreThatMissesItsWishMoreOftenThanNot_isNotMet() throws IOException {
+    Run run = plan(thick(190));
+    List<String> reasons = json().get("not_met").findValuesAsText("reason");
+    assertTrue(reasons.contains("CORE_NOT_AS_WISHED"), reasons.toString());
+    assertTrue(run.out().contains("NOT MET: A core too cool: it falls short in "), run.out());
+    for (String subject : List.of("final core: ", "on time: ", "fire: ", "off the heat: ")) {
+      assertTrue(run.lines().stream().anyMatch(line -> line.startsWith(subject)), run.out());
+    }
+  }
 }

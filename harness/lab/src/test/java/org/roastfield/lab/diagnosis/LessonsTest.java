@@ -83,8 +83,8 @@ class LessonsTest {
             "convection: 0.80 of the variance from before its first log is gone, most of it by the"
                 + " older logs (these took 0.20 of what was left), 1.00 ± 13 %",
             "size of the cut of b: 0.50 of its prior variance is gone, 1.00 ± 5 %",
-            "nothing is claimed for size of the cut of a: what is given for them is what was"
-                + " believed before"),
+            "nothing is claimed for size of the cut of a: what is given for them leans on"
+                + " what was believed before"),
         words(before, after));
   }
 }
