@@ -58,7 +58,6 @@ import picocli.CommandLine.Spec;
     })
 final class CalibrateCommand implements Callable<Integer> {
 
-  private static final int EVERY = 10;
   private static final int MOST_STARTS = 64;
 
   /**
@@ -171,15 +170,18 @@ final class CalibrateCommand implements Callable<Integer> {
     AmongOption.Read others = among.read(inputs.stream().map(PackageInput::hash).toList());
     List<Finding> said = new ArrayList<>(unnamed(inputs));
     Findings.older(known).ifPresent(said::add);
-    CookerSearch search = search(known, interruption);
+    PrintWriter err = spec.commandLine().getErr();
+    boolean shown = Terminal.ofProcess().isPresent();
+    SearchProgress bar = new SearchProgress(err, shown, starts, draws);
+    CookerSearch search = search(known, bar, interruption);
     if (among.isAsked()) {
       search = search.among(others.cookers());
       said.add(
           Findings.among(others.used().stream().map(CookerProfile::id).toList(), others.leftOut()));
     }
     Optional<Calibrated> calibrated = calibrated(search, id, inputs, said);
+    bar.end();
     if (calibrated.isEmpty()) {
-      PrintWriter err = spec.commandLine().getErr();
       err.println(
           "roastfield: stopped before its first search had ended: nothing could be known of the"
               + " cooker yet, so nothing was written; let it run longer, or give fewer logs");
@@ -220,21 +222,10 @@ final class CalibrateCommand implements Callable<Integer> {
     }
   }
 
-  private CookerSearch search(Optional<CookerProfile> known, Interruption interruption) {
-    PrintWriter err = spec.commandLine().getErr();
-    boolean shown = Terminal.ofProcess().isPresent();
+  private CookerSearch search(
+      Optional<CookerProfile> known, SearchProgress bar, Interruption interruption) {
     return new CookerSearch(
-        known,
-        freedom(),
-        Simulator.with(accuracy.settings()),
-        progress -> {
-          if (shown && progress.evaluations() % EVERY == 0) {
-            err.print(
-                "\r" + progress.evaluations() + " times computed, " + progress.logs() + " logs");
-            err.flush();
-          }
-        },
-        interruption::check);
+        known, freedom(), Simulator.with(accuracy.settings()), bar::tell, interruption::check);
   }
 
   private Predicate<Parameter> freedom() {

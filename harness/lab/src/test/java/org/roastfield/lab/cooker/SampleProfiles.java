@@ -86,6 +86,11 @@ public final class SampleProfiles {
     return Prior.of(parameters, mean, covariance);
   }
 
+  /** Hash of the log that a sure profile is of. */
+  public static String hashOf(String id) {
+    return String.format("%064x", id.hashCode());
+  }
+
   /**
    * A sure profile that holds for every cook, of a log that no other id has.
    *
@@ -107,7 +112,7 @@ public final class SampleProfiles {
         new CookerProfile.Validity(280, 900, 0.001, 1),
         ErrorModel.CORE,
         new CookerProfile.Diagnosis("as-stated", 1, 1, 0, 1, Double.NaN),
-        List.of(new CookerProfile.Log("made-up", String.format("%064x", id.hashCode()), 1, 0)));
+        List.of(new CookerProfile.Log("made-up", hashOf(id), 1, 0)));
   }
 
   /** A profile as its file says it. */

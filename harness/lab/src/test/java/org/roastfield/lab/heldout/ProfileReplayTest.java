@@ -29,7 +29,13 @@ class ProfileReplayTest {
 
   private static ProfileReplay of(CookLog log, CookerProfile profile, boolean startFromLog) {
     return ProfileReplay.of(
-        Published.porkLoin(), log, List.of(), "0".repeat(64), OPTIONS, startFromLog, profile);
+        Published.porkLoin(),
+        log,
+        List.of(),
+        SampleProfiles.hashOf("sample-pit"),
+        OPTIONS,
+        startFromLog,
+        profile);
   }
 
   private static ReplayResult replay(double convection, boolean startFromLog) {
