@@ -16,7 +16,10 @@ import org.roastfield.lab.plan.PlanStep;
 import org.roastfield.lab.plan.SharedFire;
 import org.roastfield.lab.plan.Words;
 
-/** A plan as text for one screen: at most 40 lines of at most 100 columns. */
+/**
+ * A plan as text for one screen: at most 40 lines of at most 100 columns, and more only where
+ * wishes that are not met, cautions and what to go by need them.
+ */
 final class PlanText {
 
   /** Lines of a screen, less that which names the files. */

@@ -220,7 +220,9 @@ final class PlanLines {
     for (PlanChange change : changes) {
       words.add(change.what() + ", " + outcome(change.effect()));
     }
-    return new PlanLine("what if, roughly", String.join("; ", words), "");
+    boolean exact =
+        changes.stream().allMatch(one -> one.effect().method() == WhatIf.Method.ALL_DRAWS);
+    return new PlanLine(exact ? "what if" : "what if, roughly", String.join("; ", words), "");
   }
 
   private static String outcome(WhatIf.Effect effect) {

@@ -84,17 +84,10 @@ public final class Cautions {
     if (inside.outcomes().browning().mayChar()) {
       cautions.add(CHARRING);
     }
-    if (mayBeOpened(file)) {
-      cautions.add(OPENED_MEAT);
-    }
     inside.notes().stream()
         .filter(Cautions::says)
         .forEach(note -> cautions.add(new Caution("Hot moving air", note.text(), "")));
-    cautions.add(CHARCOAL);
-    if (isOverHeat(file)) {
-      cautions.add(HOT_METAL);
-    }
-    return List.copyOf(cautions);
+    return withThoseOf(file, cautions);
   }
 
   /**
@@ -107,6 +100,11 @@ public final class Cautions {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(ESTIMATE);
     cautions.add(new Caution(MINIMUM, why + " " + Finding.DEFERENCE, ""));
+    return withThoseOf(file, cautions);
+  }
+
+  /** With those that bear on a cook whatever comes of it. */
+  private static List<Caution> withThoseOf(CookFile file, List<Caution> cautions) {
     if (mayBeOpened(file)) {
       cautions.add(OPENED_MEAT);
     }

@@ -3,7 +3,6 @@ package org.roastfield.lab.trial;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.ParameterPoint;
-import org.roastfield.core.plan.CoreLoss;
 import org.roastfield.core.plan.CoreWish;
 import org.roastfield.core.plan.Fires;
 import org.roastfield.core.plan.Plan;
@@ -14,8 +13,7 @@ import org.roastfield.lab.cooker.StrayingAir;
 
 /**
  * Someone who knows the model and all numbers of a truth, but not the weather to come: plans with
- * the truth itself, of which only the air is drawn. Its loss is what is counted, a core more than
- * {@link #CLOSE} off; a small square beside it decides between readings that are alike.
+ * the truth itself, of which only the air is drawn, and with the loss of plans.
  */
 final class Oracle {
 
@@ -44,11 +42,10 @@ final class Oracle {
                         weather ->
                             truth.smooth(
                                 kind, kind.planned().hotter(with(point, weather), kelvin), seed)));
-    CoreLoss counted = CoreLoss.squares(1, 1);
     return Planner.with(simulator)
         .plan(
             PlanRequest.of(known, WEATHER, CoreWish.of(kind.wish()))
-                .with(counted)
+                .with(PlanTrial.LOSS)
                 .with(PlanTrial.SERVICE)
                 .withDraws(DRAWS, seed));
   }

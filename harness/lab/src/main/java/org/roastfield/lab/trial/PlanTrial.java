@@ -36,6 +36,9 @@ public final class PlanTrial {
   /** Promise: carved up to a quarter of an hour late, kept for an hour at most. */
   static final Service SERVICE = Service.usual().withLatest(900);
 
+  /** Too cold counts as too hot, as the trial counts them. */
+  static final CoreLoss LOSS = CoreLoss.squares(1, 1);
+
   /** Cooks that are logged on a cooker before it is planned for. */
   static final int LOGS = 4;
 
@@ -176,7 +179,7 @@ public final class PlanTrial {
   private Plan plan(TrialKind kind, Prior belief, int draws) {
     PlanRequest request =
         PlanRequest.of(kind.forPlanner(), belief, CoreWish.of(kind.wish()))
-            .with(CoreLoss.squares(1, 1))
+            .with(LOSS)
             .with(SERVICE)
             .withDraws(draws, seed);
     return Planner.with(SIMULATOR).plan(request);

@@ -17,7 +17,7 @@ import org.roastfield.lab.plan.StageRoles;
  */
 final class TrialKind {
 
-  /** How many kinds there are. */
+  /** Numbers of kinds; from the eleventh on they are the first ten again. */
   static final int COUNT = 20;
 
   /** Rest at least [s]. */
