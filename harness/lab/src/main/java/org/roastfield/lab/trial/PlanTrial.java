@@ -108,7 +108,9 @@ public final class PlanTrial {
             int kind = number % kinds.size();
             TrialTruth truth = truth(number / kinds.size());
             ParameterPoint point = draw(kinds.get(kind), random);
-            return List.of(tried(number, kind, plans.get(kind), truth, point, random.nextLong()));
+            long noise = random.nextLong();
+            return List.of(
+                tried(number, kind, plans.get(kind), truth, point, noise, Optional.empty()));
           });
     }
     return new TrialTable("without logs", flat(all(cooks)));
@@ -144,7 +146,8 @@ public final class PlanTrial {
       Prior belief = CookerBelief.of(profile, kind.planned()).prior();
       Plan plan = plan(kind, belief, DRAWS_AFTER_LOGS);
       ParameterPoint point = onSameCooker(own, draw(kind, random));
-      tried.add(tried(cooker, number, plan, truth, point, random.nextLong()));
+      Optional<Plan> unlearned = Optional.of(plans.get(number));
+      tried.add(tried(cooker, number, plan, truth, point, random.nextLong(), unlearned));
     }
     return tried;
   }
@@ -185,8 +188,17 @@ public final class PlanTrial {
     return Planner.with(SIMULATOR).plan(request);
   }
 
+  /**
+   * @param unlearned the plan that knows nothing of the logs, where there are some
+   */
   private Tried tried(
-      int cooker, int number, Plan plan, TrialTruth model, ParameterPoint point, long noise) {
+      int cooker,
+      int number,
+      Plan plan,
+      TrialTruth model,
+      ParameterPoint point,
+      long noise,
+      Optional<Plan> unlearned) {
     TrialKind kind = kinds.get(number);
     Cook cook = model.cook(kind, point, noise);
     FollowedCook.Truth truth =
@@ -203,13 +215,14 @@ public final class PlanTrial {
     Plan known = Oracle.plan(kind, model, point, noise, SIMULATOR);
     Map<Tried.Rule, Tried.Result> results = new EnumMap<>(Tried.Rule.class);
     results.put(Tried.Rule.PLAN, result(plan, truth));
+    unlearned.ifPresent(other -> results.put(Tried.Rule.UNLEARNED, result(other, truth)));
     results.put(Tried.Rule.ORACLE, result(known, truth));
     results.put(
         Tried.Rule.WEIGHT,
         result(PullRule.atTime(lead - TrialKind.SEAR - TrialKind.REST), truth, lead));
     results.put(Tried.Rule.CARRYOVER, result(PullRule.atReading(wish - CARRYOVER), truth, lead));
     results.put(Tried.Rule.LINE, result(PullRule.byStraightLine(wish, AHEAD, WINDOW), truth, lead));
-    return new Tried(cooker, model != TrialTruth.AS_PLANNED, wish, plan, results);
+    return new Tried(cooker, model, wish, plan, results);
   }
 
   private static Tried.Result result(Plan plan, FollowedCook.Truth truth) {

@@ -70,7 +70,7 @@ public final class TrialTable {
     StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%-21s", "rule"));
     MEASURES.forEach(measure -> head.append(String.format(" %8s", measure.name())));
     lines.add(head + "   plan less the rule: core, window, both");
-    for (Tried.Rule rule : Tried.Rule.values()) {
+    for (Tried.Rule rule : rules()) {
       lines.add(row(rule));
     }
     lines.add(
@@ -79,9 +79,51 @@ public final class TrialTable {
             "of the oracle's: core %.1f %%, window %.1f %%",
             100 * ofOracle(MEASURES.get(0)),
             100 * ofOracle(MEASURES.get(1))));
+    lines.addAll(byTruth());
     lines.addAll(stated("plan's model", one -> !one.other()));
     lines.addAll(stated("other models", Tried::other));
     return lines;
+  }
+
+  /** Lines of the core of each rule that may know something, by the model of the truth. */
+  private List<String> byTruth() {
+    List<String> lines = new ArrayList<>();
+    for (TrialTruth truth : truths()) {
+      List<Tried> some = of(truth);
+      StringBuilder line = new StringBuilder("core, truth " + words(truth) + ", n " + some.size());
+      for (Tried.Rule rule : knowing()) {
+        line.append(
+            String.format(
+                Locale.ROOT,
+                "; %s %.1f %%, %+.1f K",
+                rule.words(),
+                100 * mean(some, one -> one.near(rule) ? 1 : 0),
+                mean(some, one -> one.high(rule))));
+      }
+      lines.add(line.toString());
+    }
+    return lines;
+  }
+
+  private List<TrialTruth> truths() {
+    return tried.stream().map(Tried::truth).distinct().sorted().toList();
+  }
+
+  private List<Tried> of(TrialTruth truth) {
+    return tried.stream().filter(one -> one.truth() == truth).toList();
+  }
+
+  private static String words(TrialTruth truth) {
+    return truth.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  private List<Tried.Rule> rules() {
+    return List.copyOf(tried.get(0).rules());
+  }
+
+  /** Rules that know something of the cut or the cooker. */
+  private List<Tried.Rule> knowing() {
+    return rules().stream().filter(Tried.Rule::knows).toList();
   }
 
   private String row(Tried.Rule rule) {
@@ -108,7 +150,11 @@ public final class TrialTable {
   }
 
   private double mean(ToDoubleFunction<Tried> number) {
-    return tried.stream().mapToDouble(number).average().orElseThrow();
+    return mean(tried, number);
+  }
+
+  private static double mean(List<Tried> some, ToDoubleFunction<Tried> number) {
+    return some.stream().mapToDouble(number).average().orElseThrow();
   }
 
   private double ofOracle(Measure measure) {
@@ -168,7 +214,7 @@ public final class TrialTable {
     ObjectNode table = root.putObject(name.replace(' ', '_'));
     table.put("cooks", tried.size()).put("cookers", resampling.cookers());
     ArrayNode rules = table.putArray("rules");
-    for (Tried.Rule rule : Tried.Rule.values()) {
+    for (Tried.Rule rule : rules()) {
       ObjectNode one = rules.addObject().put("rule", rule.words());
       for (Measure measure : MEASURES) {
         String key = measure.name().replace(' ', '_');
@@ -177,6 +223,17 @@ public final class TrialTable {
         one.putArray("plan_less_rule_" + key)
             .add(Json.rounded(interval[0], 1e4))
             .add(Json.rounded(interval[1], 1e4));
+      }
+    }
+    ObjectNode byTruth = table.putObject("core_by_truth");
+    for (TrialTruth truth : truths()) {
+      List<Tried> some = of(truth);
+      ObjectNode one = byTruth.putObject(truth.name().toLowerCase(Locale.ROOT));
+      one.put("cooks", some.size());
+      for (Tried.Rule rule : knowing()) {
+        one.putObject(rule.words().replace(' ', '_'))
+            .put("core", Json.rounded(mean(some, each -> each.near(rule) ? 1 : 0), 1e4))
+            .put("high_K", Json.rounded(mean(some, each -> each.high(rule)), 1e2));
       }
     }
     stated(table.putObject("stated_chances_plans_model"), one -> !one.other());

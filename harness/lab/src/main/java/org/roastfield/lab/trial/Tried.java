@@ -2,6 +2,7 @@ package org.roastfield.lab.trial;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 import org.roastfield.core.plan.FollowedCook;
 import org.roastfield.core.plan.Plan;
 
@@ -9,22 +10,34 @@ import org.roastfield.core.plan.Plan;
  * One cook by all rules.
  *
  * @param cooker number of its cooker
- * @param other whether its truth is another model than that of the plan
+ * @param truth the model it comes from
  * @param wish [K]
  * @param plan that was followed
  * @param results of the rules
  */
-record Tried(int cooker, boolean other, double wish, Plan plan, Map<Rule, Result> results) {
+record Tried(int cooker, TrialTruth truth, double wish, Plan plan, Map<Rule, Result> results) {
 
   /** Copies the map. */
   Tried {
     results = new EnumMap<>(results);
   }
 
+  /** Whether its truth is another model than that of the plan. */
+  boolean other() {
+    return truth != TrialTruth.AS_PLANNED;
+  }
+
+  /** Rules that it was cooked by, in order. */
+  Set<Rule> rules() {
+    return results.keySet();
+  }
+
   /** What someone goes by. */
   enum Rule {
     /** The plan. */
     PLAN("plan"),
+    /** A plan that knows nothing of the logs, where there are some. */
+    UNLEARNED("plan without the logs"),
     /** The best rule for someone who knows the numbers of the truth, not its weather. */
     ORACLE("oracle"),
     /** Minutes for a weight: off the heat by the clock. */
@@ -42,6 +55,11 @@ record Tried(int cooker, boolean other, double wish, Plan plan, Map<Rule, Result
 
     String words() {
       return words;
+    }
+
+    /** Whether it knows something of the cut and the cooker. */
+    boolean knows() {
+      return this == PLAN || this == UNLEARNED || this == ORACLE;
     }
   }
 

@@ -58,7 +58,7 @@ final class TrialFixtures {
               one.hotter());
       Map<Tried.Rule, Tried.Result> results = new EnumMap<>(Tried.Rule.class);
       results.put(Tried.Rule.PLAN, new Tried.Result(moved, plan.lead()));
-      tried.add(new Tried(i, false, kind.wish(), plan, results));
+      tried.add(new Tried(i, TrialTruth.AS_PLANNED, kind.wish(), plan, results));
     }
     return tried;
   }
