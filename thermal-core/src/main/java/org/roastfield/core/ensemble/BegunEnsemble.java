@@ -53,6 +53,11 @@ public final class BegunEnsemble {
     return simulator.goOn(grid(longest), members, cook, end(longest, from));
   }
 
+  /** The same, whose cooks keep no samples when they go on. */
+  public BegunEnsemble withoutSamples() {
+    return new BegunEnsemble(simulator.withSampleTimes(), template, result, ends);
+  }
+
   /** Ends that cooks on the same kind of grid may go on from. */
   private IntFunction<@Nullable Standing> end(Cook longest, IntUnaryOperator from) {
     boolean sameGrid = longest.isSymmetric() == template.isSymmetric();

@@ -114,7 +114,10 @@ public final class MemberRecord {
     }
   }
 
-  /** Takes what another with the same sample times keeps of a member's first stages. */
+  /**
+   * Takes what another keeps of a member's first stages; it has the same sample times, or this has
+   * none.
+   */
   void copy(int member, MemberRecord other, int otherMember, int first) {
     int to = member * stages;
     int from = otherMember * other.stages;

@@ -73,7 +73,7 @@ public final class Standing {
         && one.continued() == other.continued();
   }
 
-  /** Copies what was recorded into a member of another record, its sample times being the same. */
+  /** Copies what was recorded into a member of another record, of the same sample times or none. */
   void copyInto(MemberRecord other, int otherMember) {
     other.copy(otherMember, record, member, stages());
   }

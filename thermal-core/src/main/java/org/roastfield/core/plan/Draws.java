@@ -253,7 +253,8 @@ final class Draws {
             i -> {
               double[] tips = Arrays.stream(levels).map(level -> tip(i, level)).toArray();
               return course.through(members.get(i), turned(i), tips);
-            });
+            },
+            false);
     warming = Optional.of(Warming.of(low, high, result, course.near));
     for (int i = 0; i < count; i++) {
       if (warming.get().arrives(i)) {
@@ -269,7 +270,7 @@ final class Draws {
           double own = reading.applyAsDouble(i);
           return course.through(members.get(i), turned(i), tipBefore(i, own), tip(i, own));
         };
-    Run run = new Run(compute(count, count, cook), course, 0, List.of());
+    Run run = new Run(compute(count, count, cook, false), course, 0, List.of());
     for (int i = 0; i < count; i++) {
       if (run.pull[i] < Double.POSITIVE_INFINITY) {
         difference[i] = run.pullSurface[i] - run.pullCore[i];
@@ -280,7 +281,7 @@ final class Draws {
 
   /** The first members, all pulled at one reading [K]. */
   Run run(int count, double reading, Timing timing) {
-    return run(count, 1, i -> reading, Ends.of(timing), timing.leastRest());
+    return run(count, 1, i -> reading, Ends.of(timing), timing.leastRest(), false);
   }
 
   /**
@@ -292,7 +293,7 @@ final class Draws {
       learnBy(size(), pull);
     }
     double[] readings = readingsOf(size(), pull);
-    return run(size(), 1, i -> readings[i], Ends.of(timing), timing.leastRest());
+    return run(size(), 1, i -> readings[i], Ends.of(timing), timing.leastRest(), true);
   }
 
   /** Learns how the displays warm where a rule pulls them, by going by it up to there. */
@@ -310,7 +311,7 @@ final class Draws {
     learnBy(count, decision.pull());
     double[] readings = readingsOf(count, decision.pull());
     warming = before;
-    return run(count, 1, i -> readings[i], Ends.of(timing), timing.leastRest());
+    return run(count, 1, i -> readings[i], Ends.of(timing), timing.leastRest(), false);
   }
 
   private double[] readingsOf(int count, Pull pull) {
@@ -325,13 +326,14 @@ final class Draws {
    */
   Run scan(int count, double[] readings, double leastRest, double held) {
     Ends ends = Ends.of(course, leastRest, held);
-    return run(count, readings.length, i -> readings[i / count], ends, leastRest);
+    return run(count, readings.length, i -> readings[i / count], ends, leastRest, false);
   }
 
-  private Run run(int count, int times, IntToDoubleFunction reading, Ends ends, double leastRest) {
+  private Run run(
+      int count, int times, IntToDoubleFunction reading, Ends ends, double rest, boolean cores) {
     int draws = count * times;
     EnsembleResult result =
-        compute(draws, count, i -> whole(i % count, reading.applyAsDouble(i), ends));
+        compute(draws, count, i -> whole(i % count, reading.applyAsDouble(i), ends), cores);
     List<EnsembleResult> others = new ArrayList<>();
     for (List<Member> station : stations) {
       IntFunction<Cook> cook =
@@ -340,7 +342,7 @@ final class Draws {
                   station.get(i % count), Optional.empty(), pull(result, i, i % count), ends);
       others.add(simulator.run(cook.apply(0), draws, cook));
     }
-    return new Run(result, course, leastRest, others);
+    return new Run(result, course, rest, others);
   }
 
   /** When the gentle heat of a draw ended: at the latest where it waited in vain [s]. */
@@ -354,12 +356,18 @@ final class Draws {
     return start + cook.stages().get(course.near).end().longest(start);
   }
 
-  /** Cooks of the first {@code count} members, over and over, from where they look if they do. */
-  private EnsembleResult compute(int draws, int count, IntFunction<Cook> cook) {
+  /**
+   * Cooks of the first {@code count} members, over and over, from where they look if they do.
+   *
+   * @param cores whether they are kept over time, as far as they are at all
+   */
+  private EnsembleResult compute(int draws, int count, IntFunction<Cook> cook, boolean cores) {
     Cook longest = whole(0, members.get(0).cook().cut().startTemperature() + 20, ANY);
-    return approach.isPresent()
-        ? approach.get().begun().goOn(longest, draws, i -> i % count, cook)
-        : simulator.run(longest, draws, cook);
+    if (approach.isEmpty()) {
+      return (cores ? simulator : simulator.withSampleTimes()).run(longest, draws, cook);
+    }
+    BegunEnsemble begun = approach.get().begun();
+    return (cores ? begun : begun.withoutSamples()).goOn(longest, draws, i -> i % count, cook);
   }
 
   /** Reading at which a member's display first meets a rule, as it was found to warm [K]. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
@@ -57,6 +58,7 @@ public final class PlanMaker {
   private final VariedCook cook;
   private final CookerBelief belief;
   private final PlanAsk ask;
+  private final Executor executor;
   private final EnsembleSimulator simulator;
   private final Planner planner;
   private final List<Role> roles;
@@ -68,12 +70,13 @@ public final class PlanMaker {
   private final double fireReady;
 
   private PlanMaker(
-      VariedCook cook, CookerBelief belief, PlanAsk ask, EnsembleSimulator simulator) {
+      VariedCook cook, CookerBelief belief, PlanAsk ask, Executor executor, int workers) {
     this.file = cook.file();
     this.cook = cook;
     this.belief = belief;
     this.ask = ask;
-    this.simulator = simulator;
+    this.executor = executor;
+    this.simulator = EnsembleSimulator.with(Planner.PLANNING).on(executor, workers);
     this.planner = Planner.with(simulator);
     this.roles = StageRoles.of(file);
     this.wish = CoreWishes.of(file);
@@ -121,8 +124,7 @@ public final class PlanMaker {
    */
   public static PlanSheet sheet(
       VariedCook cook, CookerBelief belief, PlanAsk ask, Executor executor, int workers) {
-    EnsembleSimulator simulator = EnsembleSimulator.with(Planner.PLANNING).on(executor, workers);
-    return new PlanMaker(cook, belief, ask, simulator).sheet();
+    return new PlanMaker(cook, belief, ask, executor, workers).sheet();
   }
 
   private PlanSheet sheet() {
@@ -150,19 +152,19 @@ public final class PlanMaker {
             result ->
                 file.notes().plan().plates().map(plates -> Purchase.of(plates, leftAfter(result))));
     double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
-    Optional<SearTable> sears =
-        SearTable.of(
-            request, held, file.notes().wishes().crust(), searsAllRound(), this::hotterSear);
+    CompletableFuture<Optional<SearTable>> searing =
+        CompletableFuture.supplyAsync(() -> sears(request, held), executor);
     PlanChanges changer =
         new PlanChanges(request.withStations(List.of()), plan, cook, ask, simulator);
+    List<PlanChange> changes = changer.list();
+    Optional<Plan> ofKnownCooker = ofKnownCooker(request, plan);
+    Optional<SearTable> sears = searing.join();
     Optional<RingWish> ring =
         RingWish.of(request, held, file.notes().wishes().ring(), changer.hotter(), sears);
-    List<PlanChange> changes = changer.list();
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
     Optional<FireForecast> fire = fire(plan);
     List<PlanLine> statements =
-        new ArrayList<>(
-            lines.all(ofKnownCooker(request, plan), belief, sears, changes, purchase, salt));
+        new ArrayList<>(lines.all(ofKnownCooker, belief, sears, changes, purchase, salt));
     List<PlanLine> rules = lines.rules(times.clock().moved(moved));
     statements.addAll(2, rules);
     fire.map(one -> one.line(fireReady)).ifPresent(one -> statements.add(2 + rules.size(), one));
@@ -242,6 +244,11 @@ public final class PlanMaker {
                 stage ->
                     roles.get(stage.firstStage()) == Role.SEAR
                         && stage.upper().contact().filter(metal -> metal.share() < 1).isPresent());
+  }
+
+  private Optional<SearTable> sears(PlanRequest request, double held) {
+    return SearTable.of(
+        request, held, file.notes().wishes().crust(), searsAllRound(), this::hotterSear);
   }
 
   private Optional<PlannedCook> hotterSear(double kelvin) {
