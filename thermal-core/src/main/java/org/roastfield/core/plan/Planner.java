@@ -22,10 +22,10 @@ import org.roastfield.core.simulation.Settings;
 public final class Planner {
 
   /**
-   * Fast: over the draws of a plan within 0.06 K in the final core and 25 s in the pull, root mean
+   * Fast: over the draws of a plan within 0.07 K in the final core and 35 s in the pull, root mean
    * square (docs/numerics.md).
    */
-  public static final Settings PLANNING = new Settings(0.1, 14, 0.4e-3, 200_000);
+  public static final Settings PLANNING = new Settings(0.3, 12, 0.5e-3, 200_000);
 
   /** Draws that weigh the readings, at most. */
   public static final int WEIGHING = 400;

@@ -12,12 +12,6 @@ import java.util.List;
  */
 final class PullChoice {
 
-  /**
-   * A cook that misses the promised window counts as one whose core is this far short of the wish
-   * [K]: a band of doneness; assumed.
-   */
-  private static final double MISSED = 2.5;
-
   /** A cook that is never pulled counts as so many more: assumed. */
   private static final double NEVER = 3;
 
@@ -239,7 +233,7 @@ final class PullChoice {
     Paths.Followed followed = paths.by(choice.pull(), choice.lead());
     Tally tally = Tally.of(followed.cores, request);
     CoreWish wish = request.wish();
-    double missed = request.loss().of(wish.middle() - MISSED, wish);
+    double missed = request.loss().of(wish.middle() - service.missed(), wish);
     double lacking =
         Math.max(0, service.chance() - followed.arrived())
             + tally.shortage()

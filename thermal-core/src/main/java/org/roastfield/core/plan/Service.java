@@ -12,9 +12,19 @@ import org.roastfield.core.internal.Check;
  * @param chance demanded of being ready by the latest carving, in [0.5, 0.999]
  * @param leastRest [s], at least 0
  * @param longestHold how long it may wait for its sear, or be kept after its rest [s], at least 0
+ * @param missed what a cook counts as that misses this: one whose core is so far short of the wish
+ *     [K], greater than 0
  */
 public record Service(
-    double latest, double earliestOn, double chance, double leastRest, double longestHold) {
+    double latest,
+    double earliestOn,
+    double chance,
+    double leastRest,
+    double longestHold,
+    double missed) {
+
+  /** A band of doneness, assumed [K]. */
+  public static final double USUAL_MISSED = 2.5;
 
   /**
    * @throws IllegalArgumentException if a number is outside its range
@@ -28,33 +38,39 @@ public record Service(
     Check.inRange("chance", chance, 0.5, 0.999);
     Check.notNegative("leastRest", leastRest);
     Check.notNegative("longestHold", longestHold);
+    Check.positive("missed", missed);
   }
 
   /**
    * On time with a chance of nine in ten, after a rest of at least 15 minutes, and kept for another
-   * hour at most; the rest and the hour are assumed.
+   * hour at most; the rest, the hour and what missing it counts as are assumed.
    */
   public static Service usual() {
-    return new Service(0, Double.NEGATIVE_INFINITY, 0.9, 900, 3600);
+    return new Service(0, Double.NEGATIVE_INFINITY, 0.9, 900, 3600, USUAL_MISSED);
   }
 
   /** The same with a later end of the window [s]. */
   public Service withLatest(double latest) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
   }
 
   /** The same with nothing going on before a time [s]. */
   public Service withEarliestOn(double earliestOn) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
   }
 
   /** The same with another chance. */
   public Service withChance(double chance) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
   }
 
   /** The same with another rest and hold [s]. */
   public Service withRest(double leastRest, double longestHold) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
+  }
+
+  /** The same that counts as a core so far short if it is missed [K]. */
+  public Service withMissed(double missed) {
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
   }
 }

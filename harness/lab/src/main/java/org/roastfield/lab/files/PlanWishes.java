@@ -79,12 +79,14 @@ public record PlanWishes(
   public record Minimum(double core, double chance) {}
 
   /**
-   * What it costs to miss the wish, as weights of squared distances from its middle.
+   * What it costs to miss the wish, as weights of squared distances from its middle, or the
+   * service.
    *
    * @param shortOf of a core that falls short, greater than 0
    * @param beyond of one that goes beyond, greater than 0
+   * @param late a core so far short counts as a missed service [K]; empty if not stated
    */
-  public record Loss(double shortOf, double beyond) {}
+  public record Loss(double shortOf, double beyond, OptionalDouble late) {}
 
   /**
    * The fire.

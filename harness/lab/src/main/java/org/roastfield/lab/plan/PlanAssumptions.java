@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.roastfield.core.plan.Fires;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.Service;
@@ -124,6 +125,11 @@ final class PlanAssumptions {
       add(
           "beyond twice as bad as short",
           "weights of the squared misses by which the reading is chosen: plan: loss");
+    }
+    if (wishes.loss().map(PlanWishes.Loss::late).orElse(OptionalDouble.empty()).isEmpty()) {
+      add(
+          "late as bad as " + ask.scale().differenceText(service.missed()) + " short",
+          "or held too long, by which the reading is chosen: plan: loss: late");
     }
   }
 

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.roastfield.core.plan.Service;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.PlanWishes;
@@ -98,7 +99,13 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
         wishes.restAtMost().isPresent()
             ? Math.max(0, wishes.restAtMost().getAsDouble() - rest)
             : usual.longestHold();
+    double missed =
+        wishes
+            .loss()
+            .map(PlanWishes.Loss::late)
+            .orElse(OptionalDouble.empty())
+            .orElse(usual.missed());
     return new Service(
-        late, earliestOn, wishes.onTime().orElse(usual.chance()), rest, hold + early);
+        late, earliestOn, wishes.onTime().orElse(usual.chance()), rest, hold + early, missed);
   }
 }

@@ -26,6 +26,7 @@ import org.roastfield.core.plan.Planner;
 import org.roastfield.core.plan.PullRule;
 import org.roastfield.core.plan.Service;
 import org.roastfield.core.plan.Timing;
+import org.roastfield.core.simulation.Settings;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.plan.CookerBelief;
@@ -209,7 +210,7 @@ public final class PlanTrial {
             cook.probes().get(0),
             Signal.constant(290),
             new ReadingNoise(noise)::at,
-            Planner.PLANNING);
+            Settings.withDefaults());
     double lead = pace * kind.weight();
     double wish = kind.wish();
     Plan known = Oracle.plan(kind, model, point, noise, SIMULATOR);

@@ -8,9 +8,9 @@ import java.util.Optional;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.ParameterPoint;
-import org.roastfield.core.plan.Planner;
 import org.roastfield.core.simulation.Outcome;
 import org.roastfield.core.simulation.ProbeTrace;
+import org.roastfield.core.simulation.Settings;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.surface.Signal;
@@ -41,6 +41,10 @@ final class TrialLogs {
   private static final double CHAMBER_NOISE = 0.3;
   private static final int STREAM = 12;
 
+  /** Faster than what calibration takes if nothing else is said. */
+  private static final Settings SEARCHING =
+      Settings.withDefaults().withAccuracy(0.1).withCells(14).withSurfaceCell(0.4e-3);
+
   private final List<LoggedCase> cases = new ArrayList<>();
 
   /**
@@ -50,7 +54,7 @@ final class TrialLogs {
    */
   boolean add(TrialKind kind, TrialTruth truth, ParameterPoint point, long seed) {
     Cook cook = truth.cook(kind, point, seed);
-    Outcome outcome = Simulator.with(Planner.PLANNING).run(cook);
+    Outcome outcome = Simulator.withDefaults().run(cook);
     if (!(outcome instanceof Outcome.Completed completed)) {
       return false;
     }
@@ -70,7 +74,7 @@ final class TrialLogs {
         new CookerSearch(
             Optional.empty(),
             parameter -> true,
-            Simulator.with(Planner.PLANNING),
+            Simulator.with(SEARCHING),
             progress -> {},
             () -> {});
     CookerSearch.Found found = search.find(cases, 1, false, seed);

@@ -289,6 +289,19 @@ class PlanChoicesTest extends PlanRuns {
             .contains("short of the wish times 5.00, beyond times 0.05"));
   }
 
+  /** The dearer a late table, the more often it is in time. */
+  @Test
+  void statedLateness_movesTheChanceOfBeingOnTime() throws IOException {
+    double before = 0;
+    for (String late : List.of("0.5 K", "15 K")) {
+      String loss = "  loss: {short: 1, beyond: 1, late: " + late + "}\n  people: ";
+      assertEquals(0, plan(write("late.yaml", published().replace("  people: ", loss))).code());
+      double chance = json().at("/chances/ready_by_latest").asDouble();
+      assertTrue(chance > before + 0.01, chance + " after " + before);
+      before = chance;
+    }
+  }
+
   /** A ring that is wished thinner than it comes out is not met, and the nearest is told. */
   @Test
   void wishedRing_isHeldAgainstTheCook() throws IOException {
