@@ -225,13 +225,16 @@ final class Draws {
     }
   }
 
-  /** The same that go by a plan's look at the display, and of which is known how they warm. */
+  /**
+   * The same that go by a plan's look at the display, and of which is known how they warm.
+   *
+   * @throws IllegalArgumentException if the plan looks at the display and the cook has no fires
+   */
   Draws learned(Plan plan) {
     learnIfNeeded(plan.reading());
-    Optional<Fires> fires = request.cook().fires();
-    if (plan.check().isPresent() && fires.isPresent()) {
+    if (plan.check().isPresent()) {
       FireCheck look = plan.check().get();
-      watch(look, fires.get(), approach(size(), look.reading()));
+      watch(look, request.cook().fire(), approach(size(), look.reading()));
     }
     learn(plan.readings());
     return this;

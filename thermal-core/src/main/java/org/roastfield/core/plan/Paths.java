@@ -159,10 +159,10 @@ final class Paths {
     final double[][] cores = new double[Paths.this.cores[0].length][size];
 
     private Followed(Pull pull, double lead) {
-      double[] knots = pull.times().stream().mapToDouble(Double::doubleValue).toArray();
-      double[] targets = pull.targets().stream().mapToDouble(Double::doubleValue).toArray();
+      Pull.Walk walk = pull.walk();
       for (int i = 0; i < size; i++) {
-        double place = place(times[i], rates[i], knots, targets, pull.ahead());
+        walk.begin();
+        double place = place(times[i], rates[i], walk, pull.ahead());
         boolean there = place >= 0;
         readings[i] = there ? reading(place) : Double.POSITIVE_INFINITY;
         pulls[i] = there ? at(times[i], place) : Double.POSITIVE_INFINITY;
@@ -213,29 +213,17 @@ final class Paths {
   }
 
   /**
-   * Where a draw first meets a rule, in steps; negative if it never does. Draws are asked thousands
-   * of times, so the target goes along with them instead of being looked up ({@link Pull#target}).
+   * Where a draw first meets a rule, in steps; negative if it never does.
    *
    * @param there when it gets to each reading, in order [s]
    * @param rates at each of them [K/s]
-   * @param knots times of the targets [s]
+   * @param walk along the rule's targets, at its start
+   * @param ahead of the rule [s]
    */
-  private double place(
-      double[] there, double[] rates, double[] knots, double[] targets, double ahead) {
-    int last = knots.length - 1;
-    int next = 0;
+  private double place(double[] there, double[] rates, Pull.Walk walk, double ahead) {
     double before = 0;
     for (int j = 0; j < there.length; j++) {
-      double time = there[j];
-      while (next <= last && knots[next] <= time) {
-        next++;
-      }
-      double target = targets[next == 0 ? 0 : next - 1];
-      if (next > 0 && next <= last) {
-        double share = (time - knots[next - 1]) / (knots[next] - knots[next - 1]);
-        target += share * (targets[next] - target);
-      }
-      double missing = target - reading(j) - ahead * rates[j];
+      double missing = walk.target(there[j]) - reading(j) - ahead * rates[j];
       if (missing <= 0) {
         return j == 0 ? 0 : j - 1 + before / (before - missing);
       }

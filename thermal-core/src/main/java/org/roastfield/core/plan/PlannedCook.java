@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.Stage;
@@ -59,6 +60,37 @@ public record PlannedCook(
   /** The same with other cooks, of the same stages, whose fire stays as stated. */
   public PlannedCook with(Function<ParameterPoint, Cook> cooks) {
     return new PlannedCook(cooks, roles, probe);
+  }
+
+  /** The same of points that are changed before a cook is built, on whatever fire. */
+  public PlannedCook changed(UnaryOperator<ParameterPoint> change) {
+    Optional<Fires> changed =
+        fires.map(
+            those ->
+                new Fires(
+                    kelvin -> those.cooks().apply(kelvin).compose(change),
+                    those.coolest(),
+                    those.hottest()));
+    return new PlannedCook(cooks.compose(change), roles, probe, changed);
+  }
+
+  /**
+   * The same on a fire that is so much hotter than stated [K], and is let down and raised from
+   * there.
+   *
+   * @throws IllegalArgumentException if it has no fires
+   */
+  public PlannedCook hotter(double kelvin) {
+    Fires own = fire();
+    Fires from =
+        new Fires(further -> own.cooks().apply(kelvin + further), own.coolest(), own.hottest());
+    return new PlannedCook(own.cooks().apply(kelvin), roles, probe, Optional.of(from));
+  }
+
+  /** Its fires. */
+  Fires fire() {
+    return fires.orElseThrow(
+        () -> new IllegalArgumentException("cook must have fires, to be kept on another"));
   }
 
   /** Schedule of its sear at a point; empty if it has none. */

@@ -64,4 +64,43 @@ public record Pull(List<Double> times, List<Double> targets, double ahead) {
   Pull raised(double by) {
     return new Pull(times, targets.stream().map(target -> target + by).toList(), ahead);
   }
+
+  /** Walks along the targets. */
+  Walk walk() {
+    return new Walk(this);
+  }
+
+  /**
+   * Targets at times that only go on, for rules that are asked of many cuts: the knots around a
+   * time are not looked for anew. Serves one cut after another.
+   */
+  static final class Walk {
+
+    private final double[] knots;
+    private final double[] targets;
+    private int next;
+
+    private Walk(Pull pull) {
+      knots = pull.times.stream().mapToDouble(Double::doubleValue).toArray();
+      targets = pull.targets.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Goes back to the start, for another cut. */
+    void begin() {
+      next = 0;
+    }
+
+    /** {@link Pull#target} at a time not before the last that was asked for since the start [s]. */
+    double target(double time) {
+      int last = knots.length - 1;
+      while (next <= last && knots[next] <= time) {
+        next++;
+      }
+      if (next == 0 || next > last) {
+        return targets[next == 0 ? 0 : last];
+      }
+      double share = (time - knots[next - 1]) / (knots[next] - knots[next - 1]);
+      return targets[next - 1] + share * (targets[next] - targets[next - 1]);
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package org.roastfield.core.plan;
 
+import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.EnsembleSensitivities;
 
 /**
@@ -45,16 +46,31 @@ final class Shift {
     this.amount = amount;
   }
 
-  WhatIf.Effect effect() {
+  /**
+   * What the change moves: when the display is nearly there, the pull, when it could have rested
+   * [s], and the highest core [K].
+   */
+  double[] moves() {
     double higher = higher();
-    return new WhatIf.Effect(
-        shift(course.near, higher),
-        shift(course.pull, higher),
-        amount * ready(CHANGE) + higher * ready(READING),
-        amount * peak(CHANGE) + higher * peak(READING),
-        Double.NaN,
-        0,
-        WhatIf.Method.SENSITIVITY);
+    return new double[] {
+      shift(course.near, higher),
+      shift(course.pull, higher),
+      amount * ready(CHANGE) + higher * ready(READING),
+      amount * peak(CHANGE) + higher * peak(READING)
+    };
+  }
+
+  /** The same numbers halfway. */
+  double[] halfway() {
+    EnsembleResult half = by.result();
+    double pull = half.stageEnd(member, course.pull);
+    double waited = half.stageEnd(member, course.wait) - pull;
+    return new double[] {
+      half.stageEnd(member, course.near),
+      pull,
+      half.stageEnd(member, course.sear) - waited,
+      half.corePeak(member, hottest())
+    };
   }
 
   /**
@@ -115,11 +131,16 @@ final class Shift {
   }
 
   private double peak(int coordinate) {
+    return by.corePeak(member, hottest(), coordinate);
+  }
+
+  /** Stage of the highest core. */
+  private int hottest() {
     int hottest = 0;
     for (int stage = 1; stage <= course.hold; stage++) {
       boolean hotter = by.result().corePeak(member, stage) > by.result().corePeak(member, hottest);
       hottest = hotter ? stage : hottest;
     }
-    return by.corePeak(member, hottest, coordinate);
+    return hottest;
   }
 }

@@ -1,12 +1,13 @@
 package org.roastfield.core.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-import java.util.function.ToDoubleFunction;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.ensemble.EnsembleSensitivities;
 import org.roastfield.core.ensemble.EnsembleSimulator;
@@ -16,12 +17,12 @@ import org.roastfield.core.parameter.ParameterPoint;
 
 /**
  * What a change does to a cook that follows a plan: its rules for the fire and the pull and what
- * its clock decides stay; sear and least rest keep their length. Immutable.
+ * its clock decides stay; sear and least rest keep their length. Serves one thread.
  */
 public final class WhatIf {
 
   /** Draws that stand for all where no derivatives exist. */
-  private static final int FEW = 40;
+  private static final int FEW = 100;
 
   /** Draws that are differentiated. */
   private static final int DIFFERENTIATED = 20;
@@ -42,28 +43,42 @@ public final class WhatIf {
   private static final String READING = "reading";
 
   private final EnsembleSimulator simulator;
+  private final PlanRequest request;
+  private final PlanRequest fewer;
+  private final Plan plan;
 
-  private WhatIf(EnsembleSimulator simulator) {
+  /** What comes of all draws and of few without a change; computed when it is first asked for. */
+  private final Map<PlanRequest, Run> unchanged = new HashMap<>();
+
+  private WhatIf(EnsembleSimulator simulator, PlanRequest request, Plan plan) {
     this.simulator = simulator;
+    this.request = request;
+    this.fewer = request.withDraws(Math.min(FEW, request.members()), request.seed());
+    this.plan = plan;
   }
 
-  /** By a simulator, and on the executor that it runs on. */
-  public static WhatIf with(EnsembleSimulator simulator) {
-    return new WhatIf(simulator);
+  /**
+   * Of a plan that is followed, by a simulator, and on the executor that it runs on.
+   *
+   * @param request of the plan
+   */
+  public static WhatIf of(EnsembleSimulator simulator, PlanRequest request, Plan plan) {
+    return new WhatIf(simulator, request, plan);
   }
 
   /** How an effect was found. */
   public enum Method {
-    /** Median of 20 draws' derivatives at the middle of the change, times the amount. */
+    /** Medians of 20 draws, moved by derivatives at the middle of the change. */
     SENSITIVITY,
-    /** Medians of 40 draws with and without the change, the same draws for both. */
+    /** Medians of 100 draws with and without the change, the same draws for both. */
     FEW_DRAWS,
     /** The same with all draws. */
     ALL_DRAWS
   }
 
   /**
-   * Changes of a plan's numbers. Infinite where the pull is not reached any more.
+   * By how much the median of each of a plan's numbers moves. Infinite where most draws do not get
+   * to the pull any more.
    *
    * @param near of {@link Milestone.Kind#NEAR} [s]
    * @param pull of the pull [s]
@@ -84,23 +99,24 @@ public final class WhatIf {
       Method method) {}
 
   /**
-   * By derivatives at half the change, or where the cook's laws have none, by a few draws. Times go
-   * with one over what drives them: a derivative without the change is off by the change's share of
-   * the drive, one at half of it by a twelfth of that share's square. The pull moves as its rule
-   * has it, eq. (99); the fire is as stated, and displays do not lag.
+   * By derivatives at half the change where the fire is kept, or else by a few draws: a look at the
+   * display jumps from one fire to another, and so do cooks whose laws have no derivatives. Times
+   * go with one over what drives them: a derivative without the change is off by the change's share
+   * of the drive, one at half of it by a twelfth of that share's square. The pull moves as its rule
+   * has it, eq. (99); displays do not lag.
    *
-   * @param request of the plan
-   * @param plan that is followed
    * @param change the cook after a change of an amount, the request's cook for 0; smooth in it
    * @param amount of the change, not 0
    */
-  public Effect estimate(
-      PlanRequest request, Plan plan, DoubleFunction<PlannedCook> change, double amount) {
+  public Effect estimate(DoubleFunction<PlannedCook> change, double amount) {
     if (!(Math.abs(amount) > 0)) {
       throw new IllegalArgumentException("amount must not be 0, was " + amount);
     }
-    PlanRequest fewer = request.withDraws(DIFFERENTIATED, request.seed());
-    Draws draws = Draws.of(fewer.with(asStated(request.cook())), simulator).learned(plan);
+    if (plan.check().isPresent()) {
+      return few(change.apply(amount), 0);
+    }
+    PlanRequest differentiated = request.withDraws(DIFFERENTIATED, request.seed());
+    Draws draws = Draws.of(differentiated, simulator).learned(plan);
     ParameterPoint half =
         ParameterPoint.empty().with(AMOUNT, amount / 2, Math.abs(amount)).with(READING, 0, 1);
     Course course = new Course(request.cook().roles(), false);
@@ -113,28 +129,26 @@ public final class WhatIf {
       before[i] = draws.timeAt(i, readings[i]);
       halfway[i] = readings[i];
     }
-    List<Effect> effects = new ArrayList<>();
+    List<Shift> shifts = new ArrayList<>();
     for (int pass = 0; pass < PASSES; pass++) {
       EnsembleSensitivities by =
           differentiated(size, half, cooks(course, plan, change, halfway.clone(), draws));
-      effects.clear();
+      shifts.clear();
       for (int i = 0; i < size; i++) {
         if (by.result().status(i) == MemberStatus.NOT_BUILT) {
-          return few(request, plan, change.apply(amount), 0);
+          return few(change.apply(amount), 0);
         }
         if (by.result().status(i) == MemberStatus.COMPLETED) {
           Shift shift = new Shift(by, i, course, plan, before[i], amount);
           double higher = shift.higher();
           halfway[i] = Double.isNaN(higher) ? readings[i] : readings[i] + 0.5 * higher;
           if (!Double.isNaN(higher)) {
-            effects.add(shift.effect());
+            shifts.add(shift);
           }
         }
       }
     }
-    return effects.size() < ENOUGH * size
-        ? few(request, plan, change.apply(amount), 0)
-        : middle(effects);
+    return shifts.size() < ENOUGH * size ? few(change.apply(amount), 0) : middle(shifts);
   }
 
   /** Each draw's cook at an amount of the change and a reading over its own. */
@@ -156,23 +170,19 @@ public final class WhatIf {
     return simulator.sensitivitiesOfEach(cooks.apply(0).apply(at), size, i -> at, cooks);
   }
 
-  private static PlannedCook asStated(PlannedCook cook) {
-    return cook.with(cook.cooks());
-  }
-
-  private static Effect middle(List<Effect> effects) {
-    return new Effect(
-        median(effects, Effect::near),
-        median(effects, Effect::pull),
-        median(effects, Effect::ready),
-        median(effects, Effect::finalCore),
-        Double.NaN,
-        0,
-        Method.SENSITIVITY);
-  }
-
-  private static double median(List<Effect> effects, ToDoubleFunction<Effect> value) {
-    return Spread.of(effects.stream().mapToDouble(value).toArray()).median();
+  private static Effect middle(List<Shift> shifts) {
+    double[] moved = new double[4];
+    for (int number = 0; number < moved.length; number++) {
+      double[] before = new double[shifts.size()];
+      double[] after = new double[shifts.size()];
+      for (int i = 0; i < before.length; i++) {
+        double half = 0.5 * shifts.get(i).moves()[number];
+        before[i] = shifts.get(i).halfway()[number] - half;
+        after[i] = shifts.get(i).halfway()[number] + half;
+      }
+      moved[number] = shift(before, after);
+    }
+    return new Effect(moved[0], moved[1], moved[2], moved[3], Double.NaN, 0, Method.SENSITIVITY);
   }
 
   /**
@@ -181,21 +191,19 @@ public final class WhatIf {
    * @param changed the cook after the change; the request's own if only the service changes
    * @param later how much later it is carved than planned when it went on [s], at least 0
    */
-  public Effect exact(PlanRequest request, Plan plan, PlannedCook changed, double later) {
-    return draws(request, plan, changed, later, Method.ALL_DRAWS);
+  public Effect exact(PlannedCook changed, double later) {
+    return draws(request, changed, later, Method.ALL_DRAWS);
   }
 
   /** The same by as few draws as stand for all. */
-  public Effect few(PlanRequest request, Plan plan, PlannedCook changed, double later) {
-    PlanRequest fewer = request.withDraws(FEW, request.seed());
-    return draws(fewer, plan, changed, later, Method.FEW_DRAWS);
+  public Effect few(PlannedCook changed, double later) {
+    return draws(fewer, changed, later, Method.FEW_DRAWS);
   }
 
-  private Effect draws(
-      PlanRequest request, Plan plan, PlannedCook changed, double later, Method method) {
+  private Effect draws(PlanRequest of, PlannedCook changed, double later, Method method) {
     Check.inRange("later", later, 0, Double.MAX_VALUE);
-    Run before = run(request, plan, 0);
-    Run after = run(request.with(changed), plan, later);
+    Run before = unchanged.computeIfAbsent(of, same -> run(same, 0));
+    Run after = run(of.with(changed), later);
     Check.inRange("draws with the change", after.size(), before.size(), before.size());
     double latest = plan.lead() + later + request.service().latest();
     double inTime = 0;
@@ -212,19 +220,19 @@ public final class WhatIf {
         method);
   }
 
-  private Run run(PlanRequest request, Plan plan, double later) {
-    Draws draws = Draws.of(request, simulator).learned(plan);
+  private Run run(PlanRequest of, double later) {
+    Draws draws = Draws.of(of, simulator).learned(plan);
     return draws.follow(plan.pull().later(later), plan.timing().later(later));
   }
 
-  /** Median of the changes of the draws. */
+  /**
+   * Change of the median. The median of the draws' changes is another number where a look at the
+   * display puts some of them on another fire, and jumps with few draws.
+   */
   private static double shift(double[] before, double[] after) {
-    double[] shifts = new double[before.length];
-    for (int i = 0; i < shifts.length; i++) {
-      boolean same = before[i] == after[i];
-      shifts[i] = same ? 0 : after[i] - before[i];
-    }
-    return Spread.of(shifts).median();
+    double was = Spread.of(before).median();
+    double is = Spread.of(after).median();
+    return was == is ? 0 : is - was;
   }
 
   private static Cook cook(

@@ -44,6 +44,8 @@ class BegunEnsemblePropertiesTest {
       Cook beginning = firstStages(cook, first);
       BegunEnsemble begun = SIMULATOR.begin(beginning, 1, i -> beginning);
       assertSame(whole, 0, begun.goOn(cook, 2, i -> 0, i -> cook), 1, stages);
+      EnsembleResult unsampled = begun.withoutSamples().goOn(cook, 2, i -> 0, i -> cook);
+      assertSameStages(whole, 0, unsampled, 1, stages);
     }
     Statistics.label("completed").collect(whole.status(0) == MemberStatus.COMPLETED);
   }
@@ -99,6 +101,14 @@ class BegunEnsemblePropertiesTest {
 
   private static void assertSame(
       EnsembleResult expected, int i, EnsembleResult actual, int j, int stages) {
+    assertSameStages(expected, i, actual, j, stages);
+    for (int k = 0; k < TIMES.length; k++) {
+      assertEquals(expected.coreAt(i, k), actual.coreAt(j, k));
+    }
+  }
+
+  private static void assertSameStages(
+      EnsembleResult expected, int i, EnsembleResult actual, int j, int stages) {
     assertEquals(expected.status(i), actual.status(j));
     assertEquals(expected.lastStage(i), actual.lastStage(j));
     assertEquals(expected.evaporated(i), actual.evaporated(j));
@@ -110,9 +120,6 @@ class BegunEnsemblePropertiesTest {
       assertEquals(expected.surfaceAtEnd(i, stage), actual.surfaceAtEnd(j, stage));
       assertEquals(expected.corePeak(i, stage), actual.corePeak(j, stage));
       assertEquals(expected.corePeakTime(i, stage), actual.corePeakTime(j, stage));
-    }
-    for (int k = 0; k < TIMES.length; k++) {
-      assertEquals(expected.coreAt(i, k), actual.coreAt(j, k));
     }
   }
 }

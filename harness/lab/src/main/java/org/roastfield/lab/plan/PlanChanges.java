@@ -44,7 +44,7 @@ final class PlanChanges {
     this.file = cook.file();
     this.roles = request.cook().roles();
     this.ask = ask;
-    this.whatIf = WhatIf.with(simulator);
+    this.whatIf = WhatIf.of(simulator, request, plan);
   }
 
   /** Changes that this cook can have; none if the plan's pull may never come. */
@@ -82,7 +82,7 @@ final class PlanChanges {
     ChangedFile changed = new ChangedFile(file, roles);
     Optional<Fires> fires = request.cook().fires();
     if (fires.isPresent()) {
-      return Optional.of(amount -> request.cook().with(fires.get().cooks().apply(amount)));
+      return Optional.of(request.cook()::hotter);
     }
     return changed.hotter(HOTTER).isPresent()
         ? Optional.of(amount -> planned(changed.hotter(amount).orElseThrow(), roles))
@@ -92,15 +92,12 @@ final class PlanChanges {
   private PlanChange change(String what, DoubleFunction<PlannedCook> change, double amount) {
     return ask.exact()
         ? drawn(what, change.apply(amount), 0)
-        : new PlanChange(what, whatIf.estimate(request, plan, change, amount));
+        : new PlanChange(what, whatIf.estimate(change, amount));
   }
 
   private PlanChange drawn(String what, PlannedCook changed, double later) {
     return new PlanChange(
-        what,
-        ask.exact()
-            ? whatIf.exact(request, plan, changed, later)
-            : whatIf.few(request, plan, changed, later));
+        what, ask.exact() ? whatIf.exact(changed, later) : whatIf.few(changed, later));
   }
 
   private static String unit(TemperatureScale scale) {
@@ -113,8 +110,28 @@ final class PlanChanges {
 
   /** The cook of another file, decided by the same display. */
   static PlannedCook planned(CookFile other, List<Role> roles, Probe display) {
-    VariedCook cook = VariedCook.planned(other, display);
+    return planned(VariedCook.planned(other, display), roles);
+  }
+
+  private static PlannedCook planned(VariedCook cook, List<Role> roles) {
     return new PlannedCook(cook, roles, cook.probe(cook.channels().get(0)));
+  }
+
+  /** The cook of another file, on its fires as far as the request's may be let down and raised. */
+  private PlannedCook onFires(CookFile other, List<Role> otherRoles) {
+    VariedCook cook = VariedCook.planned(other, ask.display());
+    PlannedCook stated = planned(cook, otherRoles);
+    return request
+        .cook()
+        .fires()
+        .map(
+            own ->
+                stated.with(
+                    new Fires(
+                        kelvin -> point -> cook.apply(cook.hotter(point, kelvin)),
+                        own.coolest(),
+                        own.hottest())))
+        .orElse(stated);
   }
 
   private Optional<PlanChange> opened(ChangedFile changed) {
@@ -126,7 +143,7 @@ final class PlanChanges {
             other ->
                 drawn(
                     "the lid open twice, two minutes each",
-                    planned(other, StageRoles.of(other)),
+                    onFires(other, StageRoles.of(other)),
                     0));
   }
 
@@ -138,11 +155,7 @@ final class PlanChanges {
     return Optional.of(
         change(
             what,
-            more ->
-                request
-                    .cook()
-                    .with(
-                        point -> request.cook().cooks().apply(scaled(point, parameter.id(), more))),
+            more -> request.cook().changed(point -> scaled(point, parameter.id(), more)),
             amount));
   }
 
