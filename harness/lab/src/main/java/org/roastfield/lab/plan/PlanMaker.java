@@ -11,8 +11,6 @@ import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.ensemble.EnsembleSimulator;
-import org.roastfield.core.material.Moisture;
-import org.roastfield.core.outcome.Juice;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.plan.CoreLoss;
 import org.roastfield.core.plan.Fires;
@@ -147,10 +145,7 @@ public final class PlanMaker {
     Optional<Cook> expected = expected(request, plan);
     Optional<SimulationResult> central =
         expected.map(one -> Simulator.withDefaults().run(one).orElseThrow());
-    Optional<Purchase> purchase =
-        central.flatMap(
-            result ->
-                file.notes().plan().plates().map(plates -> Purchase.of(plates, leftAfter(result))));
+    Optional<Purchase> purchase = Purchase.of(file, central);
     double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
     CompletableFuture<Optional<SearTable>> searing =
         CompletableFuture.supplyAsync(() -> sears(request, held), executor);
@@ -175,7 +170,7 @@ public final class PlanMaker {
     double heating = fire.flatMap(FireForecast::ramp).map(Spread::high).orElse(SEAR_HEAT);
     List<PlanStep> steps =
         new PlanSteps(file, roles, plan, ask.scale(), heating, lie.map(TaperStations.Lie::towards))
-            .list(salt, times.carving(), since, rules);
+            .list(salt, purchase, times.carving(), since, rules);
     List<Unmet> problems =
         new ArrayList<>(new PlanProblems(plan, request.wish(), ask.scale()).list());
     sears.flatMap(SearTable::problem).ifPresent(problems::add);
@@ -385,13 +380,5 @@ public final class PlanMaker {
         kelvin -> cook.apply(cook.hasFire() ? cook.hotter(middle, kelvin) : middle);
     Probe display = request.cook().probeOf(fires.apply(0));
     return CentralCook.of(fires, display, roles, plan, request.service().leastRest());
-  }
-
-  private double leftAfter(SimulationResult result) {
-    Moisture moisture = file.moisture();
-    return file.extent()
-        .map(extent -> extent.juice(result, moisture))
-        .orElseGet(() -> Juice.of(result, moisture))
-        .left();
   }
 }

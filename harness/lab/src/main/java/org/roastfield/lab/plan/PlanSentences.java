@@ -130,7 +130,7 @@ public final class PlanSentences {
     return "Published minima are NOT held against this plan, since the cook in the middle of its"
         + " beliefs does not come to its end: one draw in ten gets no hotter in the middle than "
         + scale.text(plan.finalCore().low())
-        + ". It has no slice and no hold times either.";
+        + ". It has no slice, no hold times and no weight to buy either.";
   }
 
   /** What it means that steps have a slack below 0, if some do. */

@@ -18,6 +18,9 @@ import org.roastfield.lab.timeline.TemperatureScale;
 /** The milestones of a plan as lines of a timetable. */
 final class PlanSteps {
 
+  /** Id of the step at which the cut has to be there. */
+  static final String BUY_ID = "buy";
+
   /** Id of the step at which the heat of a sear is got ready. */
   static final String SEAR_HEAT_ID = "sear-heat";
 
@@ -42,6 +45,11 @@ final class PlanSteps {
       "The plan counts on full heat when the sear begins: raise it beside a cut that is still on the"
           + " gentle heat, never under it; with one fire for both, once it is off. A stage of pause"
           + " in the cook file has the plan wait for the fire.";
+  private static final String BUY_TO_SALT =
+      "At the latest when it is salted. Late: salt it as soon as it is there, and the salt reaches"
+          + " less deep; later than its slack, everything moves along, service too.";
+  private static final String BUY =
+      "At the latest then. Later than its slack, everything after it moves along, service too.";
   private static final String SERVE = "Late: carve as soon as it has rested, and serve later.";
   private static final String HOLD =
       "Early: keep it warm and loosely covered. Late: carve as soon as it has rested.";
@@ -76,16 +84,21 @@ final class PlanSteps {
    * All steps in order.
    *
    * @param salt to be put on, if any
+   * @param purchase for those who are to be fed, if any are
    * @param carving from carving to the table [s]
    * @param now after the clock's zero [s]; what should have been before is now
    * @param rules how readings decide, to stand with their steps
    */
   List<PlanStep> list(
-      Optional<SaltPlan> salt, double carving, OptionalDouble now, List<PlanLine> rules) {
+      Optional<SaltPlan> salt,
+      Optional<Purchase> purchase,
+      double carving,
+      OptionalDouble now,
+      List<PlanLine> rules) {
     List<PlanStep> steps = new ArrayList<>();
-    for (PlanStep step : inOrder(salt, rules)) {
+    for (PlanStep step : inOrder(salt, purchase, rules)) {
       boolean past = now.isPresent() && step.time().high() < now.getAsDouble();
-      steps.add(past ? step.at(now.getAsDouble(), "now: " + step.what()) : step);
+      steps.add(past ? step.at(now.getAsDouble(), past(step)) : step);
     }
     Milestone carve = plan.milestone(Milestone.Kind.CARVE);
     Spread table =
@@ -98,12 +111,43 @@ final class PlanSteps {
     return List.copyOf(steps);
   }
 
-  private List<PlanStep> inOrder(Optional<SaltPlan> salt, List<PlanLine> rules) {
+  /** What should have been before is done now, but for what must be there already. */
+  private static String past(PlanStep step) {
+    return step.id().equals(BUY_ID)
+        ? "bought by now: " + step.what().substring("buy ".length())
+        : "now: " + step.what();
+  }
+
+  private List<PlanStep> inOrder(
+      Optional<SaltPlan> salt, Optional<Purchase> purchase, List<PlanLine> rules) {
     List<PlanStep> steps = new ArrayList<>();
+    purchase.ifPresent(one -> steps.add(buy(one)));
     plan.milestones().forEach(one -> steps.add(step(one, salt, rules)));
     searHeat().ifPresent(steps::add);
     steps.sort(Comparator.comparingDouble(step -> step.time().median()));
     return steps;
+  }
+
+  /**
+   * The cut has to be there when it is salted, or else when it leaves the fridge, or goes on. Salt
+   * may come later and reach less deep: until the next of these everything holds.
+   */
+  private PlanStep buy(Purchase purchase) {
+    Optional<Milestone> salting = first(Milestone.Kind.SALT);
+    Milestone needed =
+        first(Milestone.Kind.OUT_OF_COLD).or(() -> first(Milestone.Kind.ON)).orElseThrow();
+    Spread time = salting.orElse(needed).time();
+    return new PlanStep(
+        BUY_ID,
+        "buy " + purchase.words(),
+        time,
+        needed.time().median() + needed.slack() - time.median(),
+        salting.isPresent() ? "late: it is salted later" : "late: what follows moves",
+        salting.isPresent() ? BUY_TO_SALT : BUY);
+  }
+
+  private Optional<Milestone> first(Milestone.Kind kind) {
+    return plan.milestones().stream().filter(one -> one.kind() == kind).findFirst();
   }
 
   /** Somebody has to get the sear's heat ready, where no pause is there for it. */

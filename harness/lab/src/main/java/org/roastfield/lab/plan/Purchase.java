@@ -1,6 +1,12 @@
 package org.roastfield.lab.plan;
 
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.roastfield.core.material.Moisture;
+import org.roastfield.core.outcome.Juice;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.PlanWishes;
 
 /**
@@ -44,6 +50,20 @@ public record Purchase(int people, double portion, double trim, double bone, dou
     }
   }
 
+  /** For the plates of a cook file, by the cook that is expected; empty without one of them. */
+  static Optional<Purchase> of(CookFile file, Optional<SimulationResult> expected) {
+    return expected.flatMap(
+        result -> file.notes().plan().plates().map(plates -> of(plates, left(file, result))));
+  }
+
+  private static double left(CookFile file, SimulationResult result) {
+    Moisture moisture = file.moisture();
+    return file.extent()
+        .map(extent -> extent.juice(result, moisture))
+        .orElseGet(() -> Juice.of(result, moisture))
+        .left();
+  }
+
   /** What a cook file wishes, with what it leaves unsaid assumed. */
   public static Purchase of(PlanWishes.Plates plates, double yield) {
     return new Purchase(
@@ -61,6 +81,12 @@ public record Purchase(int people, double portion, double trim, double bone, dou
   /** Weight to buy [kg]. */
   public double bought() {
     return people * portion / (yield * (1 - bone) * (1 - trim));
+  }
+
+  /** What to buy in a few words, such as "3.3 kg raw for 10 people". */
+  String words() {
+    return String.format(
+        Locale.ROOT, "%.1f kg raw for %d %s", bought(), people, people == 1 ? "person" : "people");
   }
 
   /** Weight to put on, trimmed, with its bone [kg]. */
