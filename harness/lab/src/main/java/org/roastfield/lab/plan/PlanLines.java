@@ -107,7 +107,7 @@ final class PlanLines {
   List<PlanLine> rules(PlanClock clock) {
     List<PlanLine> lines = new ArrayList<>();
     plan.check().ifPresent(check -> lines.add(new PlanLine("fire", fire(check, clock), "")));
-    lines.add(new PlanLine("off the heat", new PullWords(plan, clock, scale).text(), ""));
+    lines.add(new PlanLine("off the heat", PullWords.of(plan, clock, scale).text(), ""));
     return lines;
   }
 

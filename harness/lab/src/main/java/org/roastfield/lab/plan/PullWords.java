@@ -14,78 +14,135 @@ final class PullWords {
   private static final double TEN_MINUTES = 600;
 
   /** Readings that differ by less are told as one [K]. */
-  private static final double ALIKE = 0.25;
+  static final double ALIKE = 0.25;
 
-  private final Plan plan;
+  private final Pull pull;
+  private final double lead;
+  private final double drawn;
   private final PlanClock clock;
   private final TemperatureScale scale;
 
-  PullWords(Plan plan, PlanClock clock, TemperatureScale scale) {
-    this.plan = plan;
+  /**
+   * Of a rule.
+   *
+   * @param lead from the start of the cook to the clock's zero [s]
+   * @param drawn how far the display is drawn on in the middle [K]
+   */
+  PullWords(Pull pull, double lead, double drawn, PlanClock clock, TemperatureScale scale) {
+    this.pull = pull;
+    this.lead = lead;
+    this.drawn = drawn;
     this.clock = clock;
     this.scale = scale;
+  }
+
+  /** Of a plan. */
+  static PullWords of(Plan plan, PlanClock clock, TemperatureScale scale) {
+    Pull pull = plan.pull();
+    double middle = plan.lead() + plan.milestone(Milestone.Kind.PULL).time().median();
+    double drawn = pull.ahead() == 0 ? 0 : Math.max(0, pull.target(middle) - plan.reading());
+    return new PullWords(pull, plan.lead(), drawn, clock, scale);
   }
 
   String text() {
     return readings() + paces();
   }
 
-  /** How far the display is drawn on in the middle [K]. */
-  private double drawn() {
-    Pull pull = plan.pull();
-    double middle = plan.lead() + plan.milestone(Milestone.Kind.PULL).time().median();
-    return pull.ahead() == 0 ? 0 : Math.max(0, pull.target(middle) - plan.reading());
+  /**
+   * A minute of the clock at which readings are told.
+   *
+   * @param before target up to it [K]
+   * @param after target from it on [K]
+   */
+  private record Knot(String when, double before, double after) {
+
+    /** Steps too small to be told are none. */
+    static Knot of(String when, double before, double after) {
+      return new Knot(when, Math.abs(before - after) < ALIKE ? after : before, after);
+    }
+
+    boolean steps() {
+      return before != after;
+    }
   }
 
   private String readings() {
-    Pull pull = plan.pull();
-    List<String> words = new ArrayList<>();
-    int last = pull.times().size() - 1;
-    if (first() == last) {
-      return "at " + reading(last) + " whenever that is";
-    }
-    for (int k = first(); k <= last; k++) {
-      String when = clock.text(pull.times().get(k) - plan.lead());
-      String one = reading(k) + (k == last ? " from " : " at ") + when + (k == last ? " on" : "");
-      words.add(one + (k == first() ? before(k) : ""));
-    }
-    return "at " + String.join(", ", words) + ", evenly between";
-  }
-
-  /** What holds before a step, in brackets. */
-  private String before(int k) {
-    Pull pull = plan.pull();
-    boolean steps = k > 0 && pull.targets().get(k - 1) - pull.targets().get(k) > ALIKE;
-    return steps ? " (" + reading(k - 1) + " before)" : "";
-  }
-
-  /** Index of the first target of the window, after a step; the last if all are alike. */
-  private int first() {
-    Pull pull = plan.pull();
-    int last = pull.times().size() - 1;
     double most = pull.targets().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
     double least = pull.targets().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-    if (most - least < ALIKE) {
-      return last;
+    List<Knot> knots = knots();
+    int last = knots.size() - 1;
+    if (most - least < ALIKE || (last == 0 && !knots.get(0).steps())) {
+      return "at " + reading(knots.get(last).after) + " whenever that is";
     }
-    return last > 0 && pull.times().get(0).equals(pull.times().get(1)) ? 1 : 0;
+    List<String> words = new ArrayList<>();
+    for (int k = 0; k <= last; k++) {
+      Knot knot = knots.get(k);
+      boolean until = k == 0 && !knot.steps();
+      words.add(
+          reading(knot.after)
+              + (k == last ? " from " : until ? " until " : " at ")
+              + knot.when
+              + (k == last ? " on" : "")
+              + (knot.steps()
+                  ? " (" + reading(knot.before) + (k == 0 ? " before)" : " just before)")
+                  : ""));
+    }
+    return "at " + String.join(", ", words) + (last > 0 ? ", evenly between" : "");
   }
 
-  private String reading(int k) {
-    return scale.text(plan.pull().targets().get(k) - drawn());
+  /** Without ends that tell nothing, since what is beyond them is the same. */
+  private List<Knot> knots() {
+    List<Knot> knots = minutes();
+    while (knots.size() > 1 && !knots.get(0).steps() && alike(knots.get(0), knots.get(1))) {
+      knots.remove(0);
+    }
+    int last = knots.size() - 1;
+    while (last > 0 && !knots.get(last).steps() && alike(knots.get(last - 1), knots.get(last))) {
+      knots.remove(last);
+      last--;
+    }
+    return knots;
+  }
+
+  /** Whether the line between two is level, as told. */
+  private boolean alike(Knot one, Knot next) {
+    return reading(one.after).equals(reading(next.before));
+  }
+
+  /** Targets at each minute of the clock that has one; several in one are a step. */
+  private List<Knot> minutes() {
+    List<Knot> knots = new ArrayList<>();
+    int first = 0;
+    for (int k = 0; k < pull.times().size(); k++) {
+      boolean ends =
+          k == pull.times().size() - 1
+              || !clock.isoMinute(time(k)).equals(clock.isoMinute(time(k + 1)));
+      if (ends) {
+        knots.add(Knot.of(clock.text(time(k)), pull.targets().get(first), pull.targets().get(k)));
+        first = k + 1;
+      }
+    }
+    return knots;
+  }
+
+  private double time(int k) {
+    return pull.times().get(k) - lead;
+  }
+
+  private String reading(double target) {
+    return scale.text(target - drawn);
   }
 
   private String paces() {
-    double drawn = drawn();
     if (drawn < ALIKE) {
       return "";
     }
-    double rise = drawn / plan.pull().ahead() * TEN_MINUTES;
+    double rise = drawn / pull.ahead() * TEN_MINUTES;
     return String.format(
         Locale.ROOT,
         "; that is where it rose %s in ten minutes: %s less for every %s more",
         scale.differenceText(rise),
-        scale.differenceText(plan.pull().ahead() / TEN_MINUTES),
+        scale.differenceText(pull.ahead() / TEN_MINUTES),
         scale.differenceText(1));
   }
 }
