@@ -104,9 +104,11 @@ final class PlanAssumptions {
           "from the first cut to the table: plan: carving");
     }
     if (wishes.restAtLeast().isEmpty()) {
+      boolean stated = ServiceTimes.statedRest(file).isPresent();
       add(
-          minutes("rest", service.leastRest()),
-          "at least, from the last heat until it is carved: plan: rest-at-least");
+          minutes(stated ? "the file's rest of" : "rest", service.leastRest()),
+          (stated ? "as long as its stage of rest, " : "")
+              + "at least, from the last heat until it is carved: plan: rest-at-least");
     }
     if (wishes.restAtMost().isEmpty()) {
       add(

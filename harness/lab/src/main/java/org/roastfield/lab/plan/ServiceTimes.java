@@ -6,6 +6,8 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.roastfield.core.cook.StageEnd;
+import org.roastfield.core.plan.Role;
 import org.roastfield.core.plan.Service;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.PlanWishes;
@@ -86,6 +88,33 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
     return ahead.compareTo(half.negated()) <= 0 ? same.plusDays(1) : same;
   }
 
+  /** How long a file's stage of rest lasts, if that is stated as a time [s]. */
+  static OptionalDouble statedRest(CookFile file) {
+    int rest = StageRoles.of(file).indexOf(Role.REST);
+    return file.cook().stages().get(rest).end() instanceof StageEnd.After after
+        ? OptionalDouble.of(after.duration())
+        : OptionalDouble.empty();
+  }
+
+  /** As wished, or as long as the stage of rest. */
+  private static double leastRest(CookFile file, double usual) {
+    PlanWishes wishes = file.notes().plan();
+    if (wishes.restAtLeast().isPresent()) {
+      return wishes.restAtLeast().getAsDouble();
+    }
+    double rest = statedRest(file).orElse(usual);
+    double most = wishes.restAtMost().orElse(Double.POSITIVE_INFINITY);
+    if (statedRest(file).isPresent() && rest > most) {
+      throw new UnplannableException(
+          "plan.rest-at-most must be no shorter than its stage of rest, "
+              + Words.duration(rest)
+              + ", was "
+              + Words.duration(most)
+              + ": change one of them, or say plan: rest-at-least");
+    }
+    return rest;
+  }
+
   /**
    * For the planner: with its rest and hold, which carving early shortens.
    *
@@ -94,7 +123,7 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
   Service service(CookFile file, double earliestOn) {
     PlanWishes wishes = file.notes().plan();
     Service usual = Service.usual();
-    double rest = wishes.restAtLeast().orElse(usual.leastRest());
+    double rest = leastRest(file, usual.leastRest());
     double hold =
         wishes.restAtMost().isPresent()
             ? Math.max(0, wishes.restAtMost().getAsDouble() - rest)

@@ -107,4 +107,16 @@ class PlanSaysTest extends PlanRuns {
       assertTrue(run.lines().stream().anyMatch(line -> line.startsWith(subject)), run.out());
     }
   }
+
+  /** The file's rest of a stated time is the plan's, and told as the file's. */
+  @Test
+  void restOfTheFile_isTheLeastRest_andTold() throws IOException {
+    String lamb = Files.readString(Path.of("../../datasets/cooks/boathouse-lamb-leg/cook.yaml"));
+    assertTrue(lamb.contains("end: {after: 35 min}"), lamb);
+    Run run = plan(write("lamb.yaml", lamb));
+    assertTrue(assumed("the file's rest of 35 min").startsWith("as long as its stage of rest"));
+    assertTrue(run.out().replaceAll("\\s+", " ").contains("the file's rest of 35 min"), run.out());
+    double off = step("pull").at("/time_s/q90").asDouble();
+    assertTrue(step("ready").at("/time_s/q90").asDouble() - off >= 2100 - 1, json().toString());
+  }
 }

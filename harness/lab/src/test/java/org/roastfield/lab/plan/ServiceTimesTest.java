@@ -53,4 +53,39 @@ class ServiceTimesTest {
     assertTrue(message.startsWith("latest must be a time that exists"), message);
     assertEquals(900, times(gap).late());
   }
+
+  private static double leastRest(String wishes) {
+    CookFile file = file("2026-06-13T18:30", "2026-06-13T18:20", "2026-06-13T18:45" + wishes);
+    return times(file).service(file, Double.NEGATIVE_INFINITY).leastRest();
+  }
+
+  /** A stage of rest that lasts a stated time is the least rest, unless the plan says otherwise. */
+  @Test
+  void stageOfRest_isTheLeastRest_whereItsTimeIsStated() {
+    assertEquals(1200, leastRest(""));
+    assertEquals(600, leastRest("\n  rest-at-least: 10 min"));
+    CookFile byClock = CookFileReader.parse("cook.yaml", Published.porkLoinBytes());
+    ServiceTimes times = times(byClock);
+    assertEquals(900, times.service(byClock, Double.NEGATIVE_INFINITY).leastRest());
+  }
+
+  @Test
+  void stageOfRestThatIsLongerThanItMayBe_isRefused() {
+    CookFile file =
+        CookFileReader.parse(
+            "cook.yaml",
+            new String(Published.porkLoinBytes(), StandardCharsets.UTF_8)
+                .replace("{at: 2026-06-13T18:20}", "{after: 95 min}")
+                .getBytes(StandardCharsets.UTF_8));
+    String message =
+        String.valueOf(
+            assertThrows(
+                    UnplannableException.class,
+                    () -> times(file).service(file, Double.NEGATIVE_INFINITY))
+                .getMessage());
+    assertEquals(
+        "plan.rest-at-most must be no shorter than its stage of rest, 95 min, was 90 min: change"
+            + " one of them, or say plan: rest-at-least",
+        message);
+  }
 }
