@@ -40,7 +40,7 @@ public final class SearPlanner {
   private static final double LEAST_RISE = 1;
 
   /** Half width of what counts as even [K]: half the trade's band of medium. */
-  private static final double EVEN = 2.5;
+  public static final double EVEN = 2.5;
 
   private final Settings settings;
 

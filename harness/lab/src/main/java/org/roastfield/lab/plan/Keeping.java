@@ -50,19 +50,24 @@ public record Keeping(String how, double carved, double highest, double surface)
 
   /** The ways, first that of the file; empty if it is not kept for long, or does not get there. */
   static List<Keeping> of(
-      CookFile file, Cook expected, List<Role> roles, Plan plan, double leastRest) {
+      CookFile file,
+      Cook expected,
+      List<Role> roles,
+      Plan plan,
+      double leastRest,
+      TemperatureScale scale) {
     double carve = plan.milestone(Milestone.Kind.CARVE).time().median();
     if (!(plan.held().median() >= WORTH_A_CHOICE) || !Double.isFinite(carve)) {
       return List.of();
     }
     List<Keeping> all = new ArrayList<>();
-    ways(file)
+    ways(file, scale)
         .forEach(
             (how, law) -> of(how, kept(expected, roles, law, leastRest, plan)).ifPresent(all::add));
     return List.copyOf(all);
   }
 
-  private static Map<String, Optional<SurfaceLaw>> ways(CookFile file) {
+  private static Map<String, Optional<SurfaceLaw>> ways(CookFile file, TemperatureScale scale) {
     List<StageSetup> stages = file.stages();
     double room = stages.get(stages.size() - 1).upper().air();
     Signal cabinet = Signal.constant(CABINET);
@@ -72,7 +77,7 @@ public record Keeping(String how, double carved, double highest, double surface)
         "in an insulated box",
         Optional.of(new HoldBox(HoldBox.LOSS_COEFFICIENT, Math.min(room, CABINET)).law()));
     ways.put(
-        String.format(Locale.ROOT, "in dry air at %.0f °C", Temperatures.toCelsius(CABINET)),
+        String.format(Locale.ROOT, "in dry air at %.0f %s", scale.value(CABINET), scale.unit()),
         Optional.of(
             SurfaceLaw.sum(
                 new Convection(CABINET_CONVECTION, cabinet), new Radiation(EMISSIVITY, cabinet))));

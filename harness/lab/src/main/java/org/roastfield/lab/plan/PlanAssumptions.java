@@ -15,7 +15,6 @@ import org.roastfield.lab.files.Food;
 import org.roastfield.lab.files.PlanWishes;
 import org.roastfield.lab.salting.SaltWish;
 import org.roastfield.lab.timeline.Cautions;
-import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What a plan takes for granted since its cook file does not say it, with the key that would. */
 final class PlanAssumptions {
@@ -166,10 +165,9 @@ final class PlanAssumptions {
       add(
           String.format(
               Locale.ROOT,
-              "fire −%.0f to +%.0f %s",
+              "fire −%.0f to +%s",
               ask.scale().difference(wishes.fireCooler().orElse(Fires.USUAL_COOLER)),
-              ask.scale().difference(wishes.fireHotter().orElse(Fires.USUAL_HOTTER)),
-              ask.scale() == TemperatureScale.FAHRENHEIT ? "°F" : "K"),
+              ask.scale().wholeDifferenceText(wishes.fireHotter().orElse(Fires.USUAL_HOTTER))),
           "as far as it may be changed on the way: plan: fire-cooler, fire-hotter");
     }
     if (file.taper().isPresent() && wishes.across().isEmpty()) {

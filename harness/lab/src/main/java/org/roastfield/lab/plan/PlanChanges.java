@@ -2,7 +2,6 @@ package org.roastfield.lab.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.roastfield.core.cook.Probe;
@@ -19,7 +18,6 @@ import org.roastfield.core.plan.Role;
 import org.roastfield.core.plan.WhatIf;
 import org.roastfield.lab.cooker.VariedCook;
 import org.roastfield.lab.files.CookFile;
-import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What usually happens to plans, and what it does. */
 final class PlanChanges {
@@ -57,13 +55,7 @@ final class PlanChanges {
     hotter()
         .ifPresent(
             hotter -> {
-              TemperatureScale scale = ask.scale();
-              String what =
-                  String.format(
-                      Locale.ROOT,
-                      "the fire %.0f %s hotter",
-                      scale.difference(HOTTER),
-                      unit(scale));
+              String what = "the fire " + ask.scale().wholeDifferenceText(HOTTER) + " hotter";
               changes.add(change(what, hotter, HOTTER));
             });
     opened(changed).ifPresent(changes::add);
@@ -98,10 +90,6 @@ final class PlanChanges {
   private PlanChange drawn(String what, PlannedCook changed, double later) {
     return new PlanChange(
         what, ask.exact() ? whatIf.exact(changed, later) : whatIf.few(changed, later));
-  }
-
-  private static String unit(TemperatureScale scale) {
-    return scale == TemperatureScale.FAHRENHEIT ? "°F" : "K";
   }
 
   private PlannedCook planned(CookFile other, List<Role> otherRoles) {

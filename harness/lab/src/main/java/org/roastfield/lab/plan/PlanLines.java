@@ -57,7 +57,7 @@ final class PlanLines {
     if (!changes.isEmpty()) {
       lines.add(whatIf(changes));
     }
-    sears.ifPresent(table -> lines.add(table.line()));
+    sears.ifPresent(table -> lines.add(table.line(scale)));
     SearCheck check = plan.searCheck();
     boolean told = Double.isFinite(check.byReading()) && Double.isFinite(check.byTime());
     if (told && plan.milestones().stream().anyMatch(one -> one.kind() == Milestone.Kind.SEAR)) {
@@ -136,12 +136,7 @@ final class PlanLines {
   private String kept(double hotter) {
     return hotter == 0
         ? "as it is"
-        : String.format(
-                Locale.ROOT,
-                "%.0f %s",
-                scale.difference(Math.abs(hotter)),
-                scale == TemperatureScale.FAHRENHEIT ? "°F" : "K")
-            + (hotter > 0 ? " hotter" : " cooler");
+        : scale.wholeDifferenceText(Math.abs(hotter)) + (hotter > 0 ? " hotter" : " cooler");
   }
 
   private String wished() {

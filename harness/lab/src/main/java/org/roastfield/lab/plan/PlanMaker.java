@@ -155,7 +155,8 @@ public final class PlanMaker {
     Optional<Plan> ofKnownCooker = ofKnownCooker(request, plan);
     Optional<SearTable> sears = searing.join();
     Optional<RingWish> ring =
-        RingWish.of(request, held, file.notes().wishes().ring(), changer.hotter(), sears);
+        RingWish.of(
+            request, held, file.notes().wishes().ring(), changer.hotter(), sears, ask.scale());
     PlanLines lines = new PlanLines(file, plan, request, wish, ask.scale());
     Optional<FireForecast> fire = fire(plan);
     List<PlanLine> statements =
@@ -173,12 +174,14 @@ public final class PlanMaker {
             .list(salt, purchase, times.carving(), since, rules);
     List<Unmet> problems =
         new ArrayList<>(new PlanProblems(plan, request.wish(), ask.scale()).list());
-    sears.flatMap(SearTable::problem).ifPresent(problems::add);
+    sears.flatMap(one -> one.problem(ask.scale())).ifPresent(problems::add);
     ring.filter(one -> !one.isMet())
         .ifPresent(one -> problems.add(one.problem(request, ask.scale())));
     List<Keeping> keepings =
         expected
-            .map(one -> Keeping.of(file, one, roles, plan, request.service().leastRest()))
+            .map(
+                one ->
+                    Keeping.of(file, one, roles, plan, request.service().leastRest(), ask.scale()))
             .orElse(List.of());
     if (keepings.size() > 1) {
       statements.add(Keeping.line(keepings, plan, ask.scale()));

@@ -50,13 +50,15 @@ public record RingWish(Evenness own, double wished, List<Way> ways) {
    * @param held how long it waits for its sear, or is kept after its rest [s]
    * @param hotter the cook on another gentle heat, if there can be one [K]
    * @param sears weighed, if the cook has one
+   * @param scale of temperatures in words
    */
   static Optional<RingWish> of(
       PlanRequest request,
       double held,
       OptionalDouble wished,
       Optional<DoubleFunction<PlannedCook>> hotter,
-      Optional<SearTable> sears) {
+      Optional<SearTable> sears,
+      TemperatureScale scale) {
     if (wished.isEmpty()) {
       return Optional.empty();
     }
@@ -73,15 +75,15 @@ public record RingWish(Evenness own, double wished, List<Way> ways) {
             .map(cooks -> cooks.apply(-kelvin))
             .map(cook -> planner.evenness(request.with(cook), held))
             .filter(Evenness::early)
-            .ifPresent(even -> ways.add(cooler(kelvin, even, own)));
+            .ifPresent(even -> ways.add(cooler(kelvin, even, own, scale)));
       }
     }
     return Optional.of(new RingWish(own, wished.getAsDouble(), ways));
   }
 
-  private static Way cooler(double kelvin, Evenness even, Evenness own) {
+  private static Way cooler(double kelvin, Evenness even, Evenness own, TemperatureScale scale) {
     return new Way(
-        String.format(Locale.ROOT, "a fire %.0f K cooler", kelvin),
+        "a fire " + scale.wholeDifferenceText(kelvin) + " cooler",
         even.grey(),
         even.pull() - own.pull());
   }
@@ -120,11 +122,17 @@ public record RingWish(Evenness own, double wished, List<Way> ways) {
                 () ->
                     best.filter(way -> way.grey < own.grey())
                         .map(way -> "Of what was tried the nearest is " + words(way) + ".")
-                        .orElse(
-                            "Neither another sear nor a fire 5 to 40 K cooler makes it less and still"
-                                + " gets to the wish."));
+                        .orElseGet(() -> none(scale)));
     String text = found(request, scale) + " instead of " + depth(wished) + " at most. " + advice;
     return new Unmet("RING_TOO_DEEP", wished, own.grey(), new PlanLine("Ring too deep", text, ""));
+  }
+
+  private static String none(TemperatureScale scale) {
+    return String.format(
+        Locale.ROOT,
+        "Neither another sear nor a fire %.0f to %s cooler makes it less and still gets to the wish.",
+        scale.difference(COOLER[0]),
+        scale.wholeDifferenceText(COOLER[COOLER.length - 1]));
   }
 
   private static String words(Way way) {

@@ -14,6 +14,7 @@ import org.roastfield.core.plan.SearPlanner;
 import org.roastfield.core.plan.SearSchedule;
 import org.roastfield.core.plan.SearTrade;
 import org.roastfield.lab.files.Wishes;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
  * Sears weighed against each other, each with the pull that gives the same final core.
@@ -167,15 +168,15 @@ public record SearTable(
   }
 
   /** What the sear does, what is wished, and what would come nearer to it. */
-  PlanLine line() {
-    return new PlanLine("sear", text(), "assumed");
+  PlanLine line(TemperatureScale scale) {
+    return new PlanLine("sear", text(scale), "assumed");
   }
 
   /**
    * That the crust is paler than wished; empty if it is not, or if only a mean is known, which a
    * wish for what is seen cannot be held against.
    */
-  Optional<Unmet> problem() {
+  Optional<Unmet> problem(TemperatureScale scale) {
     if (mean || !isPale()) {
       return Optional.empty();
     }
@@ -184,14 +185,14 @@ public record SearTable(
             "CRUST_TOO_PALE",
             from(wished.orElseThrow()),
             own.crust().middle(),
-            new PlanLine("Crust too pale", text() + ".", "assumed")));
+            new PlanLine("Crust too pale", text(scale) + ".", "assumed")));
   }
 
   private boolean isPale() {
     return wished.isPresent() && own.crust().middle() < from(wished.get());
   }
 
-  private String text() {
+  private String text(TemperatureScale scale) {
     StringBuilder text = new StringBuilder(result(own));
     if (mean) {
       text.append("; a mean all round, browner where it touches");
@@ -204,28 +205,31 @@ public record SearTable(
           new SearTrade(all())
               .leastGrey(from)
               .map(best -> words(best.schedule()) + " gets there, " + result(best))
-              .orElseGet(() -> "no sear up to three times as long gets there; " + byHeat(from)));
+              .orElseGet(
+                  () -> "no sear up to three times as long gets there; " + byHeat(from, scale)));
     }
     return text.toString();
   }
 
   /** The sear of other heat that gets there with the least grey ring. */
-  private String byHeat(double from) {
+  private String byHeat(double from, TemperatureScale scale) {
     return heats.stream()
         .filter(one -> one.outcome().crust().middle() >= from && one.outcome().early())
         .min(Comparator.comparingDouble(one -> one.outcome().grey()))
-        .map(one -> words(one) + " does, " + result(one.outcome()))
-        .orElse("nor does one 80 K hotter and four times as long");
+        .map(one -> words(one, scale) + " does, " + result(one.outcome()))
+        .orElseGet(
+            () ->
+                "nor does one "
+                    + scale.wholeDifferenceText(HOTTER[HOTTER.length - 1])
+                    + " hotter and four times as long");
   }
 
   /** A sear of other heat in words. */
-  public static String words(Heated one) {
-    return String.format(
-        Locale.ROOT,
-        "%s, %.0f K %s",
-        words(one.outcome().schedule()),
-        Math.abs(one.hotter()),
-        one.hotter() > 0 ? "hotter" : "cooler");
+  public static String words(Heated one, TemperatureScale scale) {
+    return words(one.outcome().schedule())
+        + ", "
+        + scale.wholeDifferenceText(Math.abs(one.hotter()))
+        + (one.hotter() > 0 ? " hotter" : " cooler");
   }
 
   private static String result(SearOutcome outcome) {

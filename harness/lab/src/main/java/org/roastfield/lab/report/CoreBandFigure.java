@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.Spread;
-import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.PlanStep;
 
@@ -48,7 +47,7 @@ final class CoreBandFigure {
             Tick.decimal(up.low(), up.high(), layout.mostTicksUp()));
     StageStrip.draw(plot, spans());
     return plot.curve(median)
-        .frame(base.axisTitle(), "°C")
+        .frame(base.axisTitle(), sheet.scale().unit())
         .names(List.of(low, median, high))
         .finished();
   }
@@ -90,13 +89,14 @@ final class CoreBandFigure {
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < core.times().size(); i++) {
       double kelvin = quantile.applyAsDouble(core.spreads().get(i));
-      points.add(new Point(since(core.times().get(i)), Temperatures.toCelsius(kelvin)));
+      points.add(new Point(since(core.times().get(i)), sheet.scale().value(kelvin)));
     }
     return new Curve(name, Curve.Role.CORE, points);
   }
 
   private String description(Curve median) {
-    return "Core over time with the band of eight draws in ten. " + Curves.inWords(median, base);
+    return "Core over time with the band of eight draws in ten. "
+        + Curves.inWords(median, base, sheet.scale());
   }
 
   private Table table() {
@@ -108,15 +108,17 @@ final class CoreBandFigure {
       rows.add(
           List.of(
               base.text(since(core.times().get(i))),
-              celsius(spread.low()),
-              celsius(spread.median()),
-              celsius(spread.high())));
+              value(spread.low()),
+              value(spread.median()),
+              value(spread.high())));
     }
     return Table.ofNumbers(
-        "Core of the draws, °C", List.of(base.columnTitle(), "10 %", "50 %", "90 %"), rows);
+        "Core of the draws, " + sheet.scale().unit(),
+        List.of(base.columnTitle(), "10 %", "50 %", "90 %"),
+        rows);
   }
 
-  private static String celsius(double kelvin) {
-    return Numbers.decimal(Temperatures.toCelsius(kelvin), 1);
+  private String value(double kelvin) {
+    return Numbers.decimal(sheet.scale().value(kelvin), 1);
   }
 }

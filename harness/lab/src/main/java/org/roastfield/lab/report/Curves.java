@@ -3,6 +3,7 @@ package org.roastfield.lab.report;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What can be said of curves. */
 final class Curves {
@@ -22,8 +23,13 @@ final class Curves {
     return new Range(values.getMin() - room, values.getMax() + room);
   }
 
-  /** Start, extremes and end of a curve over time in one sentence. */
+  /** Start, extremes and end of a curve over time in one sentence, in degrees Celsius. */
   static String inWords(Curve curve, TimeBase base) {
+    return inWords(curve, base, TemperatureScale.CELSIUS);
+  }
+
+  /** The same of a curve on a scale. */
+  static String inWords(Curve curve, TimeBase base, TemperatureScale scale) {
     List<Point> points = curve.points().stream().filter(Point::isFinite).toList();
     if (points.isEmpty()) {
       return curve.name() + ": no values.";
@@ -31,17 +37,17 @@ final class Curves {
     Point highest = points.stream().max(Comparator.comparingDouble(Point::y)).orElseThrow();
     return curve.name()
         + ": from "
-        + celsius(points.get(0))
+        + value(points.get(0), scale)
         + " to "
-        + celsius(points.get(points.size() - 1))
+        + value(points.get(points.size() - 1), scale)
         + ", highest "
-        + celsius(highest)
+        + value(highest, scale)
         + " at "
         + base.text(highest.x())
         + ".";
   }
 
-  private static String celsius(Point point) {
-    return Numbers.decimal(point.y(), 1) + " °C";
+  private static String value(Point point, TemperatureScale scale) {
+    return Numbers.decimal(point.y(), 1) + " " + scale.unit();
   }
 }

@@ -18,7 +18,7 @@ final class InsideParts {
 
   /** Pictures of the slice, and the numbers about it. */
   static void slice(Page page, ComputedCook cook) {
-    SliceFigure.of(cook).forEach(page::figure);
+    SliceFigure.of(cook, TemperatureScale.CELSIUS).forEach(page::figure);
     page.table(numbers("Inside the cut, by the estimate", cook.inside()));
     for (Station station : cook.stations()) {
       page.table(numbers("Inside the " + station.name(), station.inside()));

@@ -2,6 +2,7 @@ package org.roastfield.lab.report;
 
 import java.util.Locale;
 import org.roastfield.core.units.Temperatures;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /** Numbers as text, the same in every locale. */
 final class Numbers {
@@ -58,7 +59,12 @@ final class Numbers {
 
   /** Kelvin as text in degrees Celsius, to a tenth. */
   static String celsiusText(double kelvin) {
-    return decimal(Temperatures.toCelsius(kelvin), 1) + "\u00a0°C";
+    return text(kelvin, TemperatureScale.CELSIUS);
+  }
+
+  /** Kelvin as text on a scale, to a tenth. */
+  static String text(double kelvin, TemperatureScale scale) {
+    return decimal(scale.value(kelvin), 1) + "\u00a0" + scale.unit();
   }
 
   /** Kelvin as text in degrees Celsius and Fahrenheit, to a tenth and to a whole degree. */

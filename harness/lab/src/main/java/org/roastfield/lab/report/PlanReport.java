@@ -57,7 +57,10 @@ public final class PlanReport {
     sheet
         .sears()
         .ifPresent(
-            sears -> page.section("The sear", part -> part.figure(new SearFigure(sears).figure())));
+            sears ->
+                page.section(
+                    "The sear",
+                    part -> part.figure(new SearFigure(sears, sheet.scale()).figure())));
     sheet
         .central()
         .ifPresent(
@@ -70,7 +73,8 @@ public final class PlanReport {
                                     sheet.file(),
                                     result,
                                     List.of(),
-                                    Inside.of(sheet.file(), result)))
+                                    Inside.of(sheet.file(), result)),
+                                sheet.scale())
                             .forEach(part::figure)));
     if (!sheet.changes().isEmpty()) {
       page.section("What if", part -> part.table(changes(sheet)));
@@ -179,7 +183,7 @@ public final class PlanReport {
               change.what(),
               Numbers.signed(effect.pull() / 60, 0),
               Numbers.signed(effect.ready() / 60, 0),
-              Numbers.signed(effect.finalCore(), 1),
+              Numbers.signed(sheet.scale().difference(effect.finalCore()), 1),
               effect.draws() > 0
                   ? Words.chance(effect.chanceReady(), effect.draws())
                   : Numbers.NONE,
@@ -188,7 +192,13 @@ public final class PlanReport {
     return Table.ofWords(
         "What changes do to a cook that follows this plan by its display; ready: in time for the"
             + " table, where draws tell",
-        List.of("if", "off, min", "rested, min", "final core, K", "ready", "by"),
+        List.of(
+            "if",
+            "off, min",
+            "rested, min",
+            "final core, " + sheet.scale().differenceUnit(),
+            "ready",
+            "by"),
         rows);
   }
 
@@ -207,6 +217,7 @@ public final class PlanReport {
             "Assumed, since the cook file does not say it",
             List.of("assumed", "what for, and where it is said otherwise"),
             rows));
-    page.table(ReportParts.facts(sheet.file())).table(ReportParts.surroundings(sheet.file()));
+    page.table(ReportParts.facts(sheet.file()))
+        .table(ReportParts.surroundings(sheet.file(), sheet.scale()));
   }
 }

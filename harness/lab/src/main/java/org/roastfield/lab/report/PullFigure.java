@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.plan.Candidate;
 import org.roastfield.core.plan.Planner;
-import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.plan.PlanSheet;
 
 /** Readings that were weighed: chances of a final core below and above the wish. */
@@ -40,9 +39,9 @@ final class PullFigure {
     List<Candidate> all = sheet.plan().candidates();
     Curve under = curve("below", Curve.Role.FIRST, Candidate::chanceUnder);
     Curve over = curve("above", Curve.Role.SECOND, Candidate::chanceOver);
-    double reading = Temperatures.toCelsius(sheet.plan().reading());
-    double first = Math.min(reading, Temperatures.toCelsius(all.get(0).reading()));
-    double last = Math.max(reading, Temperatures.toCelsius(all.get(all.size() - 1).reading()));
+    double reading = value(sheet.plan().reading());
+    double first = Math.min(reading, value(all.get(0).reading()));
+    double last = Math.max(reading, value(all.get(all.size() - 1).reading()));
     Range across = new Range(first - 0.5, last + 0.5);
     Range up = new Range(0, 100);
     return Plot.start(layout, title, description(), across, up)
@@ -53,7 +52,7 @@ final class PullFigure {
         .upright("boundary", reading)
         .curve(under)
         .curve(over)
-        .frame("reading when it comes off, °C", "chance, %")
+        .frame("reading when it comes off, " + sheet.scale().unit(), "chance, %")
         .names(List.of(under, over))
         .finished();
   }
@@ -61,7 +60,7 @@ final class PullFigure {
   private Curve curve(String name, Curve.Role role, ToDoubleFunction<Candidate> chance) {
     List<Point> points = new ArrayList<>();
     for (Candidate one : sheet.plan().candidates()) {
-      points.add(new Point(Temperatures.toCelsius(one.reading()), 100 * chance.applyAsDouble(one)));
+      points.add(new Point(value(one.reading()), 100 * chance.applyAsDouble(one)));
     }
     return new Curve(name, role, points);
   }
@@ -69,25 +68,35 @@ final class PullFigure {
   private String description() {
     return "Chances of a final core below and above the wish over the reading at which it comes off;"
         + " chosen: "
-        + Numbers.celsiusText(sheet.plan().reading())
+        + Numbers.text(sheet.plan().reading(), sheet.scale())
         + ".";
   }
 
+  private double value(double kelvin) {
+    return sheet.scale().value(kelvin);
+  }
+
   private Table table() {
+    double square = sheet.scale().difference(1) * sheet.scale().difference(1);
     List<List<String>> rows = new ArrayList<>();
     for (Candidate one : sheet.plan().candidates()) {
       rows.add(
           List.of(
-              Numbers.decimal(Temperatures.toCelsius(one.reading()), 1),
-              Numbers.decimal(Temperatures.toCelsius(one.finalCore().low()), 1),
-              Numbers.decimal(Temperatures.toCelsius(one.finalCore().median()), 1),
-              Numbers.decimal(Temperatures.toCelsius(one.finalCore().high()), 1),
+              Numbers.decimal(value(one.reading()), 1),
+              Numbers.decimal(value(one.finalCore().low()), 1),
+              Numbers.decimal(value(one.finalCore().median()), 1),
+              Numbers.decimal(value(one.finalCore().high()), 1),
               Numbers.decimal(100 * one.chanceUnder(), 0),
               Numbers.decimal(100 * one.chanceOver(), 0),
-              Numbers.decimal(one.expectedLoss(), 1)));
+              Numbers.decimal(square * one.expectedLoss(), 1)));
     }
     return Table.ofNumbers(
-        "Readings that were weighed, °C; loss in the square of kelvins, " + weights(),
+        "Readings that were weighed, "
+            + sheet.scale().unit()
+            + "; loss in the square of "
+            + sheet.scale().differenceUnit()
+            + ", "
+            + weights(),
         List.of(
             "reading", "final 10 %", "final 50 %", "final 90 %", "below, %", "above, %", "loss"),
         rows);

@@ -188,6 +188,7 @@ public final class ReplayReport {
     page.html().open("ul").newLine();
     replay.assumptions().forEach(line -> page.html().element("li", line).newLine());
     page.html().close().newLine();
-    page.table(ReportParts.facts(file)).table(ReportParts.surroundings(file));
+    page.table(ReportParts.facts(file))
+        .table(ReportParts.surroundings(file, TemperatureScale.CELSIUS));
   }
 }

@@ -11,6 +11,7 @@ import org.roastfield.lab.files.Fact;
 import org.roastfield.lab.files.StageSetup;
 import org.roastfield.lab.result.RunManifest;
 import org.roastfield.lab.timeline.Caution;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /** Parts that every report has: cautions, what was assumed, and what the result was made from. */
 final class ReportParts {
@@ -41,7 +42,7 @@ final class ReportParts {
   }
 
   /** What the cook file states of the surroundings, a column for each stage and face. */
-  static Table surroundings(CookFile file) {
+  static Table surroundings(CookFile file, TemperatureScale scale) {
     Map<String, FaceSetup> faces = new LinkedHashMap<>();
     List<String> ends = new ArrayList<>();
     int number = 0;
@@ -59,7 +60,7 @@ final class ReportParts {
     List<String> headings = Table.row("quantity", List.copyOf(faces.keySet()));
     List<List<String>> rows = new ArrayList<>();
     rows.add(Table.row("ends", ends));
-    quantities().forEach((name, text) -> rows.add(row(name, text, faces)));
+    quantities(scale).forEach((name, text) -> rows.add(row(name, text, faces)));
     return Table.ofWords("Surroundings of the cut, stage by stage", headings, rows);
   }
 
@@ -88,25 +89,25 @@ final class ReportParts {
     return Table.row(name, faces.values().stream().map(text).toList());
   }
 
-  private static Map<String, Function<FaceSetup, String>> quantities() {
+  private static Map<String, Function<FaceSetup, String>> quantities(TemperatureScale scale) {
     Map<String, Function<FaceSetup, String>> rows = new LinkedHashMap<>();
-    rows.put("air", face -> Numbers.celsiusText(face.air()));
-    rows.put("walls", face -> Numbers.celsiusText(face.walls()));
+    rows.put("air", face -> Numbers.text(face.air(), scale));
+    rows.put("walls", face -> Numbers.text(face.walls(), scale));
     rows.put("humidity ratio", face -> Numbers.decimal(face.humidityRatio(), 4));
     rows.put("heat transfer by convection", face -> face.heatTransfer().words());
     rows.put("emissivity", face -> Numbers.decimal(face.emissivity(), 2));
     rows.put("wetness", FaceSetup::wetnessWords);
     rows.put("water activity", face -> Numbers.decimal(face.waterActivity(), 3));
-    rows.put("hot metal", ReportParts::contact);
-    rows.put("coal bed", ReportParts::bed);
+    rows.put("hot metal", face -> contact(face, scale));
+    rows.put("coal bed", face -> bed(face, scale));
     return rows;
   }
 
-  private static String contact(FaceSetup face) {
+  private static String contact(FaceSetup face, TemperatureScale scale) {
     return face.contact()
         .map(
             contact ->
-                Numbers.celsiusText(contact.plateTemperature())
+                Numbers.text(contact.plateTemperature(), scale)
                     + ", "
                     + contact.words()
                     + ", on "
@@ -115,11 +116,11 @@ final class ReportParts {
         .orElse("none");
   }
 
-  private static String bed(FaceSetup face) {
+  private static String bed(FaceSetup face, TemperatureScale scale) {
     return face.bed()
         .map(
             bed ->
-                Numbers.celsiusText(bed.temperature())
+                Numbers.text(bed.temperature(), scale)
                     + ", "
                     + Numbers.decimal(100 * bed.viewFactor(), 0)
                     + " % of what the face sees")

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.plan.SearOutcome;
-import org.roastfield.core.units.Temperatures;
+import org.roastfield.core.plan.SearPlanner;
 import org.roastfield.lab.plan.SearTable;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /** What a longer sear buys and costs: crust and grey ring over its length, at equal cores. */
 final class SearFigure {
@@ -14,9 +15,11 @@ final class SearFigure {
   private static final double MILLIMETRES = 1000;
 
   private final SearTable table;
+  private final TemperatureScale scale;
 
-  SearFigure(SearTable table) {
+  SearFigure(SearTable table, TemperatureScale scale) {
     this.table = table;
+    this.scale = scale;
   }
 
   Figure figure() {
@@ -87,10 +90,10 @@ final class SearFigure {
     return new Curve(name, role, points);
   }
 
-  private static List<String> row(String words, SearOutcome one) {
+  private List<String> row(String words, SearOutcome one) {
     return List.of(
         words,
-        Numbers.decimal(Temperatures.toCelsius(one.reading()), 1),
+        Numbers.decimal(scale.value(one.reading()), 1),
         Numbers.decimal(one.crust().low(), 0),
         Numbers.decimal(one.crust().middle(), 0),
         Numbers.decimal(one.crust().high(), 0),
@@ -108,13 +111,15 @@ final class SearFigure {
               one));
     }
     for (SearTable.Heated one : table.heats()) {
-      rows.add(row(SearTable.words(one), one.outcome()));
+      rows.add(row(SearTable.words(one, scale), one.outcome()));
     }
     return Table.ofNumbers(
-        "Sears last, first and both; even: share of the volume within 2.5 K of the wish",
+        "Sears last, first and both; even: share of the volume within "
+            + scale.differenceText(SearPlanner.EVEN)
+            + " of the wish",
         List.of(
             "sear",
-            "core at the pull, °C",
+            "core at the pull, " + scale.unit(),
             "crust, slow",
             "crust",
             "crust, fast",

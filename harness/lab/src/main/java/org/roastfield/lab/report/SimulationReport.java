@@ -166,7 +166,8 @@ public final class SimulationReport {
     page.paragraph(
         "The numbers above hold as far as these do. Heat transfer, wetness and the temperature of"
             + " the walls are the least certain.");
-    page.table(ReportParts.facts(file)).table(ReportParts.surroundings(file));
+    page.table(ReportParts.facts(file))
+        .table(ReportParts.surroundings(file, TemperatureScale.CELSIUS));
   }
 
   private static void addWhole(

@@ -8,6 +8,7 @@ import org.roastfield.core.outcome.CrossSection;
 import org.roastfield.core.outcome.Doneness;
 import org.roastfield.core.outcome.DonenessScale;
 import org.roastfield.lab.timeline.Inside;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
  * What a slice is divided into.
@@ -33,14 +34,14 @@ record SliceBands(
   private static final int DEPTHS = 8;
 
   /** By the names of a scale. */
-  static SliceBands of(Doneness doneness, CrossSection highest) {
+  static SliceBands of(Doneness doneness, CrossSection highest, TemperatureScale scale) {
     List<DonenessScale.Band> bands = doneness.scale().bands();
     return new SliceBands(
         highest,
         bands.stream().map(DonenessScale.Band::name).toList(),
         bands.stream().map(DonenessScale.Band::from).toList(),
         bands.stream()
-            .map(band -> band.from() == 0 ? Numbers.NONE : Numbers.celsiusText(band.from()))
+            .map(band -> band.from() == 0 ? Numbers.NONE : Numbers.text(band.from(), scale))
             .toList(),
         doneness.shares(),
         "; "
@@ -51,7 +52,7 @@ record SliceBands(
             + (doneness.lowerRing() > 0
                 ? " above, " + Numbers.decimal(1000 * doneness.lowerRing(), 1) + " mm below"
                 : ""),
-        Numbers::celsiusText);
+        kelvin -> Numbers.text(kelvin, scale));
   }
 
   /** By the share of the pigment that has changed. */

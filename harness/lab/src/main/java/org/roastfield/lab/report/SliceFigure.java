@@ -10,6 +10,7 @@ import org.roastfield.core.shape.Slab;
 import org.roastfield.lab.timeline.ComputedCook;
 import org.roastfield.lab.timeline.Inside;
 import org.roastfield.lab.timeline.Station;
+import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
  * The cross-section of a cut in bands: areas with a number each, so that it reads without colour,
@@ -34,8 +35,10 @@ final class SliceFigure {
   /**
    * One figure with a picture and a table for each scale, and one for the look; none for food that
    * no scale bears on. A taper has a picture for each station.
+   *
+   * @param shown scale of temperatures in the tables
    */
-  static List<Figure> of(ComputedCook cook) {
+  static List<Figure> of(ComputedCook cook, TemperatureScale shown) {
     List<Inside> places = new ArrayList<>(List.of(cook.inside()));
     List<String> names = new ArrayList<>(List.of(""));
     List<Shape> shapes = new ArrayList<>(List.of(cook.result().cook().cut().shape()));
@@ -60,7 +63,9 @@ final class SliceFigure {
                   + named.status().word()
                   + "). Other scales use the same names for other temperatures. ",
               places.stream()
-                  .map(one -> SliceBands.of(one.doneness().get(scale), one.outcomes().highest()))
+                  .map(
+                      one ->
+                          SliceBands.of(one.doneness().get(scale), one.outcomes().highest(), shown))
                   .toList(),
               names,
               shapes));

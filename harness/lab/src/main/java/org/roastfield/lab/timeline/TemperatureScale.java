@@ -37,6 +37,11 @@ public enum TemperatureScale {
     return this == FAHRENHEIT ? 1.8 * kelvin : kelvin;
   }
 
+  /** Unit sign of a difference. */
+  public String differenceUnit() {
+    return this == FAHRENHEIT ? "°F" : "K";
+  }
+
   /** Temperature [K] in words, to one decimal, such as "57.0 °C". */
   public String text(double kelvin) {
     return String.format(Locale.ROOT, "%.1f %s", value(kelvin), unit);
@@ -44,7 +49,11 @@ public enum TemperatureScale {
 
   /** Temperature difference [K] in words, to one decimal: "1.4 K" or "2.5 °F". */
   public String differenceText(double kelvin) {
-    String differenceUnit = this == FAHRENHEIT ? "°F" : "K";
-    return String.format(Locale.ROOT, "%.1f %s", difference(kelvin), differenceUnit);
+    return String.format(Locale.ROOT, "%.1f %s", difference(kelvin), differenceUnit());
+  }
+
+  /** The same to a whole degree: "20 K" or "36 °F". */
+  public String wholeDifferenceText(double kelvin) {
+    return String.format(Locale.ROOT, "%.0f %s", difference(kelvin), differenceUnit());
   }
 }
