@@ -15,6 +15,8 @@ import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PullRule;
 import org.roastfield.core.plan.Role;
 import org.roastfield.core.simulation.Settings;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.StageResult;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.units.Temperatures;
 
@@ -81,6 +83,25 @@ final class CentralCook {
       }
     }
     return Optional.of(new Cook(middle.cut(), stages, middle.probes()));
+  }
+
+  /**
+   * How long the expected cook waits for its sear; where none waits, how long draws are kept in the
+   * middle, as it is [s].
+   */
+  static double held(Plan plan, Optional<SimulationResult> expected) {
+    double middle = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
+    return plan.waits() ? expected.flatMap(CentralCook::waited).orElse(middle) : middle;
+  }
+
+  /** How long a result's cook waits for its sear [s]; empty if it has no such stage. */
+  static Optional<Double> waited(SimulationResult result) {
+    return wait(result).map(stage -> stage.end() - stage.start());
+  }
+
+  /** The wait of a result's cook for its sear. */
+  static Optional<StageResult> wait(SimulationResult result) {
+    return result.stages().stream().filter(stage -> stage.name().equals(WAIT)).findFirst();
   }
 
   /** The gentle heat up to the pull, on another fire from the look on if that changes it. */

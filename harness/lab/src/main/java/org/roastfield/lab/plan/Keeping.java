@@ -48,16 +48,21 @@ public record Keeping(String how, double carved, double highest, double surface)
 
   private static final double EMISSIVITY = 0.9;
 
-  /** The ways, first that of the file; empty if it is not kept for long, or does not get there. */
+  /**
+   * The ways, first that of the file; empty if it is not kept for long, or does not get there.
+   *
+   * @param held how long the expected cook waits, or is kept [s]
+   */
   static List<Keeping> of(
       CookFile file,
       Cook expected,
       List<Role> roles,
       Plan plan,
+      double held,
       double leastRest,
       TemperatureScale scale) {
     double carve = plan.milestone(Milestone.Kind.CARVE).time().median();
-    if (!(plan.held().median() >= WORTH_A_CHOICE) || !Double.isFinite(carve)) {
+    if (!(held >= WORTH_A_CHOICE) || !Double.isFinite(carve)) {
       return List.of();
     }
     List<Keeping> all = new ArrayList<>();
@@ -128,8 +133,13 @@ public record Keeping(String how, double carved, double highest, double surface)
     return Optional.of(new Keeping(how, last.coreAtEnd(), highest, last.upperSurfaceAtEnd()));
   }
 
-  /** All of them in a line. */
-  static PlanLine line(List<Keeping> all, Plan plan, TemperatureScale scale) {
+  /**
+   * All of them in a line.
+   *
+   * @param waits whether it is before its sear that it is held
+   * @param held how long the expected cook waits, or is kept [s]
+   */
+  static PlanLine line(List<Keeping> all, boolean waits, double held, TemperatureScale scale) {
     List<String> words = new ArrayList<>();
     for (Keeping one : all) {
       words.add(
@@ -140,10 +150,11 @@ public record Keeping(String how, double carved, double highest, double surface)
               + scale.text(one.highest)
               + " at its hottest");
     }
-    String held = Words.duration(plan.held().median());
     return new PlanLine(
         "keeping it",
-        held + (plan.waits() ? " before its sear: " : " warm: ") + String.join("; ", words),
+        Words.duration(held)
+            + (waits ? " before its sear: " : " warm: ")
+            + String.join("; ", words),
         "assumed");
   }
 }

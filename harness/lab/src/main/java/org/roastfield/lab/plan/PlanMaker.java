@@ -146,7 +146,7 @@ public final class PlanMaker {
     Optional<SimulationResult> central =
         expected.map(one -> Simulator.withDefaults().run(one).orElseThrow());
     Optional<Purchase> purchase = Purchase.of(file, central);
-    double held = Double.isFinite(plan.held().median()) ? plan.held().median() : 0;
+    double held = CentralCook.held(plan, central);
     CompletableFuture<Optional<SearTable>> searing =
         CompletableFuture.supplyAsync(() -> sears(request, held), executor);
     PlanChanges changer =
@@ -181,10 +181,11 @@ public final class PlanMaker {
         expected
             .map(
                 one ->
-                    Keeping.of(file, one, roles, plan, request.service().leastRest(), ask.scale()))
+                    Keeping.of(
+                        file, one, roles, plan, held, request.service().leastRest(), ask.scale()))
             .orElse(List.of());
     if (keepings.size() > 1) {
-      statements.add(Keeping.line(keepings, plan, ask.scale()));
+      statements.add(Keeping.line(keepings, plan.waits(), held, ask.scale()));
     }
     return new PlanSheet(
         file,

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.Spread;
+import org.roastfield.core.simulation.StageResult;
 import org.roastfield.lab.timeline.Caution;
 import org.roastfield.lab.timeline.TemperatureScale;
 
@@ -83,6 +84,35 @@ public final class PlanSentences {
         + ". This plan begins now and serves "
         + Words.duration(late.later())
         + " after that, the soonest with the chances asked for.";
+  }
+
+  /** What cook the pictures show, which is also that of the cautions. */
+  public static Optional<String> pictured(PlanSheet sheet) {
+    return sheet
+        .central()
+        .map(
+            result ->
+                "Drawn is the cook in the middle of the beliefs, which goes by this plan"
+                    + CentralCook.wait(result).map(stage -> ": " + waits(stage, sheet)).orElse("")
+                    + ".");
+  }
+
+  private static String waits(StageResult stage, PlanSheet sheet) {
+    double off = stage.start() - sheet.plan().lead();
+    return "off the gentle heat at "
+        + sheet.clock().text(off)
+        + ", it waits for its sear for "
+        + Words.duration(stage.end() - stage.start());
+  }
+
+  /** How the sears that are weighed against each other were computed. */
+  public static String weighed(PlanSheet sheet) {
+    double held = sheet.sears().orElseThrow().held();
+    return "Each sear comes with the pull, on the fire as stated, that leaves the final core in the"
+        + " middle of what is wished; "
+        + (sheet.plan().waits() ? "the wait for it is " : "after its rest the cut is kept for ")
+        + Words.duration(held)
+        + ", as the cook in the picture of the slice.";
   }
 
   /** That clocks change while a plan lasts, if they do, and how minutes are added then. */

@@ -25,6 +25,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param others in other rounds or in another order, as long as it
  * @param heats sears as long and up to four times as long, of other heat
  * @param wished crust, if one is
+ * @param held how long the cut waits for each, or is kept after its rest, as the expected cook [s]
  * @param mean whether the face is the mean all round of a cut that touches the metal with a part of
  *     it, which browns less than the part does
  */
@@ -34,6 +35,7 @@ public record SearTable(
     List<SearOutcome> others,
     List<Heated> heats,
     Optional<Wishes.Crust> wished,
+    double held,
     boolean mean) {
 
   /**
@@ -111,6 +113,7 @@ public record SearTable(
             all.subList(LENGTHS.length, all.size()),
             heats(request, own, held, hotter),
             wished,
+            held,
             mean));
   }
 

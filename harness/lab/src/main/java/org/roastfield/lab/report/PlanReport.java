@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.roastfield.core.plan.WhatIf;
+import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.plan.PlanChange;
 import org.roastfield.lab.plan.PlanClock;
 import org.roastfield.lab.plan.PlanLine;
@@ -57,25 +58,10 @@ public final class PlanReport {
     sheet
         .sears()
         .ifPresent(
-            sears ->
-                page.section(
-                    "The sear",
-                    part -> part.figure(new SearFigure(sears, sheet.scale()).figure())));
+            sears -> page.section("The sear", part -> part.figure(new SearFigure(sheet).figure())));
     sheet
         .central()
-        .ifPresent(
-            result ->
-                page.section(
-                    "The slice",
-                    part ->
-                        SliceFigure.of(
-                                new ComputedCook(
-                                    sheet.file(),
-                                    result,
-                                    List.of(),
-                                    Inside.of(sheet.file(), result)),
-                                sheet.scale())
-                            .forEach(part::figure)));
+        .ifPresent(result -> page.section("The slice", part -> slice(part, sheet, result)));
     if (!sheet.changes().isEmpty()) {
       page.section("What if", part -> part.table(changes(sheet)));
     }
@@ -204,6 +190,13 @@ public final class PlanReport {
 
   private static void core(Page page, PlanSheet sheet) {
     page.figure(new CoreBandFigure(sheet).figure());
+  }
+
+  private static void slice(Page page, PlanSheet sheet, SimulationResult result) {
+    PlanSentences.pictured(sheet).ifPresent(page::paragraph);
+    Inside inside = Inside.of(sheet.file(), result);
+    SliceFigure.of(new ComputedCook(sheet.file(), result, List.of(), inside), sheet.scale())
+        .forEach(page::figure);
   }
 
   private static void assumptions(Page page, PlanSheet sheet) {

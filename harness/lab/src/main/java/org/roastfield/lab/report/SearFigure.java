@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.plan.SearOutcome;
 import org.roastfield.core.plan.SearPlanner;
+import org.roastfield.lab.plan.PlanSentences;
+import org.roastfield.lab.plan.PlanSheet;
 import org.roastfield.lab.plan.SearTable;
 import org.roastfield.lab.timeline.TemperatureScale;
 
@@ -16,18 +18,21 @@ final class SearFigure {
 
   private final SearTable table;
   private final TemperatureScale scale;
+  private final String weighed;
 
-  SearFigure(SearTable table, TemperatureScale scale) {
-    this.table = table;
-    this.scale = scale;
+  SearFigure(PlanSheet sheet) {
+    this.table = sheet.sears().orElseThrow();
+    this.scale = sheet.scale();
+    this.weighed = PlanSentences.weighed(sheet);
   }
 
   Figure figure() {
     return new Figure(
         "What a longer sear buys and costs",
         "Crust above, by an index from 0, raw, to 52, with its range from slow to fast estimate;"
-            + " below, how deep the cut gets hotter than the wish. Each sear comes with the pull that"
-            + " leaves the final core as wished. The upright line is the sear of the cook file.",
+            + " below, how deep the cut gets hotter than the wish. "
+            + weighed
+            + " The upright line is the sear of the cook file.",
         List.of(
             Panel.drawn(Layout.low(LOW), this::crust), Panel.drawn(Layout.low(LOW), this::ring)),
         List.of(numbers()));

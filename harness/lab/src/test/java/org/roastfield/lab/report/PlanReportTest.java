@@ -10,6 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.cook.Probe;
+import org.roastfield.core.outcome.CookedCut;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.StageResult;
 import org.roastfield.lab.Published;
 import org.roastfield.lab.cooker.VariedCook;
 import org.roastfield.lab.files.CookFile;
@@ -18,6 +21,7 @@ import org.roastfield.lab.plan.CookerBelief;
 import org.roastfield.lab.plan.PlanAsk;
 import org.roastfield.lab.plan.PlanMaker;
 import org.roastfield.lab.plan.PlanSheet;
+import org.roastfield.lab.plan.SearTable;
 import org.roastfield.lab.timeline.TemperatureScale;
 import org.w3c.dom.Element;
 
@@ -62,6 +66,22 @@ class PlanReportTest {
             .orElseThrow();
     assertTrue(highest > sheet.plan().finalCore().low(), highest + " K");
     assertTrue(highest < sheet.plan().finalCore().high(), highest + " K");
+  }
+
+  /** The sears are weighed after the wait that the pictured cook has, so that rings are alike. */
+  @Test
+  void ringOfTheSearTable_isThatOfTheSlice() {
+    PlanSheet sheet = sheet(NAME);
+    SimulationResult result = sheet.central().orElseThrow();
+    StageResult wait = result.stage("wait");
+    SearTable sears = sheet.sears().orElseThrow();
+    assertEquals(wait.end() - wait.start(), sears.held(), 1e-6);
+    double drawn = CookedCut.of(result).highest().upperDepthAbove(sheet.wish().high());
+    assertEquals(drawn, sears.own().grey(), 0.002);
+    String html = PlanReport.html(sheet, ReportFixtures.manifest());
+    String minutes = Math.round(sears.held() / 60) + " min";
+    assertTrue(html.contains("it waits for its sear for " + minutes), "the slice");
+    assertTrue(html.contains("the wait for it is " + minutes), "the sears");
   }
 
   @Test
