@@ -97,7 +97,20 @@ public record SharedFire(List<PlanSheet> sheets) {
         TwoSears.of(sheets.get(a), sheets.get(b)).map(TwoSears::line).ifPresent(lines::add);
       }
     }
+    lines.addAll(searsBesideGentle());
     lines.add(onTime());
+    return lines;
+  }
+
+  private List<PlanLine> searsBesideGentle() {
+    List<PlanLine> lines = new ArrayList<>();
+    for (PlanSheet sear : sheets) {
+      for (PlanSheet gentle : sheets) {
+        if (sear != gentle) {
+          SearBesideGentle.of(sear, gentle).forEach(one -> lines.add(one.line()));
+        }
+      }
+    }
     return lines;
   }
 

@@ -1,0 +1,123 @@
+package org.roastfield.lab.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What two cuts on one fire do to each other: the sear's heat of one, the gentle heat of both. */
+class PlanSharedFireTest extends PlanRuns {
+
+  private static String second() {
+    return published().replace("name: Boathouse pork loin", "name: Second loin");
+  }
+
+  private List<String> clashes() throws IOException {
+    java.util.ArrayList<String> texts = new java.util.ArrayList<>();
+    for (JsonNode one : json().at("/beside/statements")) {
+      if (one.get("subject").asText().equals("sear beside gentle heat")) {
+        texts.add(one.get("text").asText());
+      }
+    }
+    return texts;
+  }
+
+  private static String minute(JsonNode clock) {
+    return clock(clock).plusSeconds(30).toLocalTime().toString().substring(0, 5);
+  }
+
+  /** An hour later the second is on its gentle heat while the first is seared. */
+  @Test
+  void searOfOne_onTheGentleHeatOfTheOther_isAClash() throws IOException {
+    String later =
+        second()
+            .replace("serves: 2026-06-13T18:30", "serves: 2026-06-13T19:30")
+            .replace("latest: 2026-06-13T18:45", "latest: 2026-06-13T19:45");
+    Run run = plan(cook, "--beside", write("later.yaml", later));
+    assertEquals(0, run.code(), run.err());
+    List<String> clashes = clashes();
+    assertEquals(1, clashes.size(), clashes.toString());
+    String heat = minute(step("sear-heat").at("/clock/q50"));
+    String over = minute(step("rest").at("/clock/q50"));
+    String text = clashes.get(0);
+    assertTrue(
+        text.startsWith(
+            "Boathouse pork loin has its sear's heat from "
+                + heat
+                + " to "
+                + over
+                + ", while Second loin is on gentle heat, from "),
+        text);
+    assertTrue(
+        text.matches(
+            ".*: raise it on one side alone, with Second loin on the other, or serve .* later"),
+        text);
+    assertTrue(run.out().contains("sear beside gentle heat: "), run.out());
+    assertTrue(Files.readString(Path.of(out, "plan.html")).contains("sear beside gentle heat"));
+    assertEquals(List.of(), complaints());
+  }
+
+  /** Served as much later as is advised, they meet no more at their medians. */
+  @Test
+  void advice_endsTheClash() throws IOException {
+    String later =
+        second()
+            .replace("serves: 2026-06-13T18:30", "serves: 2026-06-13T19:30")
+            .replace("latest: 2026-06-13T18:45", "latest: 2026-06-13T19:45");
+    plan(cook, "--beside", write("later.yaml", later));
+    java.util.regex.Matcher advice =
+        java.util.regex.Pattern.compile("or serve (.*?) (?:(\\d+) h )?(\\d+) min later")
+            .matcher(clashes().get(0));
+    assertTrue(advice.find(), clashes().toString());
+    long minutes =
+        (advice.group(2) == null ? 0 : 60 * Long.parseLong(advice.group(2)))
+            + Long.parseLong(advice.group(3))
+            + 1;
+    boolean first = advice.group(1).equals("Boathouse pork loin");
+    String moved = moved(first ? published() : later, minutes);
+    plan(
+        first ? write("first.yaml", moved) : cook,
+        "--beside",
+        first ? write("later.yaml", later) : write("second.yaml", moved));
+    for (String one : clashes()) {
+      assertFalse(one.contains("while Second loin is on gentle heat"), one);
+    }
+  }
+
+  private static String moved(String file, long minutes) {
+    String text = file;
+    for (String key : List.of("serves", "latest")) {
+      java.util.regex.Matcher time =
+          java.util.regex.Pattern.compile(key + ": (\\S+)").matcher(text);
+      assertTrue(time.find(), text);
+      java.time.LocalDateTime at =
+          java.time.LocalDateTime.parse(time.group(1)).plusMinutes(minutes);
+      text = text.replace(time.group(), key + ": " + at);
+    }
+    return text;
+  }
+
+  /** Seared when the other is long at rest, or not yet on. */
+  @Test
+  void cutsHoursApart_doNotClash() throws IOException {
+    String far = moved(second(), 9 * 60);
+    plan(cook, "--beside", write("far.yaml", far));
+    assertEquals(List.of(), clashes());
+  }
+
+  /** Without a sear there is no heat that could be too much. */
+  @Test
+  void cutBesideWithoutASear_hasNoHeatOfItsOwn() throws IOException {
+    String lamb = Files.readString(Path.of("../../datasets/cooks/boathouse-lamb-leg/cook.yaml"));
+    plan(cook, "--beside", write("lamb.yaml", lamb));
+    for (String one : clashes()) {
+      assertTrue(one.startsWith("Boathouse pork loin has its sear's heat"), one);
+    }
+  }
+}
