@@ -170,7 +170,14 @@ public final class PlanMaker {
     taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
     double heating = fire.flatMap(FireForecast::ramp).map(Spread::high).orElse(SEAR_HEAT);
     List<PlanStep> steps =
-        new PlanSteps(file, roles, plan, ask.scale(), heating, lie.map(TaperStations.Lie::towards))
+        new PlanSteps(
+                file,
+                roles,
+                plan,
+                ask.scale(),
+                heating,
+                lie.map(TaperStations.Lie::towards),
+                sears.flatMap(SearTable::pale))
             .list(salt, purchase, times.carving(), since, rules);
     List<Unmet> problems =
         new ArrayList<>(new PlanProblems(plan, request.wish(), ask.scale()).list());

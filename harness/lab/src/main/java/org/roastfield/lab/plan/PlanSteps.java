@@ -60,10 +60,12 @@ final class PlanSteps {
   private final TemperatureScale scale;
   private final double heating;
   private final Optional<String> towards;
+  private final Optional<String> pale;
 
   /**
    * @param heating how long before a sear its heat is got ready [s]
    * @param towards which end of a taper lies towards the heat, if one side is hotter
+   * @param pale that the sear leaves the crust paler than wished, if it does
    */
   PlanSteps(
       CookFile file,
@@ -71,13 +73,15 @@ final class PlanSteps {
       Plan plan,
       TemperatureScale scale,
       double heating,
-      Optional<String> towards) {
+      Optional<String> towards,
+      Optional<String> pale) {
     this.file = file;
     this.roles = roles;
     this.plan = plan;
     this.scale = scale;
     this.heating = heating;
     this.towards = towards;
+    this.pale = pale;
   }
 
   /**
@@ -254,7 +258,10 @@ final class PlanSteps {
     return switch (milestone.rule()) {
       case MOVE_THE_REST -> "late: what follows moves";
       case BY_READING -> "late: hotter or serve later";
-      case BY_CLOCK_AND_CRUST -> "by clock and crust";
+      case BY_CLOCK_AND_CRUST ->
+          milestone.kind() == Milestone.Kind.SEAR
+              ? pale.map(crust -> "by clock; " + crust).orElse("by clock and crust")
+              : "by clock and crust";
       case HOLD_OR_CARVE_LATER -> plan.waits() ? "late: serve later" : "early: keep warm";
     };
   }

@@ -191,6 +191,11 @@ public record SearTable(
             new PlanLine("Crust too pale", text(scale) + ".", "assumed")));
   }
 
+  /** The same in a few words, of a mean too. */
+  Optional<String> pale() {
+    return isPale() ? Optional.of(mean ? "pale on average" : "crust too pale") : Optional.empty();
+  }
+
   private boolean isPale() {
     return wished.isPresent() && own.crust().middle() < from(wished.get());
   }

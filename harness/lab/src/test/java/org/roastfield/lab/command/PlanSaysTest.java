@@ -119,4 +119,13 @@ class PlanSaysTest extends PlanRuns {
     double off = step("pull").at("/time_s/q90").asDouble();
     assertTrue(step("ready").at("/time_s/q90").asDouble() - off >= 2100 - 1, json().toString());
   }
+
+  /** A sear that does not get to the wished crust says so in the timetable. */
+  @Test
+  void crustPalerThanWished_isToldWithTheSear() throws IOException {
+    Run run = plan(cook);
+    assertTrue(run.step("sear: ").endsWith("  by clock; pale on average"), run.out());
+    Run pale = plan(write("pale.yaml", published().replace("crust: brown", "crust: pale")));
+    assertTrue(pale.step("sear: ").endsWith("  by clock and crust"), pale.out());
+  }
 }
