@@ -28,8 +28,8 @@ final class PlanText {
   private static final int WIDEST = 100;
   private static final int WIDEST_STEP = 40;
 
-  /** Characters of what is assumed: two lines. */
-  private static final int ASSUMED = 182;
+  /** Characters of what is assumed: a line. */
+  private static final int ASSUMED = 90;
 
   /** Statements that each of several cuts has on the screen. */
   private static final Set<String> FOR_EACH =

@@ -59,10 +59,10 @@ final class PlanChanges {
               changes.add(change(what, hotter, HOTTER));
             });
     opened(changed).ifPresent(changes::add);
-    scaled("wind: half as much convection again", CookParameters.CONVECTION, WINDIER)
+    scaled("wind (convection half as much again)", CookParameters.CONVECTION, WINDIER)
         .ifPresent(changes::add);
     String what = file.taper().isPresent() ? "its thick end" : "every length";
-    scaled(what + " 10 % more than stated", CookParameters.SIZE, THICKER).ifPresent(changes::add);
+    scaled(what + " 10 % more", CookParameters.SIZE, THICKER).ifPresent(changes::add);
     changes.add(drawn("the table an hour later once it is on", request.cook(), LATER));
     return changes;
   }
@@ -129,10 +129,7 @@ final class PlanChanges {
         .opened(times, OPEN)
         .map(
             other ->
-                drawn(
-                    "the lid open twice, two minutes each",
-                    onFires(other, StageRoles.of(other)),
-                    0));
+                drawn("the lid open twice, 2 min each", onFires(other, StageRoles.of(other)), 0));
   }
 
   /** A multiplier of the cook times one more than the amount; empty if nothing depends on it. */

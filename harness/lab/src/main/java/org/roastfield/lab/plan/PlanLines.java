@@ -213,7 +213,9 @@ final class PlanLines {
   private static PlanLine whatIf(List<PlanChange> changes) {
     List<String> words = new ArrayList<>();
     for (PlanChange change : changes) {
-      words.add(change.what() + ", " + outcome(change.effect()));
+      String outcome = outcome(change.effect());
+      words.add(
+          change.what() + ", " + (words.isEmpty() ? outcome : outcome.replaceFirst("^off ", "")));
     }
     boolean exact =
         changes.stream().allMatch(one -> one.effect().method() == WhatIf.Method.ALL_DRAWS);

@@ -104,10 +104,11 @@ public record SharedFire(List<PlanSheet> sheets) {
 
   private List<PlanLine> searsBesideGentle() {
     List<PlanLine> lines = new ArrayList<>();
-    for (PlanSheet sear : sheets) {
-      for (PlanSheet gentle : sheets) {
+    for (int sear = 0; sear < sheets.size(); sear++) {
+      for (int gentle = 0; gentle < sheets.size(); gentle++) {
         if (sear != gentle) {
-          SearBesideGentle.of(sear, gentle).forEach(one -> lines.add(one.line()));
+          SearBesideGentle.of(sheets.get(sear), sheets.get(gentle))
+              .forEach(one -> lines.add(one.line()));
         }
       }
     }
