@@ -72,7 +72,7 @@ class PlanFahrenheitTest extends PlanRuns {
     assertFalse(fahrenheit.contains(" K"), fahrenheit);
     double core = json().at("/what_if/0/final_core_hotter_K").asDouble();
     String row = page();
-    row = row.substring(row.indexOf(json().at("/what_if/0/what").asText()));
+    row = row.substring(row.lastIndexOf(json().at("/what_if/0/what").asText()));
     String value = String.format(java.util.Locale.ROOT, "%.1f", Math.abs(1.8 * core));
     assertTrue(row.substring(0, 200).contains(value), value + " in " + row.substring(0, 200));
   }

@@ -8,7 +8,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** What two cuts on one fire do to each other: the sear's heat of one, the gentle heat of both. */
@@ -19,7 +23,7 @@ class PlanSharedFireTest extends PlanRuns {
   }
 
   private List<String> clashes() throws IOException {
-    java.util.ArrayList<String> texts = new java.util.ArrayList<>();
+    List<String> texts = new ArrayList<>();
     for (JsonNode one : json().at("/beside/statements")) {
       if (one.get("subject").asText().equals("sear beside gentle heat")) {
         texts.add(one.get("text").asText());
@@ -59,6 +63,8 @@ class PlanSharedFireTest extends PlanRuns {
             ".*: raise it on one side alone, with Second loin on the other, or serve .* later"),
         text);
     assertTrue(run.out().contains("sear beside gentle heat: "), run.out());
+    assertTrue(run.out().contains("\nassumed of all: carving 10 min, "), run.out());
+    assertEquals(-1, run.out().indexOf("\n  assumed: carving"), run.out());
     assertTrue(Files.readString(Path.of(out, "plan.html")).contains("sear beside gentle heat"));
     assertEquals(List.of(), complaints());
   }
@@ -71,9 +77,8 @@ class PlanSharedFireTest extends PlanRuns {
             .replace("serves: 2026-06-13T18:30", "serves: 2026-06-13T19:30")
             .replace("latest: 2026-06-13T18:45", "latest: 2026-06-13T19:45");
     plan(cook, "--beside", write("later.yaml", later));
-    java.util.regex.Matcher advice =
-        java.util.regex.Pattern.compile("or serve (.*?) (?:(\\d+) h )?(\\d+) min later")
-            .matcher(clashes().get(0));
+    Matcher advice =
+        Pattern.compile("or serve (.*?) (?:(\\d+) h )?(\\d+) min later").matcher(clashes().get(0));
     assertTrue(advice.find(), clashes().toString());
     long minutes =
         (advice.group(2) == null ? 0 : 60 * Long.parseLong(advice.group(2)))
@@ -93,12 +98,10 @@ class PlanSharedFireTest extends PlanRuns {
   private static String moved(String file, long minutes) {
     String text = file;
     for (String key : List.of("serves", "latest")) {
-      java.util.regex.Matcher time =
-          java.util.regex.Pattern.compile(key + ": (\\S+)").matcher(text);
+      Matcher time = Pattern.compile("(?m)^ *" + key + ": (\\S+)").matcher(text);
       assertTrue(time.find(), text);
-      java.time.LocalDateTime at =
-          java.time.LocalDateTime.parse(time.group(1)).plusMinutes(minutes);
-      text = text.replace(time.group(), key + ": " + at);
+      LocalDateTime at = LocalDateTime.parse(time.group(1)).plusMinutes(minutes);
+      text = text.substring(0, time.start(1)) + at + text.substring(time.end(1));
     }
     return text;
   }
