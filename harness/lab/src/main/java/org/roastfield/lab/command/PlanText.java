@@ -28,8 +28,13 @@ final class PlanText {
   private static final int WIDEST = 100;
   private static final int WIDEST_STEP = 40;
 
-  /** Characters of what is assumed: a line. */
-  private static final int ASSUMED = 90;
+  /** Characters of what is assumed: two lines, or one where there is no room. */
+  private static final int ASSUMED = 182;
+
+  private static final int ASSUMED_IN_ONE = 84;
+
+  /** From so much on a slack is told in whole hours that have passed by then [s]. */
+  private static final double HOURS = 36_000;
 
   /** Statements that each of several cuts has on the screen. */
   private static final Set<String> FOR_EACH =
@@ -56,10 +61,12 @@ final class PlanText {
       sheet.lines().stream()
           .filter(line -> FOR_EACH.contains(line.subject()))
           .forEach(line -> text.statement("  ", "    ", line));
-      text.statement("  ", "    ", PlanSentences.assumed(sheet, Integer.MAX_VALUE));
+      PlanSentences.assumedBeside(sheet, shared)
+          .ifPresent(line -> text.statement("  ", "    ", line));
       PlanSentences.pressing(sheet).forEach(sentence -> text.wrap("  ! ", "    ", sentence));
     }
     text.lines.add("");
+    PlanSentences.assumedOfAll(shared).ifPresent(line -> text.statement("", "  ", line));
     text.wrap("! ", "  ", PlanSentences.ALWAYS + " All that was found: plan.html, plan-2.html …");
     return String.join("\n", text.lines) + "\n";
   }
@@ -148,6 +155,9 @@ final class PlanText {
   }
 
   private static String slack(PlanStep step) {
+    if (step.slack() >= HOURS && Double.isFinite(step.slack())) {
+      return (int) Math.floor(step.slack() / 3600) + " h";
+    }
     return Double.isFinite(step.slack()) ? Words.duration(step.slack()) : "";
   }
 
@@ -165,20 +175,36 @@ final class PlanText {
 
   /**
    * Cautions, and what to expect and to go by, in any case; then as many other statements as the
-   * screen holds, the cost of no profile and what is assumed before the rest.
+   * screen holds, the cost of no profile and what is assumed before the rest. What is assumed takes
+   * one line instead of two where that leaves room for what may happen.
    */
   private void cautions() {
-    PlanLine assumed = PlanSentences.assumed(sheet, ASSUMED);
-    List<PlanLine> statements = new ArrayList<>(sheet.lines());
-    statements.add(assumed);
     PlanText end = new PlanText(sheet);
     end.lines.add("");
     PlanSentences.pressing(sheet).forEach(sentence -> end.wrap("! ", "  ", sentence));
     end.wrap("! ", "  ", PlanSentences.ALWAYS);
     int room = MOST - lines.size() - end.lines.size();
+    List<PlanLine> shown = shown(PlanSentences.assumed(sheet, ASSUMED), room);
+    if (!tellsChanges(shown)) {
+      List<PlanLine> other = shown(PlanSentences.assumed(sheet, ASSUMED_IN_ONE), room);
+      shown = tellsChanges(other) ? other : shown;
+    }
+    shown.forEach(line -> statement("", "  ", line));
+    lines.addAll(end.lines);
+  }
+
+  private static boolean tellsChanges(List<PlanLine> shown) {
+    return shown.stream().anyMatch(line -> line.subject().startsWith("what if"));
+  }
+
+  /** The statements that so many lines hold, in their order. */
+  private List<PlanLine> shown(PlanLine assumed, int lines) {
+    List<PlanLine> statements = new ArrayList<>(sheet.lines());
+    statements.add(assumed);
     List<PlanLine> inOrder = new ArrayList<>(statements);
     inOrder.sort(Comparator.comparingInt(line -> rank(line, assumed)));
     Set<PlanLine> shown = new HashSet<>();
+    int room = lines;
     for (PlanLine line : inOrder) {
       int height = height(line);
       if (height <= room || FOR_EACH.contains(line.subject())) {
@@ -186,8 +212,7 @@ final class PlanText {
         room -= height;
       }
     }
-    statements.stream().filter(shown::contains).forEach(line -> statement("", "  ", line));
-    lines.addAll(end.lines);
+    return statements.stream().filter(shown::contains).toList();
   }
 
   private static int rank(PlanLine line, PlanLine assumed) {

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.time.zone.ZoneOffsetTransition;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -178,7 +179,7 @@ public final class PlanSentences {
    * @param most characters that it may have; what does not fit is counted
    */
   public static PlanLine assumed(PlanSheet sheet, int most) {
-    List<String> all = sheet.assumed().stream().map(PlanLine::subject).toList();
+    List<String> all = subjects(sheet);
     int fit = all.size();
     String text = String.join(", ", all);
     while (fit > 0 && text.length() > most) {
@@ -187,6 +188,33 @@ public final class PlanSentences {
           String.join(", ", all.subList(0, fit)) + ", " + (all.size() - fit) + " more in plan.html";
     }
     return new PlanLine("assumed", text, "");
+  }
+
+  /** What is assumed of all cuts on one fire alike, in a line. */
+  public static Optional<PlanLine> assumedOfAll(SharedFire shared) {
+    List<String> alike = alike(shared);
+    return alike.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new PlanLine("assumed of all", String.join(", ", alike), ""));
+  }
+
+  /** What is assumed of one of them beside that, in a line; empty if nothing is. */
+  public static Optional<PlanLine> assumedBeside(PlanSheet sheet, SharedFire shared) {
+    List<String> own = new ArrayList<>(subjects(sheet));
+    own.removeAll(alike(shared));
+    return own.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new PlanLine("assumed", String.join(", ", own), ""));
+  }
+
+  private static List<String> alike(SharedFire shared) {
+    List<String> alike = new ArrayList<>(subjects(shared.sheets().get(0)));
+    shared.sheets().forEach(sheet -> alike.retainAll(subjects(sheet)));
+    return alike;
+  }
+
+  private static List<String> subjects(PlanSheet sheet) {
+    return sheet.assumed().stream().map(PlanLine::subject).toList();
   }
 
   /**

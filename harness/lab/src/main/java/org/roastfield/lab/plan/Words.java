@@ -11,8 +11,6 @@ public final class Words {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
 
-  private static final long DAY_MINUTES = 24 * 60;
-
   private Words() {}
 
   /** Such as 18:30. */
@@ -25,7 +23,7 @@ public final class Words {
     return DAY.format(time);
   }
 
-  /** 95 min, from two hours on 2 h 05 min, from a day on whole hours; with a sign below 0. */
+  /** Minutes, from two hours on hours and minutes: 95 min, 2 h 05 min; with a sign below 0. */
   public static String duration(double seconds) {
     if (!Double.isFinite(seconds)) {
       return "never";
@@ -34,9 +32,7 @@ public final class Words {
     String text =
         minutes < 120
             ? minutes + " min"
-            : minutes < DAY_MINUTES
-                ? String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60)
-                : minutes / 60 + " h";
+            : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
     return seconds < 0 && minutes > 0 ? "−" + text : text;
   }
 
