@@ -135,6 +135,7 @@ final class FaceStages {
         memory[f].fedBase = carried.fed[f];
         memory[f].fedAbout = 0;
         memory[f].mostFed = carried.mostFed[f];
+        memory[f].outerTemperature = state.surface(f);
         near[f].place(law.crustThickness(carried.water[f]));
         near[f].fixed(state.temperature);
       }

@@ -160,11 +160,11 @@ final class PlanReader {
   }
 
   private static PlanWishes.Loss loss(Entry entry) {
-    Section section = entry.section("short", "beyond", "late");
+    Section section = entry.section("short", "beyond", "missed");
     return new PlanWishes.Loss(
         section.quantity("short", Dimension.RATIO, 0.01, 100),
         section.quantity("beyond", Dimension.RATIO, 0.01, 100),
-        number(section, "late", Dimension.TEMPERATURE_DIFFERENCE, 0.1, 50));
+        number(section, "missed", Dimension.TEMPERATURE_DIFFERENCE, 0.1, 50));
   }
 
   private OptionalDouble across() {

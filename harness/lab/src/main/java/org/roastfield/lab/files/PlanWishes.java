@@ -84,9 +84,9 @@ public record PlanWishes(
    *
    * @param shortOf of a core that falls short, greater than 0
    * @param beyond of one that goes beyond, greater than 0
-   * @param late a core so far short counts as a missed service [K]; empty if not stated
+   * @param missed a core so far short counts as a missed service [K]; empty if not stated
    */
-  public record Loss(double shortOf, double beyond, OptionalDouble late) {}
+  public record Loss(double shortOf, double beyond, OptionalDouble missed) {}
 
   /**
    * The fire.

@@ -127,10 +127,10 @@ final class PlanAssumptions {
           "beyond twice as bad as short",
           "weights of the squared misses by which the reading is chosen: plan: loss");
     }
-    if (wishes.loss().map(PlanWishes.Loss::late).orElse(OptionalDouble.empty()).isEmpty()) {
+    if (wishes.loss().map(PlanWishes.Loss::missed).orElse(OptionalDouble.empty()).isEmpty()) {
       add(
-          "late as bad as " + ask.scale().differenceText(service.missed()) + " short",
-          "or held too long, by which the reading is chosen: plan: loss: late");
+          "a service missed as bad as " + ask.scale().differenceText(service.missed()) + " short",
+          "late or by waiting too long, by which the reading is chosen: plan: loss: missed");
     }
   }
 

@@ -253,7 +253,7 @@ final class PlanLines {
             Locale.ROOT,
             "%.1f kg for %d people: %.0f g each cooked, %.0f %% trim, %.0f %% bone, %.0f %% left after"
                 + " cooking",
-            one.bought(),
+            one.boughtInFull(),
             one.people(),
             1000 * one.portion(),
             100 * one.trim(),

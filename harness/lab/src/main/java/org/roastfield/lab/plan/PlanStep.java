@@ -28,6 +28,7 @@ public record PlanStep(
 
   /** The same at another time, where it cannot be any more when it should have been. */
   PlanStep at(double other, String instead) {
-    return new PlanStep(id, instead, new Spread(other, other, other), slack, slips, advice);
+    double left = slack - (other - time.median());
+    return new PlanStep(id, instead, new Spread(other, other, other), left, slips, advice);
   }
 }

@@ -102,7 +102,7 @@ final class PlanSteps {
     List<PlanStep> steps = new ArrayList<>();
     for (PlanStep step : inOrder(salt, purchase, rules)) {
       boolean past = now.isPresent() && step.time().high() < now.getAsDouble();
-      steps.add(past ? step.at(now.getAsDouble(), past(step)) : step);
+      steps.add(past ? past(step, now.getAsDouble()) : step);
     }
     Milestone carve = plan.milestone(Milestone.Kind.CARVE);
     Spread table =
@@ -116,10 +116,11 @@ final class PlanSteps {
   }
 
   /** What should have been before is done now, but for what must be there already. */
-  private static String past(PlanStep step) {
-    return step.id().equals(BUY_ID)
-        ? "bought by now: " + step.what().substring("buy ".length())
-        : "now: " + step.what();
+  private static PlanStep past(PlanStep step, double now) {
+    PlanStep late = step.at(now, "now: " + step.what());
+    return step.id().equals(BUY_ID) && late.isBehind()
+        ? step.at(now, "bought by now: " + step.what().substring("buy ".length()))
+        : late;
   }
 
   private List<PlanStep> inOrder(

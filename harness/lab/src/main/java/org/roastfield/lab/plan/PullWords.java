@@ -140,9 +140,11 @@ final class PullWords {
     double rise = drawn / pull.ahead() * TEN_MINUTES;
     return String.format(
         Locale.ROOT,
-        "; that is where it rose %s in ten minutes: %s less for every %s more",
+        "; that is where it rose %s in ten minutes: %.1f %s less for every %.1f %s more",
         scale.differenceText(rise),
-        scale.differenceText(pull.ahead() / TEN_MINUTES),
-        scale.differenceText(1));
+        pull.ahead() / TEN_MINUTES,
+        scale.differenceUnit(),
+        1.0,
+        scale.differenceUnit());
   }
 }

@@ -83,10 +83,19 @@ public record Purchase(int people, double portion, double trim, double bone, dou
     return people * portion / (yield * (1 - bone) * (1 - trim));
   }
 
-  /** What to buy in a few words, such as "3.3 kg raw for 10 people". */
+  /** The same rounded up, so that it is enough, to 0.1 kg. */
+  double boughtInFull() {
+    return Math.ceil(10 * bought() - 1e-9) / 10;
+  }
+
+  /** What to buy in a few words, rounded up, such as "3.3 kg raw for 10 people". */
   String words() {
     return String.format(
-        Locale.ROOT, "%.1f kg raw for %d %s", bought(), people, people == 1 ? "person" : "people");
+        Locale.ROOT,
+        "%.1f kg raw for %d %s",
+        boughtInFull(),
+        people,
+        people == 1 ? "person" : "people");
   }
 
   /** Weight to put on, trimmed, with its bone [kg]. */

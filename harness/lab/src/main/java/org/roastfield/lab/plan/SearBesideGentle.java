@@ -79,17 +79,15 @@ record SearBesideGentle(
     String text =
         one
             + " has its sear's heat from "
-            + sear.clock().text(heat.from.time().median())
+            + clock(sear, heat.from, heat.from.time().median())
             + " to "
-            + sear.clock().text(heat.to.time().median())
-            + ", while "
-            + other
-            + (surely ? " is" : " may still be")
-            + " on gentle heat, from "
-            + gentle.clock().text(low.from.time().median())
+            + clock(sear, heat.to, heat.to.time().median())
+            + (surely ? ", while " + other + " is" : "; " + other + " is")
+            + " on gentle heat from "
+            + clock(gentle, low.from, low.from.time().median())
             + " to "
-            + gentle.clock().text(low.to.time().median())
-            + (surely ? "" : " at its medians, but to " + latest() + " in one of ten")
+            + clock(gentle, low.to, low.to.time().median())
+            + (surely ? "" : "; they meet if " + mayMove())
             + ": raise it on one side alone, with "
             + other
             + " on the other"
@@ -97,9 +95,19 @@ record SearBesideGentle(
     return new PlanLine("sear beside gentle heat", text, "");
   }
 
-  private String latest() {
-    double high = low.to.time().high();
-    return Double.isFinite(high) ? gentle.clock().text(high) : "no end";
+  private static String clock(PlanSheet sheet, PlanStep step, double time) {
+    return Double.isFinite(time) ? sheet.clock().text(time) : "no end of " + step.what();
+  }
+
+  /** How the two may come to meet: the one that is first by its medians lasts, in one of ten. */
+  private String mayMove() {
+    boolean gentleFirst = low.begins() < heat.begins();
+    PlanSheet first = gentleFirst ? gentle : sear;
+    PlanStep last = gentleFirst ? low.to : heat.to;
+    return "that of "
+        + first.file().name()
+        + " lasts, in one of ten to "
+        + clock(first, last, last.time().high());
   }
 
   /** Which of them moves by less until they do not meet. */

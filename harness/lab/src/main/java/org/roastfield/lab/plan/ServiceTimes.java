@@ -131,7 +131,7 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
     double missed =
         wishes
             .loss()
-            .map(PlanWishes.Loss::late)
+            .map(PlanWishes.Loss::missed)
             .orElse(OptionalDouble.empty())
             .orElse(usual.missed());
     return new Service(

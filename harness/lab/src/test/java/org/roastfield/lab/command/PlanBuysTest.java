@@ -63,6 +63,18 @@ class PlanBuysTest extends PlanRuns {
     assertFalse(json().has("purchase"));
   }
 
+  /** Salt that comes late costs depth; what is left of the slack goes with the time that passed. */
+  @Test
+  void afterItsTime_itIsBoughtNow_withTheSlackThatIsLeft() throws IOException {
+    plan(cook);
+    double slack = step("buy").get("slack_s").asDouble() + step("buy").get("time_s").asDouble();
+    Run run = plan(cook, "--now", "2026-06-13T09:00");
+    assertTrue(run.step("now: buy ").startsWith("09:00 "), run.out());
+    JsonNode buy = step("buy");
+    assertEquals(slack, buy.get("slack_s").asDouble() + buy.get("time_s").asDouble(), 1);
+    assertTrue(buy.get("slack_s").asDouble() < 6 * 3600, buy.toString());
+  }
+
   /** Nobody goes shopping while the fire is lit. */
   @Test
   void onceTheFireShouldBeLit_itIsThereAlready() {

@@ -286,14 +286,18 @@ class PlanChoicesTest extends PlanRuns {
             .contains("short of the wish times 5.00, beyond times 0.05"));
   }
 
-  /** The dearer a late table, the more often it is in time. */
+  /**
+   * The dearer a missed service, the more often it is kept: in time, and not by waiting too long.
+   */
   @Test
-  void statedLateness_movesTheChanceOfBeingOnTime() throws IOException {
+  void statedCostOfAMissedService_movesTheChanceOfKeepingIt() throws IOException {
     double before = 0;
-    for (String late : List.of("0.5 K", "15 K")) {
-      String loss = "  loss: {short: 1, beyond: 1, late: " + late + "}\n  people: ";
+    for (String missed : List.of("0.5 K", "15 K")) {
+      String loss = "  loss: {short: 1, beyond: 1, missed: " + missed + "}\n  people: ";
       assertEquals(0, plan(write("late.yaml", published().replace("  people: ", loss))).code());
-      double chance = json().at("/chances/ready_by_latest").asDouble();
+      double chance =
+          json().at("/chances/ready_by_latest").asDouble()
+              - json().at("/chances/kept_too_long").asDouble();
       assertTrue(chance > before + 0.01, chance + " after " + before);
       before = chance;
     }

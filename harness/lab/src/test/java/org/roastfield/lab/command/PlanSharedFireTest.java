@@ -118,9 +118,20 @@ class PlanSharedFireTest extends PlanRuns {
   @Test
   void cutBesideWithoutASear_hasNoHeatOfItsOwn() throws IOException {
     String lamb = Files.readString(Path.of("../../datasets/cooks/boathouse-lamb-leg/cook.yaml"));
-    plan(cook, "--beside", write("lamb.yaml", lamb));
-    for (String one : clashes()) {
-      assertTrue(one.startsWith("Boathouse pork loin has its sear's heat"), one);
-    }
+    plan(cook, "--beside", write("lamb.yaml", moved(lamb, 90)));
+    assertEquals(1, clashes().size(), clashes().toString());
+    assertTrue(
+        clashes().get(0).startsWith("Boathouse pork loin has its sear's heat"),
+        clashes().toString());
+  }
+
+  /** The second goes on five minutes after the first is off its sear, by the medians. */
+  @Test
+  void searThatMayLast_isAPossibleClash_andSaysWhichOfThemLasts() throws IOException {
+    plan(cook, "--beside", write("next.yaml", moved(second(), 230)));
+    assertEquals(1, clashes().size(), clashes().toString());
+    String text = clashes().get(0);
+    assertTrue(text.contains("; they meet if that of Boathouse pork loin lasts, in one"), text);
+    assertFalse(text.contains("or serve"), text);
   }
 }
