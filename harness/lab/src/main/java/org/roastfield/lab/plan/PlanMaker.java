@@ -153,7 +153,7 @@ public final class PlanMaker {
         new PlanChanges(request.withStations(List.of()), plan, cook, ask, simulator);
     List<PlanChange> changes = changer.list();
     Optional<Plan> ofKnownCooker = ofKnownCooker(request, plan);
-    Optional<SearTable> sears = searing.join();
+    Optional<SearTable> sears = SearTable.awaited(searing);
     Optional<RingWish> ring =
         RingWish.of(
             request, held, file.notes().wishes().ring(), changer.hotter(), sears, ask.scale());

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.DoubleFunction;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.PlannedCook;
@@ -115,6 +117,18 @@ public record SearTable(
             wished,
             held,
             mean));
+  }
+
+  /** The one that was computed aside; what went wrong there is thrown as if it had been here. */
+  static Optional<SearTable> awaited(CompletableFuture<Optional<SearTable>> aside) {
+    try {
+      return aside.join();
+    } catch (CompletionException wrapped) {
+      if (wrapped.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw wrapped;
+    }
   }
 
   private static List<Heated> heats(
