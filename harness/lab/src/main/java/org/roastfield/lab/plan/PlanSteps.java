@@ -115,12 +115,14 @@ final class PlanSteps {
     return List.copyOf(steps);
   }
 
-  /** What should have been before is done now, but for what must be there already. */
-  private static PlanStep past(PlanStep step, double now) {
-    PlanStep late = step.at(now, "now: " + step.what());
-    return step.id().equals(BUY_ID) && late.isBehind()
-        ? step.at(now, "bought by now: " + step.what().substring("buy ".length()))
-        : late;
+  /** What should have been before is done now, but what the fire is lit for must be there. */
+  private PlanStep past(PlanStep step, double now) {
+    boolean lit =
+        first(Milestone.Kind.LIGHT).filter(one -> one.time().median() > now + 60).isEmpty();
+    String what = step.what();
+    return step.id().equals(BUY_ID) && lit
+        ? step.at(now, "bought by now: " + what.substring("buy ".length()))
+        : step.at(now, "now: " + what);
   }
 
   private List<PlanStep> inOrder(

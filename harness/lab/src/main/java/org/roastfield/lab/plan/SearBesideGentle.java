@@ -83,7 +83,7 @@ record SearBesideGentle(
             + " to "
             + clock(sear, heat.to, heat.to.time().median())
             + (surely ? ", while " + other + " is" : "; " + other + " is")
-            + " on gentle heat from "
+            + " on gentle heat, from "
             + clock(gentle, low.from, low.from.time().median())
             + " to "
             + clock(gentle, low.to, low.to.time().median())

@@ -55,6 +55,7 @@ class CookSchemaTest {
               "plan-earliest-of-another-day",
               "plan-fire-much-hotter",
               "plan-latest-before-service",
+              "plan-loss-missed-for-nothing",
               "plan-loss-of-nothing",
               "plan-rest-turned-round",
               "plan-salt-deeper-than-the-cut",
