@@ -40,10 +40,7 @@ class PlanSharedFireTest extends PlanRuns {
   /** An hour later the second is on its gentle heat while the first is seared. */
   @Test
   void searOfOne_onTheGentleHeatOfTheOther_isAClash() throws IOException {
-    String later =
-        second()
-            .replace("serves: 2026-06-13T18:30", "serves: 2026-06-13T19:30")
-            .replace("latest: 2026-06-13T18:45", "latest: 2026-06-13T19:45");
+    String later = moved(second(), 60);
     Run run = plan(cook, "--beside", write("later.yaml", later));
     assertEquals(0, run.code(), run.err());
     List<String> clashes = clashes();
@@ -73,10 +70,7 @@ class PlanSharedFireTest extends PlanRuns {
   /** Served as much later as is advised, they meet no more at their medians. */
   @Test
   void advice_endsTheClash() throws IOException {
-    String later =
-        second()
-            .replace("serves: 2026-06-13T18:30", "serves: 2026-06-13T19:30")
-            .replace("latest: 2026-06-13T18:45", "latest: 2026-06-13T19:45");
+    String later = moved(second(), 60);
     plan(cook, "--beside", write("later.yaml", later));
     Matcher advice =
         Pattern.compile("or serve (.*?) (?:(\\d+) h )?(\\d+) min later").matcher(clashes().get(0));
