@@ -43,9 +43,11 @@ public final class SearPlanner {
   public static final double EVEN = 2.5;
 
   private final Settings settings;
+  private final Optional<PlannedCook> touching;
 
-  private SearPlanner(Settings settings) {
+  private SearPlanner(Settings settings, Optional<PlannedCook> touching) {
     this.settings = settings;
+    this.touching = touching;
   }
 
   /** With {@link Settings#withDefaults()}. */
@@ -55,7 +57,16 @@ public final class SearPlanner {
 
   /** With the given settings. */
   public static SearPlanner with(Settings settings) {
-    return new SearPlanner(settings);
+    return new SearPlanner(settings, Optional.empty());
+  }
+
+  /**
+   * The same that tells crusts of the part of a face that touches metal.
+   *
+   * @param cook the request's, all of whose face is on the metal in its sears
+   */
+  public SearPlanner withTouching(PlannedCook cook) {
+    return new SearPlanner(settings, Optional.of(cook));
   }
 
   /** Point at the middle of beliefs, values by the parameters' ids. */
@@ -152,13 +163,20 @@ public final class SearPlanner {
   private SearOutcome outcome(PlanRequest request, SearSchedule schedule, double held) {
     PlannedCook cook = request.cook().searedBy(schedule, middle(request.prior()));
     Cooked cooked = new Cooked(request, cook, held);
+    Browning average = paler(cooked.result);
+    Browning crust =
+        touching
+            .map(all -> all.searedBy(schedule, middle(request.prior())))
+            .map(all -> paler(cooked.pulledAlike(all.at(middle(request.prior())))))
+            .orElse(average);
     return new SearOutcome(
         schedule,
         cooked.tip,
         coreOf(cooked.result),
         cooked.grey(),
         cooked.within(),
-        paler(cooked.cut, cooked.result),
+        crust,
+        average,
         cooked.early());
   }
 
@@ -167,6 +185,7 @@ public final class SearPlanner {
 
     private final CoreWish wish;
     private final Course course;
+    private final Ends rest;
     private final double tip;
     private final boolean completed;
     private final SimulationResult result;
@@ -176,16 +195,22 @@ public final class SearPlanner {
       wish = request.wish();
       course = new Course(cook.roles(), false);
       Member member = Member.of(cook.at(middle(request.prior())), Probe.CORE);
-      Ends rest = Ends.of(course, request.service().leastRest(), held);
+      rest = Ends.of(course, request.service().leastRest(), held);
       double start = member.cook().cut().startTemperature() + LEAST_RISE;
       tip = pull(course, member, wish.middle(), rest, start);
-      Outcome outcome = Simulator.with(settings).run(cookTo(course, member, tip, rest));
+      Outcome outcome = run(member);
       completed = outcome instanceof Outcome.Completed;
-      result =
-          outcome instanceof Outcome.Failed failed
-              ? failed.partial()
-              : ((Outcome.Completed) outcome).result();
+      result = resultOf(outcome);
       cut = CookedCut.of(result);
+    }
+
+    private Outcome run(Member member) {
+      return Simulator.with(settings).run(cookTo(course, member, tip, rest));
+    }
+
+    /** What comes of a cook of the same stages that is pulled at the same reading. */
+    SimulationResult pulledAlike(Cook other) {
+      return resultOf(run(Member.of(other, Probe.CORE)));
     }
 
     double off() {
@@ -206,6 +231,12 @@ public final class SearPlanner {
     }
   }
 
+  private static SimulationResult resultOf(Outcome outcome) {
+    return outcome instanceof Outcome.Failed failed
+        ? failed.partial()
+        : ((Outcome.Completed) outcome).result();
+  }
+
   private static double coreOf(SimulationResult result) {
     return result.stages().stream()
         .mapToDouble(stage -> result.corePeak(stage).temperature())
@@ -213,7 +244,8 @@ public final class SearPlanner {
         .orElse(result.cook().cut().startTemperature());
   }
 
-  private static Browning paler(CookedCut cut, SimulationResult result) {
+  private static Browning paler(SimulationResult result) {
+    CookedCut cut = CookedCut.of(result);
     Browning upper = Browning.of(cut, result);
     if (!cut.isTwoFaced()) {
       return upper;

@@ -17,7 +17,8 @@ public record SearTrade(List<SearOutcome> outcomes) {
   }
 
   /**
-   * The sear of least grey ring whose paler face is brown enough.
+   * The sear of least grey ring whose paler face is brown enough, where it touches metal if a part
+   * of it does.
    *
    * @param crust least index of {@link org.roastfield.core.outcome.Browning}, the middle estimate
    * @return empty if none is

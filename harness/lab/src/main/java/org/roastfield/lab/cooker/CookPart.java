@@ -9,6 +9,7 @@ import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.lab.files.FaceSetup;
+import org.roastfield.lab.files.StageSetup;
 
 /**
  * Part of a cook in which its surroundings are of one kind.
@@ -18,6 +19,7 @@ import org.roastfield.lab.files.FaceSetup;
  * @param lower of a slab's lower face; equal to {@code upper} where the cut is treated alike
  * @param loggedAir air as a probe showed it; empty where the file's holds
  * @param rest whether the cut rests, off the cooker
+ * @param gentle whether its stage is away from metal and coals, in all of its turns
  * @param end rule
  * @param wetting water put on when it begins
  * @param continued whether it goes on from the part before
@@ -28,17 +30,23 @@ record CookPart(
     FaceSetup lower,
     Optional<Signal> loggedAir,
     boolean rest,
+    boolean gentle,
     StageEnd end,
     Wetting wetting,
     boolean continued) {
 
-  /** Whether its air strays in a cook to come: on the cooker, away from metal and coals. */
-  boolean strays() {
-    return !rest && gentle(upper) && gentle(lower);
+  /** Whether a stage is away from metal and coals, in all of its turns. */
+  static boolean gentle(StageSetup stage) {
+    return gentle(stage.upper()) && gentle(stage.lower());
   }
 
   private static boolean gentle(FaceSetup face) {
     return face.contact().isEmpty() && face.bed().isEmpty();
+  }
+
+  /** Whether its air strays in a cook to come: on the cooker, away from metal and coals. */
+  boolean strays() {
+    return !rest && gentle;
   }
 
   /**

@@ -51,6 +51,7 @@ final class CookParts {
                 planned.lower(setup, leg),
                 Optional.empty(),
                 StageTimes.isRest(file, s),
+                CookPart.gentle(setup),
                 stage.end(),
                 stage.wetting(),
                 stage.continued()));
@@ -90,6 +91,7 @@ final class CookParts {
               lower(setup, turned ? leg : 0),
               air,
               rest,
+              CookPart.gentle(setup),
               StageEnd.at(legs[leg + 1]),
               leg == 0 ? stated.wetting() : Wetting.NONE,
               false),
@@ -183,6 +185,7 @@ final class CookParts {
         part.lower().wrapped(wrap),
         part.loggedAir(),
         part.rest(),
+        part.gentle(),
         StageEnd.at(to),
         from > begins ? Wetting.NONE : part.wetting(),
         from > begins || part.continued());

@@ -52,6 +52,22 @@ final class ChangedFile {
     }
   }
 
+  /** With all of a face on the metal that a part of it touches in sears. */
+  CookFile touching() {
+    return changed(Role.SEAR, stage -> Optional.of(touching(stage))).orElseThrow();
+  }
+
+  /** A stage, or one of its faces, that touches with all of itself. */
+  private static Statement.Keys touching(Statement.Keys part) {
+    Statement.Keys all = part;
+    for (String key : List.of("faces", "upper", "lower")) {
+      Optional<Statement.Keys> inner = keys(part, key);
+      all = inner.isPresent() ? all.with(key, touching(inner.get())) : all;
+    }
+    Optional<Statement.Keys> contact = keys(part, "contact");
+    return contact.isPresent() ? all.with("contact", contact.get().with("share", "100 %")) : all;
+  }
+
   private static Statement.Keys heated(
       Statement.Keys stage, Statement.Keys chamber, double kelvin) {
     return heated(stage, "chamber", chamber, List.of("air", "walls"), kelvin);

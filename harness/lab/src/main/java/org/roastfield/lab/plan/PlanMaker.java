@@ -23,7 +23,6 @@ import org.roastfield.core.plan.Planner;
 import org.roastfield.core.plan.Preparation;
 import org.roastfield.core.plan.Role;
 import org.roastfield.core.plan.Spread;
-import org.roastfield.core.shape.Slab;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.core.simulation.Simulator;
 import org.roastfield.lab.cooker.VariedCook;
@@ -242,25 +241,9 @@ public final class PlanMaker {
     return List.copyOf(cautions);
   }
 
-  /** Whether it is rolled over metal, of which its face is computed as a mean. */
-  private boolean searsAllRound() {
-    return !(file.cook().cut().shape() instanceof Slab)
-        && file.stages().stream()
-            .anyMatch(
-                stage ->
-                    roles.get(stage.firstStage()) == Role.SEAR
-                        && stage.upper().contact().filter(metal -> metal.share() < 1).isPresent());
-  }
-
   private Optional<SearTable> sears(PlanRequest request, double held) {
     return SearTable.of(
-        request, held, file.notes().wishes().crust(), searsAllRound(), this::hotterSear);
-  }
-
-  private Optional<PlannedCook> hotterSear(double kelvin) {
-    return new ChangedFile(file, roles)
-        .hotterSear(kelvin)
-        .map(other -> PlanChanges.planned(other, roles, ask.display()));
+        request, held, file.notes().wishes().crust(), new SearCooks(file, roles, ask.display()));
   }
 
   private static Optional<Lateness> none() {

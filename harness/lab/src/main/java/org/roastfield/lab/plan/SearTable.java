@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.function.DoubleFunction;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.SearOutcome;
@@ -28,8 +27,7 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param heats sears as long and up to four times as long, of other heat
  * @param wished crust, if one is
  * @param held how long the cut waits for each, or is kept after its rest, as the expected cook [s]
- * @param mean whether the face is the mean all round of a cut that touches the metal with a part of
- *     it, which browns less than the part does
+ * @param touch what crusts are told of
  */
 public record SearTable(
     SearOutcome own,
@@ -38,7 +36,36 @@ public record SearTable(
     List<Heated> heats,
     Optional<Wishes.Crust> wished,
     double held,
-    boolean mean) {
+    Touch touch) {
+
+  /** How a cut lies on the metal of its sears, if it does: what its crusts are told of. */
+  public enum Touch {
+    /** With all of a face, or not at all: a face is one. */
+    WHOLE("", ""),
+    /** With a part of a face: that part. */
+    PART(
+        ", at most, where it touches; %.0f on average",
+        " Crusts are those where the cut touches metal, if no heat goes from there along its face:"
+            + " as brown as they can get; between such places it is paler, and the average is that"
+            + " of a face that is one."),
+    /** All round in turn, nobody says how: the mean all round. */
+    MEAN(
+        ", a mean all round; turns: in the file would tell it where it touches",
+        " Crusts are means all round, and are browner where the cut touches metal.");
+
+    private final String words;
+    private final String sentence;
+
+    Touch(String words, String sentence) {
+      this.words = words;
+      this.sentence = sentence;
+    }
+
+    /** What is to be known of crusts, as a sentence after another; empty for nothing. */
+    public String sentence() {
+      return sentence;
+    }
+  }
 
   /**
    * A sear of other heat.
@@ -75,14 +102,10 @@ public record SearTable(
    * Sears of a request; empty if its cook has none, or one that does not end by the clock.
    *
    * @param held how long it is kept after its rest [s]
-   * @param hotter the cook with a sear so much hotter [K], if there can be one
+   * @param cooks of other sears
    */
   static Optional<SearTable> of(
-      PlanRequest request,
-      double held,
-      Optional<Wishes.Crust> wished,
-      boolean mean,
-      DoubleFunction<Optional<PlannedCook>> hotter) {
+      PlanRequest request, double held, Optional<Wishes.Crust> wished, SearCooks cooks) {
     Optional<SearSchedule> found = request.cook().sear(SearPlanner.middle(request.prior()));
     if (found.isEmpty()) {
       return Optional.empty();
@@ -101,7 +124,7 @@ public record SearTable(
         schedules.add(new SearSchedule(own.duration(), own.rounds(), order));
       }
     }
-    SearPlanner planner = SearPlanner.withDefaults();
+    SearPlanner planner = cooks.planner(0);
     List<SearOutcome> all = planner.trade(request, schedules, held).outcomes();
     List<SearOutcome> lengths = new ArrayList<>(all.subList(0, LENGTHS.length));
     wished
@@ -113,10 +136,10 @@ public record SearTable(
             all.get(OWN),
             lengths,
             all.subList(LENGTHS.length, all.size()),
-            heats(request, own, held, hotter),
+            heats(request, own, held, cooks),
             wished,
             held,
-            mean));
+            cooks.touch()));
   }
 
   /** The one that was computed aside; what went wrong there is thrown as if it had been here. */
@@ -132,10 +155,7 @@ public record SearTable(
   }
 
   private static List<Heated> heats(
-      PlanRequest request,
-      SearSchedule own,
-      double held,
-      DoubleFunction<Optional<PlannedCook>> hotter) {
+      PlanRequest request, SearSchedule own, double held, SearCooks cooks) {
     List<SearSchedule> schedules =
         Arrays.stream(HEATED_LENGTHS)
             .mapToObj(
@@ -143,10 +163,9 @@ public record SearTable(
             .toList();
     List<Heated> heats = new ArrayList<>();
     for (double kelvin : HOTTER) {
-      Optional<PlannedCook> cook = hotter.apply(kelvin);
+      Optional<PlannedCook> cook = cooks.hotter(kelvin);
       if (cook.isPresent()) {
-        SearTrade trade =
-            SearPlanner.withDefaults().trade(request.with(cook.get()), schedules, held);
+        SearTrade trade = cooks.planner(kelvin).trade(request.with(cook.get()), schedules, held);
         trade.outcomes().forEach(outcome -> heats.add(new Heated(kelvin, outcome)));
       }
     }
@@ -190,11 +209,11 @@ public record SearTable(
   }
 
   /**
-   * That the crust is paler than wished; empty if it is not, or if only a mean is known, which a
-   * wish for what is seen cannot be held against.
+   * That the crust is paler than wished, where it touches metal if a part of it does; empty if it
+   * is not.
    */
   Optional<Unmet> problem(TemperatureScale scale) {
-    if (mean || !isPale()) {
+    if (!isPale()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -205,9 +224,9 @@ public record SearTable(
             new PlanLine("Crust too pale", text(scale) + ".", "assumed")));
   }
 
-  /** The same in a few words, of a mean too. */
+  /** The same in a few words. */
   Optional<String> pale() {
-    return isPale() ? Optional.of(mean ? "pale on average" : "crust too pale") : Optional.empty();
+    return isPale() ? Optional.of("crust too pale") : Optional.empty();
   }
 
   private boolean isPale() {
@@ -216,9 +235,7 @@ public record SearTable(
 
   private String text(TemperatureScale scale) {
     StringBuilder text = new StringBuilder(result(own));
-    if (mean) {
-      text.append("; a mean all round, browner where it touches");
-    }
+    text.append(String.format(Locale.ROOT, touch.words, own.average().middle()));
     if (isPale()) {
       double from = from(wished.orElseThrow());
       text.append(

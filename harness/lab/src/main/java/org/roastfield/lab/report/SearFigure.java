@@ -32,6 +32,7 @@ final class SearFigure {
         "Crust above, by an index from 0, raw, to 52, with its range from slow to fast estimate;"
             + " below, how deep the cut gets hotter than the wish. "
             + weighed
+            + table.touch().sentence()
             + " The upright line is the sear of the cook file.",
         List.of(
             Panel.drawn(Layout.low(LOW), this::crust), Panel.drawn(Layout.low(LOW), this::ring)),
@@ -102,6 +103,7 @@ final class SearFigure {
         Numbers.decimal(one.crust().low(), 0),
         Numbers.decimal(one.crust().middle(), 0),
         Numbers.decimal(one.crust().high(), 0),
+        Numbers.decimal(one.average().middle(), 0),
         Numbers.decimal(MILLIMETRES * one.grey(), 1),
         Numbers.decimal(100 * one.within(), 0),
         one.early() ? "yes" : "no");
@@ -128,6 +130,7 @@ final class SearFigure {
             "crust, slow",
             "crust",
             "crust, fast",
+            "crust, average",
             "ring, mm",
             "even, %",
             "core as wished"),

@@ -307,6 +307,7 @@ public final class PlanJson {
         .put("browning_low", Json.millionths(one.crust().low()))
         .put("browning", Json.millionths(one.crust().middle()))
         .put("browning_high", Json.millionths(one.crust().high()))
+        .put("browning_average", Json.millionths(one.average().middle()))
         .put("beyond_wish_m", Json.millionths(one.grey()))
         .put("even_share", Json.millionths(one.within()));
   }
