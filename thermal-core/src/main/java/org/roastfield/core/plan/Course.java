@@ -7,6 +7,7 @@ import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Stage;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.cook.Wetting;
+import org.roastfield.core.ensemble.EnsembleResult;
 
 /**
  * The stages that a plan makes of a cook: its gentle heat ends by the display, in two legs of which
@@ -79,7 +80,7 @@ final class Course {
   /** A member's cook through temperatures of the tip, in order, a leg up to each [K]. */
   Cook through(Member member, Optional<Turned> turned, double... tips) {
     List<Stage> stages = new ArrayList<>();
-    gentle(member, turned, stages, tips);
+    gentle(member, turned, stages, rises(member, tips));
     return new Cook(member.cook().cut(), stages, List.of());
   }
 
@@ -94,13 +95,23 @@ final class Course {
    * A member's cook up to carving.
    *
    * @param turned how the fire is changed, if it is
-   * @param tip true temperature of the tip at the pull [K]
+   * @param legs ends of the last legs of its gentle heat: when the display is nearly there, and at
+   *     the pull
+   */
+  Cook whole(Member member, Optional<Turned> turned, List<StageEnd> legs, Ends ends) {
+    List<Stage> stages = new ArrayList<>();
+    gentle(member, turned, stages, legs);
+    return finished(member, stages, ends);
+  }
+
+  /**
+   * The same by temperatures of the tip.
+   *
+   * @param tip true one at the pull [K]
    * @param tipBefore the same when the display is nearly there [K]
    */
   Cook whole(Member member, Optional<Turned> turned, double tip, double tipBefore, Ends ends) {
-    List<Stage> stages = new ArrayList<>();
-    gentle(member, turned, stages, tipBefore, tip);
-    return finished(member, stages, ends);
+    return whole(member, turned, rises(member, tipBefore, tip), ends);
   }
 
   /**
@@ -120,6 +131,16 @@ final class Course {
       stages.add(continuing(after, gentle.name(), StageEnd.at(pull)));
     }
     return finished(member, stages, ends);
+  }
+
+  /** When the gentle heat of a draw ended: at the latest where it waited in vain [s]. */
+  double pulled(EnsembleResult result, int draw, Member member) {
+    double end = result.stageEnd(draw, pull);
+    if (end > 0) {
+      return end;
+    }
+    double start = firstSear < 0 ? 0 : result.stageEnd(draw, firstSear);
+    return start + member.cook().stages().get(near).end().longest(start);
   }
 
   /** How long the gentle heat of a member may take at most [s]. */
@@ -154,10 +175,10 @@ final class Course {
     return new Cook(member.cook().cut(), stages, List.of());
   }
 
-  private void gentle(Member member, Optional<Turned> turned, List<Stage> stages, double... tips) {
+  private void gentle(
+      Member member, Optional<Turned> turned, List<Stage> stages, List<StageEnd> ends) {
     stages.addAll(before(member));
     Stage first = gentle(member.cook());
-    List<StageEnd> ends = rises(member, tips);
     if (turned.isEmpty()) {
       legs(first, ends, stages);
       return;

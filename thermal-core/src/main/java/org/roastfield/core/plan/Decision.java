@@ -38,7 +38,9 @@ record Decision(
 
   /** That of a plan. */
   static Decision of(Plan plan) {
-    double after = plan.lead() - plan.timing().sears();
+    double rested = plan.milestone(Milestone.Kind.READY).time().median();
+    double pulled = plan.milestone(Milestone.Kind.PULL).time().median();
+    double after = plan.waits() ? plan.lead() - plan.timing().sears() : rested - pulled;
     return new Decision(
         plan.pull(),
         plan.readings(),
@@ -66,6 +68,18 @@ record Decision(
     List<Candidate> moved = candidates.stream().map(one -> one.at(one.reading() + by)).toList();
     return new Decision(
         pull.raised(by), readings.plus(by), lead, moved, slope, expected, afterPull, lowest);
+  }
+
+  /**
+   * The same within the window of a service that is kept, by the lead that it has. The readings are
+   * those of a service that is not: what cannot be had by the display is not aimed at otherwise.
+   */
+  Decision bound(Service service) {
+    if (!service.kept()) {
+      return this;
+    }
+    Pull within = pull.within(service, lead - afterPull);
+    return new Decision(within, readings, lead, candidates, slope, expected, afterPull, lowest);
   }
 
   /** Whether it holds in all draws: the minima that others allowed, and the lead. */

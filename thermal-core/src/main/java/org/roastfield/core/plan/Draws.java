@@ -137,7 +137,6 @@ final class Draws {
     approach = approach.map(way -> approach(way.size(), way.reading()));
   }
 
-  /** Times at which cores are kept [s]. */
   double[] times() {
     return times.clone();
   }
@@ -209,11 +208,10 @@ final class Draws {
 
   /** Highest start of the first members [K]. */
   double hottestStart(int count) {
-    double hottest = 0;
-    for (Member member : members.subList(0, count)) {
-      hottest = Math.max(hottest, member.cook().cut().startTemperature());
-    }
-    return hottest;
+    return members.subList(0, count).stream()
+        .mapToDouble(member -> member.cook().cut().startTemperature())
+        .max()
+        .orElse(0);
   }
 
   /**
@@ -268,11 +266,7 @@ final class Draws {
   }
 
   private Run upToPull(int count, IntToDoubleFunction reading) {
-    IntFunction<Cook> cook =
-        i -> {
-          double own = reading.applyAsDouble(i);
-          return course.through(members.get(i), turned(i), tipBefore(i, own), tip(i, own));
-        };
+    IntFunction<Cook> cook = i -> upToPull(i, reading.applyAsDouble(i));
     Run run = new Run(compute(count, count, cook, false), course, 0, List.of());
     for (int i = 0; i < count; i++) {
       if (run.pull[i] < Double.POSITIVE_INFINITY) {
@@ -284,7 +278,8 @@ final class Draws {
 
   /** The first members, all pulled at one reading [K]. */
   Run run(int count, double reading, Timing timing) {
-    return run(count, 1, i -> reading, Ends.of(timing), timing.leastRest(), false);
+    Ends ends = Ends.of(timing);
+    return run(count, 1, i -> whole(i, reading, ends), ends, timing.leastRest(), false);
   }
 
   /**
@@ -295,13 +290,13 @@ final class Draws {
     if (!warming.orElseThrow().hasSeen()) {
       learnBy(size(), pull);
     }
-    double[] readings = readingsOf(size(), pull);
-    return run(size(), 1, i -> readings[i], Ends.of(timing), timing.leastRest(), true);
+    Ends ends = Ends.of(timing);
+    return run(size(), 1, i -> whole(i, pulled(i, pull), ends), ends, timing.leastRest(), true);
   }
 
   /** Learns how the displays warm where a rule pulls them, by going by it up to there. */
   private void learnBy(int count, Pull pull) {
-    double[] readings = readingsOf(count, pull);
+    double[] readings = IntStream.range(0, count).mapToDouble(i -> readingOf(i, pull)).toArray();
     Run run = upToPull(count, i -> readings[i]);
     warming = Optional.of(warming.orElseThrow().seen(readings, run));
   }
@@ -312,13 +307,11 @@ final class Draws {
     Optional<Warming> before = warming;
     learn(count, decision.readings());
     learnBy(count, decision.pull());
-    double[] readings = readingsOf(count, decision.pull());
+    List<Pulled> pulled =
+        IntStream.range(0, count).mapToObj(i -> pulled(i, decision.pull())).toList();
     warming = before;
-    return run(count, 1, i -> readings[i], Ends.of(timing), timing.leastRest(), false);
-  }
-
-  private double[] readingsOf(int count, Pull pull) {
-    return IntStream.range(0, count).mapToDouble(i -> readingOf(i, pull)).toArray();
+    Ends ends = Ends.of(timing);
+    return run(count, 1, i -> whole(i, pulled.get(i), ends), ends, timing.leastRest(), false);
   }
 
   /**
@@ -329,34 +322,26 @@ final class Draws {
    */
   Run scan(int count, double[] readings, double leastRest, double held) {
     Ends ends = Ends.of(course, leastRest, held);
-    return run(count, readings.length, i -> readings[i / count], ends, leastRest, false);
+    IntFunction<Cook> cook = i -> whole(i % count, readings[i / count], ends);
+    return run(count, readings.length, cook, ends, leastRest, false);
   }
 
   private Run run(
-      int count, int times, IntToDoubleFunction reading, Ends ends, double rest, boolean cores) {
+      int count, int times, IntFunction<Cook> whole, Ends ends, double rest, boolean cores) {
     int draws = count * times;
-    EnsembleResult result =
-        compute(draws, count, i -> whole(i % count, reading.applyAsDouble(i), ends), cores);
+    EnsembleResult result = compute(draws, count, whole, cores);
     List<EnsembleResult> others = new ArrayList<>();
     for (List<Member> station : stations) {
       IntFunction<Cook> cook =
           i ->
               course.timed(
-                  station.get(i % count), Optional.empty(), pull(result, i, i % count), ends);
+                  station.get(i % count),
+                  Optional.empty(),
+                  course.pulled(result, i, members.get(i % count)),
+                  ends);
       others.add(simulator.run(cook.apply(0), draws, cook));
     }
     return new Run(result, course, rest, others);
-  }
-
-  /** When the gentle heat of a draw ended: at the latest where it waited in vain [s]. */
-  private double pull(EnsembleResult result, int draw, int member) {
-    double pull = result.stageEnd(draw, course.pull);
-    if (pull > 0) {
-      return pull;
-    }
-    Cook cook = members.get(member).cook();
-    double start = course.firstSear < 0 ? 0 : result.stageEnd(draw, course.firstSear);
-    return start + cook.stages().get(course.near).end().longest(start);
   }
 
   /**
@@ -373,10 +358,21 @@ final class Draws {
     return (cores ? begun : begun.withoutSamples()).goOn(longest, draws, i -> i % count, cook);
   }
 
-  /** Reading at which a member's display first meets a rule, as it was found to warm [K]. */
+  /** What a member's display shows where a rule pulls it, as it was found to warm [K]. */
   double readingOf(int member, Pull pull) {
+    return pulled(member, pull).reading();
+  }
+
+  private Pulled pulled(int member, Pull pull) {
     double start = members.get(member).cook().cut().startTemperature();
-    return warming.orElseThrow().meets(member, start, pull);
+    return Pulled.of(warming.orElseThrow(), member, start, pull);
+  }
+
+  private Cook whole(int member, Pulled pulled, Ends ends) {
+    if (!pulled.byClock()) {
+      return whole(member, pulled.reading(), ends);
+    }
+    return course.whole(members.get(member), turned(member), pulled.legs(), ends);
   }
 
   private Cook whole(int member, double reading, Ends ends) {
@@ -386,6 +382,11 @@ final class Draws {
         tip(member, reading),
         tipBefore(member, reading),
         ends);
+  }
+
+  private Cook upToPull(int member, double reading) {
+    Member own = members.get(member);
+    return course.through(own, turned(member), tipBefore(member, reading), tip(member, reading));
   }
 
   private double tip(int member, double reading) {

@@ -81,10 +81,11 @@ public final class Planner {
     Decision decision = decide(request, draws, guess);
     Timing timing = decision.timing(request.service());
     decision = decision.centred(draws.first(WEIGHING, decision, timing));
+    decision = decision.bound(request.service());
     draws.learn(decision.readings());
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
-      decision = decision.corrected(request, run);
+      decision = decision.corrected(request, run).bound(request.service());
       run = follow(request, draws, decision);
     }
     return new Assembly(request, draws, decision, run).plan();
@@ -97,7 +98,7 @@ public final class Planner {
    * @throws IllegalArgumentException as of {@link #plan}
    */
   public Plan followed(PlanRequest request, Plan plan) {
-    Decision decision = Decision.of(plan);
+    Decision decision = Decision.of(plan).bound(request.service());
     Draws draws = Draws.of(request, simulator);
     keepCores(request, draws, decision.lead());
     draws.learned(plan);

@@ -12,8 +12,14 @@ import org.roastfield.core.internal.Check;
  * @param times since the start of the cook, in order [s]; at least one
  * @param targets at these times, straight between them, and as at the first and last beyond [K]
  * @param ahead how long the rise is drawn on [s], at least 0
+ * @param from not before this, whatever the display shows [s]; −∞ for whenever it is
+ * @param until by this at the latest, whatever the display shows [s]; ∞ for never
  */
-public record Pull(List<Double> times, List<Double> targets, double ahead) {
+public record Pull(
+    List<Double> times, List<Double> targets, double ahead, double from, double until) {
+
+  /** How far inside a window the clock decides, so that rounding does not [s]. */
+  private static final double INSIDE = 1;
 
   /**
    * @throws IllegalArgumentException if a number is outside its range, times are out of order, or
@@ -30,6 +36,15 @@ public record Pull(List<Double> times, List<Double> targets, double ahead) {
       Check.inRange("time", times.get(i), i == 0 ? times.get(0) : times.get(i - 1), 1e9);
     }
     Check.notNegative("ahead", ahead);
+    if (!(from <= until)) {
+      throw new IllegalArgumentException(
+          "from must not be after until, " + until + ", was " + from);
+    }
+  }
+
+  /** By the display alone. */
+  public Pull(List<Double> times, List<Double> targets, double ahead) {
+    this(times, targets, ahead, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
   }
 
   /** At the same target whenever that is [K]. */
@@ -55,14 +70,38 @@ public record Pull(List<Double> times, List<Double> targets, double ahead) {
     return targets.get(next - 1) + share * (targets.get(next) - targets.get(next - 1));
   }
 
+  /**
+   * The same within the window of a service.
+   *
+   * @param wanted when a cut comes off that is carved as wanted without a wait, since the start of
+   *     the cook [s]
+   */
+  public Pull within(Service service, double wanted) {
+    double earliest = wanted - service.longestHold() + INSIDE;
+    double latest = wanted + service.latest() - INSIDE;
+    return new Pull(times, targets, ahead, Math.min(earliest, latest), latest);
+  }
+
+  /** The same by the display alone. */
+  public Pull unbound() {
+    return new Pull(times, targets, ahead);
+  }
+
+  /** Whether the clock may decide instead of the display. */
+  public boolean isBound() {
+    return from > Double.NEGATIVE_INFINITY || until < Double.POSITIVE_INFINITY;
+  }
+
   /** The same so much later [s]. */
   Pull later(double by) {
-    return new Pull(times.stream().map(time -> time + by).toList(), targets, ahead);
+    List<Double> later = times.stream().map(time -> time + by).toList();
+    return new Pull(later, targets, ahead, from + by, until + by);
   }
 
   /** The same with all targets moved [K]. */
   Pull raised(double by) {
-    return new Pull(times, targets.stream().map(target -> target + by).toList(), ahead);
+    List<Double> raised = targets.stream().map(target -> target + by).toList();
+    return new Pull(times, raised, ahead, from, until);
   }
 
   /** Walks along the targets. */

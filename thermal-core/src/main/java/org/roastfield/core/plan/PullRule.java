@@ -51,10 +51,13 @@ public interface PullRule {
       while (line.secondIsBelow(reading - Plan.AHEAD)) {
         line.removeFirst();
       }
-      if (!(reading - line.first() >= Plan.AHEAD)) {
-        return false;
-      }
-      return line.at(time) >= pull.target(time) - pull.ahead() * pace();
+      boolean last = time + FollowedCook.PERIOD > pull.until();
+      return time >= pull.from() && (last || meets(time, reading));
+    }
+
+    private boolean meets(double time, double reading) {
+      return reading - line.first() >= Plan.AHEAD
+          && line.at(time) >= pull.target(time) - pull.ahead() * pace();
     }
   }
 

@@ -14,6 +14,8 @@ import org.roastfield.core.internal.Check;
  * @param longestHold how long it may wait for its sear, or be kept after its rest [s], at least 0
  * @param missed what a cook counts as that misses this: one whose core is so far short of the wish
  *     [K], greater than 0
+ * @param kept whether the window holds whatever the core is: what is not done comes off in time for
+ *     the latest carving, and nothing before what can wait for as long as it may
  */
 public record Service(
     double latest,
@@ -21,7 +23,8 @@ public record Service(
     double chance,
     double leastRest,
     double longestHold,
-    double missed) {
+    double missed,
+    boolean kept) {
 
   /** A band of doneness, assumed [K]. */
   public static final double USUAL_MISSED = 2.5;
@@ -46,31 +49,36 @@ public record Service(
    * hour at most; the rest, the hour and what missing it counts as are assumed.
    */
   public static Service usual() {
-    return new Service(0, Double.NEGATIVE_INFINITY, 0.9, 900, 3600, USUAL_MISSED);
+    return new Service(0, Double.NEGATIVE_INFINITY, 0.9, 900, 3600, USUAL_MISSED, false);
   }
 
   /** The same with a later end of the window [s]. */
   public Service withLatest(double latest) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed, kept);
   }
 
   /** The same with nothing going on before a time [s]. */
   public Service withEarliestOn(double earliestOn) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed, kept);
   }
 
   /** The same with another chance. */
   public Service withChance(double chance) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed, kept);
   }
 
   /** The same with another rest and hold [s]. */
   public Service withRest(double leastRest, double longestHold) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed, kept);
   }
 
   /** The same that counts as a core so far short if it is missed [K]. */
   public Service withMissed(double missed) {
-    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed);
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed, kept);
+  }
+
+  /** The same whose window holds, or does not. */
+  public Service withKept(boolean kept) {
+    return new Service(latest, earliestOn, chance, leastRest, longestHold, missed, kept);
   }
 }

@@ -15,6 +15,9 @@ final class Warming {
 
   private static final double STRIDE = 0.25;
 
+  /** How near a reading at a time is found [K]. */
+  private static final double CLOSE = 1e-3;
+
   /** Least share of a rate that is left when it is drawn on. */
   private static final double LEAST_RATE = 0.1;
 
@@ -180,6 +183,29 @@ final class Warming {
       before = then;
     }
     return before > 0 ? most : lowest;
+  }
+
+  /**
+   * What a draw's display shows at a time, if it gets to the lower reading at all [K].
+   *
+   * @param start of its cut [K], as the least
+   * @param time since the start of the cook [s]
+   */
+  double reading(int draw, double start, double time) {
+    double below = Math.max(start, low - REACH);
+    double above = high + REACH;
+    if (time(draw, below) >= time) {
+      return below;
+    }
+    while (above - below > CLOSE) {
+      double middle = 0.5 * (below + above);
+      if (time(draw, middle) < time) {
+        below = middle;
+      } else {
+        above = middle;
+      }
+    }
+    return above;
   }
 
   /** What a display that is drawn on lacks of the target at a reading [K]. */

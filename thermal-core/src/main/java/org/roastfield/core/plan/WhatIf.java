@@ -100,10 +100,10 @@ public final class WhatIf {
 
   /**
    * By derivatives at half the change where the fire is kept, or else by a few draws: a look at the
-   * display jumps from one fire to another, and so do cooks whose laws have no derivatives. Times
-   * go with one over what drives them: a derivative without the change is off by the change's share
-   * of the drive, one at half of it by a twelfth of that share's square. The pull moves as its rule
-   * has it, eq. (99); displays do not lag.
+   * display jumps from one fire to another, a rule within a window from display to clock, and so do
+   * cooks whose laws have no derivatives. Times go with one over what drives them: a derivative
+   * without the change is off by the change's share of the drive, one at half of it by a twelfth of
+   * that share's square. The pull moves as its rule has it, eq. (99); displays do not lag.
    *
    * @param change the cook after a change of an amount, the request's cook for 0; smooth in it
    * @param amount of the change, not 0
@@ -112,7 +112,7 @@ public final class WhatIf {
     if (!(Math.abs(amount) > 0)) {
       throw new IllegalArgumentException("amount must not be 0, was " + amount);
     }
-    if (plan.check().isPresent()) {
+    if (plan.check().isPresent() || plan.pull().isBound()) {
       return few(change.apply(amount), 0);
     }
     PlanRequest differentiated = request.withDraws(DIFFERENTIATED, request.seed());

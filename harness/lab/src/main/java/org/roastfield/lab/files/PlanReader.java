@@ -20,6 +20,7 @@ final class PlanReader {
     "core",
     "minimum",
     "loss",
+    "window",
     "rest-at-least",
     "rest-at-most",
     "fire-ready",
@@ -33,6 +34,9 @@ final class PlanReader {
     "bone",
     "salt"
   };
+
+  private static final String KEPT = "kept";
+  private static final List<String> WINDOWS = List.of(KEPT, "wished");
 
   /** A fire that is changed by more is another fire [K]; assumed. */
   private static final double MOST_CHANGE = 80;
@@ -88,6 +92,7 @@ final class PlanReader {
         core.map(e -> OptionalDouble.of(temperature(e))).orElse(OptionalDouble.empty()),
         section.optional("minimum").map(PlanReader::minimum),
         section.optional("loss").map(PlanReader::loss),
+        kept(),
         least,
         most,
         time("fire-ready", 60),
@@ -165,6 +170,23 @@ final class PlanReader {
         section.quantity("short", Dimension.RATIO, 0.01, 100),
         section.quantity("beyond", Dimension.RATIO, 0.01, 100),
         number(section, "missed", Dimension.TEMPERATURE_DIFFERENCE, 0.1, 50));
+  }
+
+  /** What is hot enough for a minimum is not taken off by the clock. */
+  private boolean kept() {
+    Optional<Entry> entry = section.optional("window");
+    if (entry.isEmpty()) {
+      return false;
+    }
+    String word = entry.get().text();
+    if (!WINDOWS.contains(word)) {
+      throw entry.get().error(Spelling.oneOf(WINDOWS, word));
+    }
+    boolean kept = word.equals(KEPT);
+    if (kept && section.has("minimum")) {
+      throw entry.get().error("no window: kept beside a minimum, which may take longer");
+    }
+    return kept;
   }
 
   private OptionalDouble across() {

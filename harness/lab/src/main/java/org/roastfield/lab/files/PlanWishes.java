@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param core final temperature of the coldest place that is wished [K]; instead of doneness
  * @param minimum that the user sets
  * @param loss what missing the wish costs
+ * @param kept whether the window from the earliest to the latest service holds whatever the core is
  * @param restAtLeast shortest time from the last heat to the table [s]
  * @param restAtMost longest time that it waits for its sear and rests, or rests and is kept [s]
  * @param fireReady time from lighting until the chamber is steady [s]
@@ -35,6 +36,7 @@ public record PlanWishes(
     OptionalDouble core,
     Optional<Minimum> minimum,
     Optional<Loss> loss,
+    boolean kept,
     OptionalDouble restAtLeast,
     OptionalDouble restAtMost,
     OptionalDouble fireReady,
@@ -55,6 +57,7 @@ public record PlanWishes(
           OptionalDouble.empty(),
           Optional.empty(),
           Optional.empty(),
+          false,
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),

@@ -108,7 +108,18 @@ final class PlanLines {
     List<PlanLine> lines = new ArrayList<>();
     plan.check().ifPresent(check -> lines.add(new PlanLine("fire", fire(check, clock), "")));
     lines.add(new PlanLine("off the heat", PullWords.of(plan, clock, scale).text(), ""));
+    if (plan.pull().isBound()) {
+      lines.add(new PlanLine("window", window(clock), ""));
+    }
     return lines;
+  }
+
+  private String window(PlanClock clock) {
+    return "kept: whatever the display shows it comes off not before "
+        + clock.text(plan.pull().from() - plan.lead())
+        + " and by "
+        + clock.text(plan.pull().until() - plan.lead())
+        + "; what is below a published minimum then goes back to the heat, and is late";
   }
 
   private String fire(FireCheck check, PlanClock clock) {

@@ -135,6 +135,12 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
             .orElse(OptionalDouble.empty())
             .orElse(usual.missed());
     return new Service(
-        late, earliestOn, wishes.onTime().orElse(usual.chance()), rest, hold + early, missed);
+        late,
+        earliestOn,
+        wishes.onTime().orElse(usual.chance()),
+        rest,
+        hold + early,
+        missed,
+        wishes.kept());
   }
 }

@@ -124,6 +124,11 @@ public final class PlanJson {
           .put("target_degC", Json.celsius(pull.targets().get(k)));
     }
     node.put("drawn_on_s", pull.ahead());
+    if (pull.isBound()) {
+      double lead = sheet.plan().lead();
+      node.put("not_before", sheet.clock().isoMinute(pull.from() - lead));
+      node.put("at_the_latest", sheet.clock().isoMinute(pull.until() - lead));
+    }
     if (sheet.plan().waits()) {
       double sears = sheet.plan().timing().sears() - sheet.plan().lead();
       node.put("waits_until", sheet.clock().isoMinute(sears));

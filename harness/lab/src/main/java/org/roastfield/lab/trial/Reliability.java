@@ -73,12 +73,12 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
   }
 
   /** Of all statements. */
-  static Reliability of(List<Tried> tried) {
-    return of(tried, EnumSet.allOf(Kind.class));
+  static Reliability of(List<Tried> tried, Tried.Rule rule) {
+    return of(tried, rule, EnumSet.allOf(Kind.class));
   }
 
   /** Of the statements of some kinds; without bins if too few fall into any. */
-  static Reliability of(List<Tried> tried, Set<Kind> kinds) {
+  static Reliability of(List<Tried> tried, Tried.Rule rule, Set<Kind> kinds) {
     Resampling resampling = new Resampling(tried);
     int groups = resampling.cookers();
     double[][] above = new double[groups][ENDS.length];
@@ -88,7 +88,7 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
     double[] excess = new double[ENDS.length];
     for (int g = 0; g < groups; g++) {
       for (Tried one : resampling.groups().get(g)) {
-        for (Statement each : statements(one)) {
+        for (Statement each : statements(one, rule)) {
           if (kinds.contains(each.of())) {
             int bin = bin(each.stated());
             double surplus = (each.happened() ? 1 : 0) - each.stated();
@@ -154,9 +154,9 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
   /** A stated chance, and whether it took place. */
   private record Statement(Kind of, double stated, boolean happened) {}
 
-  private static List<Statement> statements(Tried one) {
-    Plan plan = one.plan();
-    Tried.Result result = one.result(Tried.Rule.PLAN);
+  private static List<Statement> statements(Tried one, Tried.Rule rule) {
+    Plan plan = one.plan(rule);
+    Tried.Result result = one.result(rule);
     double core = result.cook().finalCore();
     List<Statement> all = new ArrayList<>(quantiles(Kind.CORE, plan.finalCore(), core));
     all.add(new Statement(Kind.CORE, plan.chanceUnder(), core < one.wish()));

@@ -9,11 +9,15 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.roastfield.core.plan.Milestone;
+import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.Spread;
 import org.roastfield.lab.result.Json;
 
 /** The table of a trial: as lines of text, and as JSON. */
 public final class TrialTable {
+
+  /** The plan, and the same within the window. */
+  private static final List<Tried.Rule> PLANS = List.of(Tried.Rule.PLAN, Tried.Rule.KEPT);
 
   private final String name;
   private final List<Tried> tried;
@@ -69,19 +73,24 @@ public final class TrialTable {
             + " carving to 15 min after; less the rule: plan's share less the rule's, 95 %");
     StringBuilder head = new StringBuilder(String.format(Locale.ROOT, "%-21s", "rule"));
     MEASURES.forEach(measure -> head.append(String.format(" %8s", measure.name())));
-    lines.add(head + "   plan less the rule: core, window, both");
+    lines.add(head + "   plan less the rule: core, window, both; the same of the window kept");
     for (Tried.Rule rule : rules()) {
       lines.add(row(rule));
     }
-    lines.add(
-        String.format(
-            Locale.ROOT,
-            "of the oracle's: core %.1f %%, window %.1f %%",
-            100 * ofOracle(MEASURES.get(0)),
-            100 * ofOracle(MEASURES.get(1))));
+    for (Tried.Rule of : PLANS) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "%s, of the oracle's: core %.1f %%, window %.1f %%",
+              of.words(),
+              100 * ofOracle(MEASURES.get(0), of),
+              100 * ofOracle(MEASURES.get(1), of)));
+    }
     lines.addAll(byTruth());
-    lines.addAll(stated("plan's model", one -> !one.other()));
-    lines.addAll(stated("other models", Tried::other));
+    for (Tried.Rule of : PLANS) {
+      lines.addAll(stated(of, "plan's model", one -> !one.other()));
+      lines.addAll(stated(of, "other models", Tried::other));
+    }
     return lines;
   }
 
@@ -137,16 +146,19 @@ public final class TrialTable {
               measure.share() ? 100 * mean : mean));
     }
     row.append("  ");
-    for (Measure measure : MEASURES.subList(0, 3)) {
-      double[] interval = less(measure, rule);
-      row.append(String.format(Locale.ROOT, " %+.1f…%+.1f", 100 * interval[0], 100 * interval[1]));
+    for (Tried.Rule of : PLANS) {
+      for (Measure measure : MEASURES.subList(0, 3)) {
+        double[] interval = less(measure, of, rule);
+        row.append(
+            String.format(Locale.ROOT, " %+.1f…%+.1f", 100 * interval[0], 100 * interval[1]));
+      }
+      row.append(of == Tried.Rule.PLAN ? ";" : "");
     }
     return row.toString();
   }
 
-  private double[] less(Measure measure, Tried.Rule rule) {
-    return resampling.interval(
-        one -> measure.of().value(one, Tried.Rule.PLAN) - measure.of().value(one, rule));
+  private double[] less(Measure measure, Tried.Rule of, Tried.Rule rule) {
+    return resampling.interval(one -> measure.of().value(one, of) - measure.of().value(one, rule));
   }
 
   private double mean(ToDoubleFunction<Tried> number) {
@@ -157,29 +169,31 @@ public final class TrialTable {
     return some.stream().mapToDouble(number).average().orElseThrow();
   }
 
-  private double ofOracle(Measure measure) {
-    return mean(one -> measure.of().value(one, Tried.Rule.PLAN))
-        / mean(one -> measure.of().value(one, Tried.Rule.ORACLE));
+  /** Share of what an oracle that keeps to the same reaches. */
+  private double ofOracle(Measure measure, Tried.Rule of) {
+    Tried.Rule oracle = of == Tried.Rule.KEPT ? Tried.Rule.ORACLE_KEPT : Tried.Rule.ORACLE;
+    return mean(one -> measure.of().value(one, of)) / mean(one -> measure.of().value(one, oracle));
   }
 
-  private List<String> stated(String which, Predicate<Tried> of) {
+  private List<String> stated(Tried.Rule rule, String which, Predicate<Tried> of) {
     List<Tried> some = tried.stream().filter(of).toList();
-    Reliability reliability = Reliability.of(some);
+    Reliability reliability = Reliability.of(some, rule);
     List<String> lines = new ArrayList<>();
     lines.add(
         String.format(
             Locale.ROOT,
-            "stated chances, %s, n %d: pooled error %.1f points, %s the band; 10 to 90 %% of the"
+            "stated chances of %s, %s, n %d: pooled error %.1f points, %s the band; 10 to 90 %% of the"
                 + " core %.1f K, of the pull %.0f min",
+            rule.words(),
             which,
             some.size(),
             100 * reliability.pooled(),
             reliability.holds() ? "all bins inside" : "a bin OUTSIDE",
-            width(some, one -> one.plan().finalCore()),
-            width(some, TrialTable::pull) / 60));
+            width(some, one -> one.plan(rule).finalCore()),
+            width(some, one -> pull(one.plan(rule))) / 60));
     reliability.bins().forEach(bin -> lines.add("  " + line(bin)));
     for (Reliability.Kind kind : Reliability.Kind.values()) {
-      Reliability own = Reliability.of(some, Set.of(kind));
+      Reliability own = Reliability.of(some, rule, Set.of(kind));
       lines.add(String.format(Locale.ROOT, "  %s, %.1f points:", kind.words(), 100 * own.pooled()));
       own.bins().forEach(bin -> lines.add("    " + line(bin)));
     }
@@ -197,8 +211,8 @@ public final class TrialTable {
         bin.holds() ? "" : "  outside");
   }
 
-  private static Spread pull(Tried one) {
-    return one.plan().milestone(Milestone.Kind.PULL).time();
+  private static Spread pull(Plan plan) {
+    return plan.milestone(Milestone.Kind.PULL).time();
   }
 
   private static double width(List<Tried> some, java.util.function.Function<Tried, Spread> of) {
@@ -219,10 +233,8 @@ public final class TrialTable {
       for (Measure measure : MEASURES) {
         String key = measure.name().replace(' ', '_');
         one.put(key, Json.rounded(mean(each -> measure.of().value(each, rule)), 1e4));
-        double[] interval = less(measure, rule);
-        one.putArray("plan_less_rule_" + key)
-            .add(Json.rounded(interval[0], 1e4))
-            .add(Json.rounded(interval[1], 1e4));
+        less(one.putArray("plan_less_rule_" + key), measure, Tried.Rule.PLAN, rule);
+        less(one.putArray("kept_less_rule_" + key), measure, Tried.Rule.KEPT, rule);
       }
     }
     ObjectNode byTruth = table.putObject("core_by_truth");
@@ -236,20 +248,31 @@ public final class TrialTable {
             .put("high_K", Json.rounded(mean(some, each -> each.high(rule)), 1e2));
       }
     }
-    stated(table.putObject("stated_chances_plans_model"), one -> !one.other());
-    stated(table.putObject("stated_chances_other_models"), Tried::other);
+    stated(table, "stated_chances", Tried.Rule.PLAN);
+    stated(table, "stated_chances_window_kept", Tried.Rule.KEPT);
   }
 
-  private void stated(ObjectNode node, Predicate<Tried> of) {
+  private void less(ArrayNode ends, Measure measure, Tried.Rule of, Tried.Rule rule) {
+    for (double end : less(measure, of, rule)) {
+      ends.add(Json.rounded(end, 1e4));
+    }
+  }
+
+  private void stated(ObjectNode table, String name, Tried.Rule rule) {
+    stated(table.putObject(name + "_plans_model"), rule, one -> !one.other());
+    stated(table.putObject(name + "_other_models"), rule, Tried::other);
+  }
+
+  private void stated(ObjectNode node, Tried.Rule rule, Predicate<Tried> of) {
     List<Tried> some = tried.stream().filter(of).toList();
-    Reliability reliability = Reliability.of(some);
+    Reliability reliability = Reliability.of(some, rule);
     node.put("cooks", some.size()).put("pooled_error", Json.rounded(reliability.pooled(), 1e4));
-    node.put("width_core_K", Json.rounded(width(some, one -> one.plan().finalCore()), 1e2));
-    node.put("width_pull_s", Json.rounded(width(some, TrialTable::pull), 1));
+    node.put("width_core_K", Json.rounded(width(some, one -> one.plan(rule).finalCore()), 1e2));
+    node.put("width_pull_s", Json.rounded(width(some, one -> pull(one.plan(rule))), 1));
     bins(node.putArray("bins"), reliability);
     ObjectNode kinds = node.putObject("by_kind");
     for (Reliability.Kind kind : Reliability.Kind.values()) {
-      Reliability own = Reliability.of(some, Set.of(kind));
+      Reliability own = Reliability.of(some, rule, Set.of(kind));
       ObjectNode one = kinds.putObject(kind.words().replace(' ', '_'));
       one.put("pooled_error", Json.rounded(own.pooled(), 1e4));
       bins(one.putArray("bins"), own);

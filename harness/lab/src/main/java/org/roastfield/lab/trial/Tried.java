@@ -13,9 +13,11 @@ import org.roastfield.core.plan.Plan;
  * @param truth the model it comes from
  * @param wish [K]
  * @param plan that was followed
+ * @param kept the same within the promised window
  * @param results of the rules
  */
-record Tried(int cooker, TrialTruth truth, double wish, Plan plan, Map<Rule, Result> results) {
+record Tried(
+    int cooker, TrialTruth truth, double wish, Plan plan, Plan kept, Map<Rule, Result> results) {
 
   /** Copies the map. */
   Tried {
@@ -36,10 +38,14 @@ record Tried(int cooker, TrialTruth truth, double wish, Plan plan, Map<Rule, Res
   enum Rule {
     /** The plan. */
     PLAN("plan"),
+    /** The same that keeps the window whatever the core is. */
+    KEPT("plan, window kept"),
     /** A plan that knows nothing of the logs, where there are some. */
     UNLEARNED("plan without the logs"),
     /** The best rule for someone who knows the numbers of the truth, not its weather. */
     ORACLE("oracle"),
+    /** The same within the window. */
+    ORACLE_KEPT("oracle, window kept"),
     /** Minutes for a weight: off the heat by the clock. */
     WEIGHT("minutes for a weight"),
     /** A pull 5 K before the wish. */
@@ -59,7 +65,7 @@ record Tried(int cooker, TrialTruth truth, double wish, Plan plan, Map<Rule, Res
 
     /** Whether it knows something of the cut and the cooker. */
     boolean knows() {
-      return this == PLAN || this == UNLEARNED || this == ORACLE;
+      return this != WEIGHT && this != CARRYOVER && this != LINE;
     }
   }
 
@@ -100,6 +106,11 @@ record Tried(int cooker, TrialTruth truth, double wish, Plan plan, Map<Rule, Res
   /** Whether it was rested by the latest carving. */
   boolean inTime(Rule rule) {
     return result(rule).late() <= PlanTrial.SERVICE.latest();
+  }
+
+  /** The plan whose chances are stated of a rule that is followed. */
+  Plan plan(Rule rule) {
+    return rule == Rule.KEPT ? kept : plan;
   }
 
   Result result(Rule rule) {

@@ -59,6 +59,7 @@ class CookSchemaTest {
               "plan-loss-of-nothing",
               "plan-rest-turned-round",
               "plan-salt-deeper-than-the-cut",
+              "plan-window-kept-beside-minimum",
               "plan-window-without-service",
               "plan-zone-of-no-city",
               "same-stage-twice",

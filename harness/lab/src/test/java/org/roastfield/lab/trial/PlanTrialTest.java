@@ -11,6 +11,7 @@ import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.inference.Prior;
 import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.plan.CoreWish;
+import org.roastfield.core.plan.FollowedCook;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.Planner;
@@ -69,21 +70,41 @@ class PlanTrialTest {
   /** Of cooks that the plan believes in every bin is inside its band, and not of others. */
   @Test
   void reliability_tellsRightChancesFromWrongOnes() {
-    Reliability right = Reliability.of(tried(0));
-    assertTrue(right.holds(), right.toString());
-    assertTrue(right.pooled() < 0.03, right.toString());
-    assertTrue(!Reliability.of(tried(1.5)).holds());
-    assertTrue(Reliability.of(tried(1.5)).pooled() > 0.1);
+    for (Tried.Rule rule : List.of(Tried.Rule.PLAN, Tried.Rule.KEPT)) {
+      Reliability right = Reliability.of(tried(0), rule);
+      assertTrue(right.holds(), right.toString());
+      assertTrue(right.pooled() < 0.03, right.toString());
+    }
+    Reliability wrong = Reliability.of(tried(1.5), Tried.Rule.PLAN);
+    assertTrue(!wrong.holds(), wrong.toString());
+    assertTrue(wrong.pooled() > 0.1, wrong.toString());
+  }
+
+  /** What a plan would serve late or keep too long is in the window, and the rest as it was. */
+  @Test
+  void keptWindow_isKept_andChangesNoOther() {
+    int other = 0;
+    for (Tried one : tried(0)) {
+      assertTrue(one.inWindow(Tried.Rule.KEPT), "ready " + one.result(Tried.Rule.KEPT).late());
+      if (one.inWindow(Tried.Rule.PLAN)) {
+        double pull = one.result(Tried.Rule.PLAN).cook().pull();
+        assertEquals(pull, one.result(Tried.Rule.KEPT).cook().pull(), FollowedCook.PERIOD);
+      } else {
+        other++;
+      }
+    }
+    assertTrue(other > 0, "cooks outside the window of the plan that may miss it: " + other);
   }
 
   /** Cooks whose outcome is that of draws of one plan, off by some of its spreads. */
   private static List<Tried> tried(double off) {
-    Plan plan =
-        Planner.withDefaults()
-            .plan(
-                PlanRequest.of(KIND.forPlanner(), PRIOR, CoreWish.of(KIND.wish()))
-                    .with(PlanTrial.SERVICE)
-                    .withDraws(1000, 1));
-    return TrialFixtures.cooks(plan, KIND, PRIOR, off);
+    PlanRequest request =
+        PlanRequest.of(KIND.forPlanner(), PRIOR, CoreWish.of(KIND.wish()))
+            .with(PlanTrial.SERVICE)
+            .withDraws(1000, 1);
+    Planner planner = Planner.withDefaults();
+    Plan plan = planner.plan(request);
+    Plan kept = planner.followed(request.with(PlanTrial.SERVICE.withKept(true)), plan);
+    return TrialFixtures.cooks(plan, kept, KIND, PRIOR, off);
   }
 }

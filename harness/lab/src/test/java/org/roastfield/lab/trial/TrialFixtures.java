@@ -26,9 +26,10 @@ final class TrialFixtures {
   /**
    * Cooks of what the plan believes that follow it.
    *
+   * @param kept the same within the window
    * @param off how much hotter and later than that, in widths of its 10 to 90 %
    */
-  static List<Tried> cooks(Plan plan, TrialKind kind, Prior prior, double off) {
+  static List<Tried> cooks(Plan plan, Plan kept, TrialKind kind, Prior prior, double off) {
     SplittableRandom random = new SplittableRandom(6);
     double hotter = off * (plan.finalCore().high() - plan.finalCore().low());
     Spread pulls = plan.milestone(Milestone.Kind.PULL).time();
@@ -56,9 +57,12 @@ final class TrialFixtures {
               one.finalCore() + hotter,
               one.turned(),
               one.hotter());
+      FollowedCook inWindow =
+          FollowedCook.by(PullRule.of(kept.pull()), kept.check(), truth, kept.timing());
       Map<Tried.Rule, Tried.Result> results = new EnumMap<>(Tried.Rule.class);
       results.put(Tried.Rule.PLAN, new Tried.Result(moved, plan.lead()));
-      tried.add(new Tried(i, TrialTruth.AS_PLANNED, kind.wish(), plan, results));
+      results.put(Tried.Rule.KEPT, new Tried.Result(inWindow, kept.lead()));
+      tried.add(new Tried(i, TrialTruth.AS_PLANNED, kind.wish(), plan, kept, results));
     }
     return tried;
   }
