@@ -4,19 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
-import org.roastfield.core.cook.Probe;
 import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.ensemble.BegunEnsemble;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.EnsembleSimulator;
 import org.roastfield.core.parameter.ParameterPoint;
-import org.roastfield.core.parameter.ParameterSet;
 
 /** The draws of a plan, and how they are computed. */
 final class Draws {
@@ -61,20 +57,14 @@ final class Draws {
   /** Surface less core near the pull [K]. */
   private final double[] difference;
 
-  private Draws(
-      PlanRequest request,
-      List<Member> members,
-      List<ParameterPoint> points,
-      List<List<Member>> stations,
-      int notBuilt,
-      EnsembleSimulator simulator) {
-    this.stations = stations;
+  private Draws(PlanRequest request, Drawn drawn, EnsembleSimulator simulator) {
     this.request = request;
+    this.members = drawn.members();
+    this.points = drawn.points();
+    this.stations = drawn.stations();
+    this.notBuilt = request.members() - members.size();
     this.course = new Course(request.cook().roles(), false);
-    this.members = members;
-    this.points = points;
     this.after = new Cook[members.size()];
-    this.notBuilt = notBuilt;
     this.simulator = simulator;
     this.difference = new double[members.size()];
   }
@@ -82,39 +72,10 @@ final class Draws {
   /**
    * Draws the members of a request.
    *
-   * @throws IllegalArgumentException if no member can be built, with the reason of the first
+   * @throws IllegalArgumentException if most members cannot be built, with the reason of the first
    */
   static Draws of(PlanRequest request, EnsembleSimulator simulator) {
-    SplittableRandom random = new SplittableRandom(request.seed());
-    ParameterSet parameters = request.prior().parameters();
-    List<Member> members = new ArrayList<>();
-    List<ParameterPoint> points = new ArrayList<>();
-    List<List<Member>> stations = new ArrayList<>();
-    request.stations().forEach(station -> stations.add(new ArrayList<>()));
-    @Nullable IllegalArgumentException first = null;
-    for (int i = 0; i < request.members(); i++) {
-      ParameterPoint point = parameters.point(request.prior().draw(random));
-      try {
-        Cook cook = request.cook().at(point);
-        List<Member> others = new ArrayList<>();
-        for (Station station : request.stations()) {
-          PlannedCook other = new PlannedCook(station.cooks(), request.cook().roles(), "core");
-          others.add(Member.of(other.at(point), Probe.CORE));
-        }
-        members.add(Member.of(cook, request.cook().probeOf(cook)));
-        points.add(point);
-        for (int s = 0; s < others.size(); s++) {
-          stations.get(s).add(others.get(s));
-        }
-      } catch (IllegalArgumentException cannotBeBuilt) {
-        first = first == null ? cannotBeBuilt : first;
-      }
-    }
-    if (first != null && members.size() < request.members() / 2) {
-      throw first;
-    }
-    return new Draws(
-        request, members, points, stations, request.members() - members.size(), simulator);
+    return new Draws(request, Drawn.of(request), simulator);
   }
 
   Course course() {
@@ -290,8 +251,16 @@ final class Draws {
     if (!warming.orElseThrow().hasSeen()) {
       learnBy(size(), pull);
     }
-    Ends ends = Ends.of(timing);
-    return run(size(), 1, i -> whole(i, pulled(i, pull), ends), ends, timing.leastRest(), true);
+    List<Pulled> pulled = allPulled(size(), pull);
+    Run run = run(pulled, timing, true);
+    if (!pull.isBound()) {
+      return run;
+    }
+    List<Pulled> within =
+        IntStream.range(0, size())
+            .mapToObj(i -> pulled.get(i).within(pull, run.near[i], run.pull[i]))
+            .toList();
+    return within.equals(pulled) ? run : run(within, timing, true);
   }
 
   /** Learns how the displays warm where a rule pulls them, by going by it up to there. */
@@ -307,11 +276,9 @@ final class Draws {
     Optional<Warming> before = warming;
     learn(count, decision.readings());
     learnBy(count, decision.pull());
-    List<Pulled> pulled =
-        IntStream.range(0, count).mapToObj(i -> pulled(i, decision.pull())).toList();
+    List<Pulled> pulled = allPulled(count, decision.pull());
     warming = before;
-    Ends ends = Ends.of(timing);
-    return run(count, 1, i -> whole(i, pulled.get(i), ends), ends, timing.leastRest(), false);
+    return run(pulled, timing, false);
   }
 
   /**
@@ -324,6 +291,12 @@ final class Draws {
     Ends ends = Ends.of(course, leastRest, held);
     IntFunction<Cook> cook = i -> whole(i % count, readings[i / count], ends);
     return run(count, readings.length, cook, ends, leastRest, false);
+  }
+
+  private Run run(List<Pulled> pulled, Timing timing, boolean cores) {
+    Ends ends = Ends.of(timing);
+    IntFunction<Cook> whole = i -> whole(i, pulled.get(i), ends);
+    return run(pulled.size(), 1, whole, ends, timing.leastRest(), cores);
   }
 
   private Run run(
@@ -361,6 +334,10 @@ final class Draws {
   /** What a member's display shows where a rule pulls it, as it was found to warm [K]. */
   double readingOf(int member, Pull pull) {
     return pulled(member, pull).reading();
+  }
+
+  private List<Pulled> allPulled(int count, Pull pull) {
+    return IntStream.range(0, count).mapToObj(i -> pulled(i, pull)).toList();
   }
 
   private Pulled pulled(int member, Pull pull) {

@@ -36,7 +36,20 @@ record Pulled(double reading, double near, double at) {
       return new Pulled(reading, at, at);
     }
     double shown = warming.reading(draw, start, at);
-    return new Pulled(shown, Math.min(at, warming.time(draw, shown - Plan.AHEAD)), at);
+    double near = warming.time(draw, shown - Plan.AHEAD);
+    return new Pulled(shown, Math.max(0, Math.min(at, near)), at);
+  }
+
+  /**
+   * The same by the clock if it came off outside the bounds of its rule, being other than it was
+   * found to warm.
+   *
+   * @param wasNear when its display was nearly there [s]; infinite for never
+   * @param pulled when it came off [s]; infinite for never
+   */
+  Pulled within(Pull pull, double wasNear, double pulled) {
+    double bound = Math.max(pull.from(), Math.min(pull.until(), pulled));
+    return pulled == bound ? this : new Pulled(reading, Math.min(wasNear, bound), bound);
   }
 
   /** Ends of the last legs of its gentle heat, by the clock. */

@@ -47,6 +47,26 @@ class PlannerTest {
     assertTrue(late.chanceReady() >= 0.9 - 1e-9);
   }
 
+  /** What the display alone would have late or too early comes off by the clock; no other does. */
+  @Test
+  void keptWindow_isKeptByAll_andPaidForByTheCore() {
+    Service narrow = Service.usual().withLatest(600).withRest(900, 1200);
+    Plan free = Planner.withDefaults().plan(loin().with(narrow));
+    Plan kept = Planner.withDefaults().plan(loin().with(narrow.withKept(true)));
+    assertTrue(free.chanceReady() < 1 || free.chanceHeldTooLong() > 0, "missed in no draw");
+    assertEquals(1, kept.chanceReady());
+    assertEquals(0, kept.chanceHeldTooLong());
+    assertEquals(free.pull(), kept.pull().unbound());
+    assertEquals(kept.pull().from(), kept.timing().sears() - 1200, 2);
+    assertEquals(kept.pull().until(), kept.timing().sears() + 600, 2);
+    Spread pull = kept.milestone(Milestone.Kind.PULL).time();
+    assertTrue(pull.high() + kept.lead() <= kept.pull().until());
+    assertTrue(pull.low() + kept.lead() >= kept.pull().from());
+    assertTrue(
+        kept.expectedLoss() > free.expectedLoss(),
+        kept.expectedLoss() + ", " + free.expectedLoss());
+  }
+
   /** Carryover grows with the rate at which the core rises, which a fixed reading ignores. */
   @Test
   void pull_goesByThePace_ofTheDisplay() {
