@@ -125,25 +125,19 @@ final class Assembly {
     } else {
       add(list, Milestone.Kind.ON, i -> 0, Milestone.Rule.MOVE_THE_REST);
     }
-    if (draws.check().isPresent()) {
-      add(list, Milestone.Kind.CHECK, i -> run.check[i], Milestone.Rule.BY_READING);
-    }
-    add(list, Milestone.Kind.NEAR, i -> run.near[i], Milestone.Rule.BY_READING);
-    add(list, Milestone.Kind.PULL, i -> run.pull[i], Milestone.Rule.BY_READING);
-    if (draws.course().pause > draws.course().wait) {
-      add(list, Milestone.Kind.RAISE, i -> run.wait[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
-    }
-    if (draws.course().searsLast()) {
-      add(list, Milestone.Kind.SEAR, i -> run.pause[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
-      add(list, Milestone.Kind.REST, i -> run.sear[i], Milestone.Rule.BY_CLOCK_AND_CRUST);
-    }
-    Milestone.Rule hold = Milestone.Rule.HOLD_OR_CARVE_LATER;
-    add(list, Milestone.Kind.PEAK, i -> run.peakTime[i], hold);
-    add(list, Milestone.Kind.READY, i -> run.rested[i], hold);
-    add(list, Milestone.Kind.CARVE, i -> Math.max(lead, run.rested[i]), hold);
+    run.times(lead).forEach((kind, times) -> add(list, kind, i -> times[i], rule(kind)));
     ToDoubleFunction<Milestone> byMedian = one -> one.time().median();
     list.sort(Comparator.comparingDouble(byMedian).thenComparing(Milestone::kind));
     return list;
+  }
+
+  private static Milestone.Rule rule(Milestone.Kind kind) {
+    return switch (kind) {
+      case CHECK, NEAR, PULL -> Milestone.Rule.BY_READING;
+      case RAISE, SEAR, REST -> Milestone.Rule.BY_CLOCK_AND_CRUST;
+      case PEAK, READY, CARVE -> Milestone.Rule.HOLD_OR_CARVE_LATER;
+      default -> Milestone.Rule.MOVE_THE_REST;
+    };
   }
 
   /** Adds an event at times since the start of the cook. */

@@ -1,6 +1,7 @@
 package org.roastfield.core.plan;
 
 import java.util.List;
+import java.util.Map;
 import org.roastfield.core.ensemble.EnsembleResult;
 import org.roastfield.core.ensemble.MemberStatus;
 
@@ -97,6 +98,15 @@ final class Run {
       }
     }
     return coldest;
+  }
+
+  /**
+   * When each milestone takes place, since the start of the cook [s].
+   *
+   * @param lead before the wanted carving [s]
+   */
+  Map<Milestone.Kind, double[]> times(double lead) {
+    return Times.of(this, course, lead);
   }
 
   int size() {

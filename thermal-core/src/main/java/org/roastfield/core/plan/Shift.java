@@ -46,31 +46,39 @@ final class Shift {
     this.amount = amount;
   }
 
+  /** Stages whose ends are told of: nearly there, the pull, the wait, the pause and the sear. */
+  private int[] stages() {
+    return new int[] {course.near, course.pull, course.wait, course.pause, course.sear};
+  }
+
   /**
-   * What the change moves: when the display is nearly there, the pull, when it could have rested
-   * [s], and the highest core [K].
+   * What the change moves: ends of stages, when it could have rested [s], and the highest core [K].
    */
   double[] moves() {
     double higher = higher();
-    return new double[] {
-      shift(course.near, higher),
-      shift(course.pull, higher),
-      amount * ready(CHANGE) + higher * ready(READING),
-      amount * peak(CHANGE) + higher * peak(READING)
-    };
+    int[] stages = stages();
+    double[] moves = new double[stages.length + 2];
+    for (int s = 0; s < stages.length; s++) {
+      moves[s] = shift(stages[s], higher);
+    }
+    moves[stages.length] = amount * ready(CHANGE) + higher * ready(READING);
+    moves[stages.length + 1] = amount * peak(CHANGE) + higher * peak(READING);
+    return moves;
   }
 
   /** The same numbers halfway. */
   double[] halfway() {
     EnsembleResult half = by.result();
+    int[] stages = stages();
+    double[] numbers = new double[stages.length + 2];
+    for (int s = 0; s < stages.length; s++) {
+      numbers[s] = half.stageEnd(member, stages[s]);
+    }
     double pull = half.stageEnd(member, course.pull);
     double waited = half.stageEnd(member, course.wait) - pull;
-    return new double[] {
-      half.stageEnd(member, course.near),
-      pull,
-      half.stageEnd(member, course.sear) - waited,
-      half.corePeak(member, hottest())
-    };
+    numbers[stages.length] = half.stageEnd(member, course.sear) - waited;
+    numbers[stages.length + 1] = half.corePeak(member, hottest());
+    return numbers;
   }
 
   /**

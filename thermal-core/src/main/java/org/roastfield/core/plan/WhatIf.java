@@ -1,9 +1,13 @@
 package org.roastfield.core.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
@@ -80,9 +84,9 @@ public final class WhatIf {
    * By how much the median of each of a plan's numbers moves. Infinite where most draws do not get
    * to the pull any more.
    *
-   * @param near of {@link Milestone.Kind#NEAR} [s]
-   * @param pull of the pull [s]
-   * @param ready of when it could have rested [s]
+   * @param later of when each milestone takes place after the cut goes on [s]; without the look at
+   *     the display and the hottest core where derivatives tell
+   * @param ready of when it could have rested, had it not waited for its sear [s]
    * @param finalCore of the highest core up to carving [K]
    * @param chanceReady chance of having rested by the latest carving, after the change; NaN where
    *     no draws tell
@@ -90,13 +94,23 @@ public final class WhatIf {
    * @param method how they were found
    */
   public record Effect(
-      double near,
-      double pull,
+      Map<Milestone.Kind, Double> later,
       double ready,
       double finalCore,
       double chanceReady,
       int draws,
-      Method method) {}
+      Method method) {
+
+    /** Copies the map. */
+    public Effect {
+      later = Collections.unmodifiableMap(new EnumMap<>(later));
+    }
+
+    /** Of the pull [s]. */
+    public double pull() {
+      return later.getOrDefault(Milestone.Kind.PULL, Double.NaN);
+    }
+  }
 
   /**
    * By derivatives at half the change where the fire is kept, or else by a few draws: a look at the
@@ -148,7 +162,7 @@ public final class WhatIf {
         }
       }
     }
-    return shifts.size() < ENOUGH * size ? few(change.apply(amount), 0) : middle(shifts);
+    return shifts.size() < ENOUGH * size ? few(change.apply(amount), 0) : middle(shifts, course);
   }
 
   /** Each draw's cook at an amount of the change and a reading over its own. */
@@ -170,19 +184,40 @@ public final class WhatIf {
     return simulator.sensitivitiesOfEach(cooks.apply(0).apply(at), size, i -> at, cooks);
   }
 
-  private static Effect middle(List<Shift> shifts) {
-    double[] moved = new double[4];
-    for (int number = 0; number < moved.length; number++) {
-      double[] before = new double[shifts.size()];
-      double[] after = new double[shifts.size()];
-      for (int i = 0; i < before.length; i++) {
-        double half = 0.5 * shifts.get(i).moves()[number];
-        before[i] = shifts.get(i).halfway()[number] - half;
-        after[i] = shifts.get(i).halfway()[number] + half;
+  private Effect middle(List<Shift> shifts, Course course) {
+    double[][] before = new double[shifts.size()][];
+    double[][] after = new double[shifts.size()][];
+    for (int i = 0; i < before.length; i++) {
+      double[] moves = shifts.get(i).moves();
+      before[i] = shifts.get(i).halfway();
+      after[i] = before[i].clone();
+      for (int number = 0; number < moves.length; number++) {
+        before[i][number] -= 0.5 * moves[number];
+        after[i][number] += 0.5 * moves[number];
       }
-      moved[number] = shift(before, after);
     }
-    return new Effect(moved[0], moved[1], moved[2], moved[3], Double.NaN, 0, Method.SENSITIVITY);
+    int ready = before[0].length - 2;
+    return new Effect(
+        later(Times.of(before, course, plan.timing()), Times.of(after, course, plan.timing())),
+        shift(column(before, ready), column(after, ready)),
+        shift(column(before, ready + 1), column(after, ready + 1)),
+        Double.NaN,
+        0,
+        Method.SENSITIVITY);
+  }
+
+  private static double[] column(double[][] rows, int number) {
+    return Arrays.stream(rows).mapToDouble(row -> row[number]).toArray();
+  }
+
+  private static Map<Milestone.Kind, Double> later(
+      Map<Milestone.Kind, double[]> before, Map<Milestone.Kind, double[]> after) {
+    Map<Milestone.Kind, Double> later = new EnumMap<>(Milestone.Kind.class);
+    for (Map.Entry<Milestone.Kind, double[]> one : before.entrySet()) {
+      double[] times = Objects.requireNonNull(after.get(one.getKey()));
+      later.put(one.getKey(), shift(one.getValue(), times));
+    }
+    return later;
   }
 
   /**
@@ -211,8 +246,7 @@ public final class WhatIf {
       inTime += ready <= latest ? 1 : 0;
     }
     return new Effect(
-        shift(before.near, after.near),
-        shift(before.pull, after.pull),
+        later(before.times(plan.lead()), after.times(plan.lead() + later)),
         shift(before.ready, after.ready),
         shift(before.finalCore, after.finalCore),
         inTime / after.size(),

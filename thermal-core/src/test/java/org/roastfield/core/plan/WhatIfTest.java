@@ -31,6 +31,10 @@ class WhatIfTest {
     return PlanCooks.loin(DIAMETER, AIR + kelvin);
   }
 
+  private static double later(WhatIf.Effect effect, Milestone.Kind kind) {
+    return effect.later().getOrDefault(kind, Double.NaN);
+  }
+
   /** Draws and their middle differ by some percent. */
   @Test
   void smallChange_bySensitivity_isThatOfTheDraws() {
@@ -48,9 +52,30 @@ class WhatIfTest {
     WhatIf.Effect estimate = WHAT_IF.estimate(WhatIfTest::hotter, 15);
     WhatIf.Effect exact = AS_FEW.exact(hotter(15), 0);
     assertEquals(WhatIf.Method.SENSITIVITY, estimate.method());
-    assertEquals(exact.near(), estimate.near(), 0.1 * Math.abs(exact.near()));
+    double near = later(exact, Milestone.Kind.NEAR);
+    assertEquals(near, later(estimate, Milestone.Kind.NEAR), 0.1 * Math.abs(near));
     assertEquals(exact.pull(), estimate.pull(), 0.1 * Math.abs(exact.pull()));
     assertEquals(exact.ready(), estimate.ready(), 0.1 * Math.abs(exact.ready()));
+  }
+
+  /** Every milestone after the cut goes on moves, what the clock decides by nothing. */
+  @Test
+  void printedChange_movesEachMilestone() {
+    WhatIf.Effect exact = AS_FEW.exact(hotter(15), 0);
+    for (Milestone one : PLAN.milestones()) {
+      boolean after = one.kind().compareTo(Milestone.Kind.ON) > 0;
+      assertEquals(after, exact.later().containsKey(one.kind()), one.toString());
+    }
+    WhatIf.Effect estimate = WHAT_IF.estimate(WhatIfTest::hotter, 15);
+    estimate
+        .later()
+        .forEach(
+            (kind, by) -> {
+              double drawn = later(exact, kind);
+              assertEquals(drawn, by, 1 + 0.1 * Math.abs(drawn), kind.toString());
+            });
+    assertTrue(estimate.later().containsKey(Milestone.Kind.SEAR));
+    assertEquals(0, later(exact, Milestone.Kind.CARVE));
   }
 
   /**
@@ -63,6 +88,8 @@ class WhatIfTest {
     assertTrue(later.pull() >= 0 && later.pull() < 3600, later.toString());
     assertEquals(later.pull(), later.ready(), 1e-6);
     assertEquals(0, later.finalCore(), 1, later.toString());
+    assertEquals(3600, later(later, Milestone.Kind.SEAR), 1e-6);
+    assertEquals(3600, later(later, Milestone.Kind.CARVE), 1e-6);
     WhatIf.Effect promised = WHAT_IF.exact(REQUEST.cook(), 0);
     assertEquals(PLAN.chanceReady(), promised.chanceReady(), 1e-12);
   }
@@ -96,7 +123,7 @@ class WhatIfTest {
   void raisedFire_isReadyEarlier_withMoreCarryover() {
     WhatIf.Effect exact = WHAT_IF.exact(hotter(15), 0);
     assertTrue(exact.pull() < -600);
-    assertTrue(exact.near() < 0);
+    assertTrue(later(exact, Milestone.Kind.NEAR) < 0);
     assertTrue(exact.finalCore() > 0);
     assertTrue(exact.chanceReady() > PLAN.chanceReady());
   }

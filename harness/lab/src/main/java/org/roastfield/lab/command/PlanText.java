@@ -38,7 +38,7 @@ final class PlanText {
 
   /** Statements that each of several cuts has on the screen. */
   private static final Set<String> FOR_EACH =
-      Set.of("final core", "on time", "fire", "off the heat");
+      Set.of("final core", "on time", "fire", "off the heat", "window");
 
   /** A space that a line may end at: none before a unit. */
   private static final Pattern BREAK = Pattern.compile(" (?!(?:%|°C|°F|K|min|h|d|g|kg|mm)\\b|%)");

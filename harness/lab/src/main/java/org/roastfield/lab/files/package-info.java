@@ -31,18 +31,18 @@
  *       {@code still air}, or {@code wind} and {@code factor}, for which a slab states its length
  *       and width), {@code wetness} (a share, or {@code drying}), {@code baste} (water put on a
  *       face that dries), {@code emissivity}, {@code contact} ({@code plate}, {@code conductance},
- *       {@code share} of the face, which on a round cut that is rolled is the share of its
- *       circumference; with {@code first-conductance}, {@code settling-time}, {@code plate-drop} or
- *       {@code cooling-time}, or without a conductance, contact that begins high and settles, at
- *       each turn anew) or {@code board} ({@code temperature}, {@code conductance}, {@code share}),
- *       {@code coal-bed} below a lower face or a round cut ({@code temperature} and {@code
- *       view-factor}, or {@code diameter} and {@code distance} under a slab of stated length and
- *       width), {@code wrap} (foil, paper, tent), {@code lid} ({@code open-air}, {@code
- *       open-walls}, {@code open-humidity-ratio}, and {@code openings} with {@code at} and {@code
- *       for}), {@code faces} ({@code upper} and {@code lower} of a slab, where they differ), and
- *       either {@code turns} ({@code count}, {@code every}, {@code sides}, or for a slab {@code at}
- *       times and {@code until}) or {@code end}; instead of chamber and face an insulated {@code
- *       box} ({@code room}, {@code loss})
+ *       {@code share} of the face: of a round cut with {@code turns} that of the side which lies on
+ *       the metal, as bars do, without them that of its circumference; with {@code
+ *       first-conductance}, {@code settling-time}, {@code plate-drop} or {@code cooling-time}, or
+ *       without a conductance, contact that begins high and settles, at each turn anew) or {@code
+ *       board} ({@code temperature}, {@code conductance}, {@code share}), {@code coal-bed} below a
+ *       lower face or a round cut ({@code temperature} and {@code view-factor}, or {@code diameter}
+ *       and {@code distance} under a slab of stated length and width), {@code wrap} (foil, paper,
+ *       tent), {@code lid} ({@code open-air}, {@code open-walls}, {@code open-humidity-ratio}, and
+ *       {@code openings} with {@code at} and {@code for}), {@code faces} ({@code upper} and {@code
+ *       lower} of a slab, where they differ), and either {@code turns} ({@code count}, {@code
+ *       every}, {@code sides}, or for a slab {@code at} times and {@code until}) or {@code end};
+ *       instead of chamber and face an insulated {@code box} ({@code room}, {@code loss})
  *   <li>{@code end}: {@code after} a time; {@code at} a clock time; {@code core} at a temperature;
  *       or {@code probe} with {@code reaches} or {@code falls-to}; the last two with {@code
  *       at-latest}

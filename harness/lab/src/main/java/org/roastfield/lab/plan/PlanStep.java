@@ -1,5 +1,7 @@
 package org.roastfield.lab.plan;
 
+import java.util.Locale;
+import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Spread;
 
 /**
@@ -15,6 +17,11 @@ import org.roastfield.core.plan.Spread;
  */
 public record PlanStep(
     String id, String what, Spread time, double slack, String slips, String advice) {
+
+  /** The id of a milestone's line. */
+  public static String id(Milestone.Kind kind) {
+    return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
 
   /** Whether the clock decides when it is. */
   public boolean isByClock() {

@@ -184,7 +184,7 @@ final class PlanSteps {
   }
 
   private PlanStep step(Milestone milestone, Optional<SaltPlan> salt, List<PlanLine> rules) {
-    String id = milestone.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String id = PlanStep.id(milestone.kind());
     boolean salting = milestone.kind() == Milestone.Kind.SALT;
     return new PlanStep(
         id,

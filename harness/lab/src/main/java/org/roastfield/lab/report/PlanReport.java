@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.WhatIf;
 import org.roastfield.core.simulation.SimulationResult;
 import org.roastfield.lab.plan.PlanChange;
@@ -160,6 +162,11 @@ public final class PlanReport {
     page.figure(new PullFigure(sheet).figure());
   }
 
+  private static String minutes(WhatIf.Effect effect, Milestone.Kind kind) {
+    @Nullable Double later = effect.later().get(kind);
+    return later == null ? Numbers.NONE : Numbers.signed(later / 60, 0);
+  }
+
   private static Table changes(PlanSheet sheet) {
     List<List<String>> rows = new ArrayList<>();
     for (PlanChange change : sheet.changes()) {
@@ -167,8 +174,10 @@ public final class PlanReport {
       rows.add(
           List.of(
               change.what(),
-              Numbers.signed(effect.pull() / 60, 0),
-              Numbers.signed(effect.ready() / 60, 0),
+              minutes(effect, Milestone.Kind.NEAR),
+              minutes(effect, Milestone.Kind.PULL),
+              minutes(effect, Milestone.Kind.SEAR),
+              minutes(effect, Milestone.Kind.CARVE),
               Numbers.signed(sheet.scale().difference(effect.finalCore()), 1),
               effect.draws() > 0
                   ? Words.chance(effect.chanceReady(), effect.draws())
@@ -180,8 +189,10 @@ public final class PlanReport {
             + " table, where draws tell",
         List.of(
             "if",
+            "get ready, min",
             "off, min",
-            "rested, min",
+            "sear, min",
+            "carve, min",
             "final core, " + sheet.scale().differenceUnit(),
             "ready",
             "by"),

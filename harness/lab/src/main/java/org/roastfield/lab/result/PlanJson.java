@@ -320,8 +320,9 @@ public final class PlanJson {
   private static void changes(ArrayNode array, List<PlanChange> changes) {
     for (PlanChange change : changes) {
       ObjectNode node = array.addObject().put("what", change.what());
-      put(node, "pull_later_s", change.effect().pull(), 1e3);
-      put(node, "ready_later_s", change.effect().ready(), 1e3);
+      ObjectNode later = node.putObject("later_s");
+      change.effect().later().forEach((kind, by) -> put(later, PlanStep.id(kind), by, 1e3));
+      put(node, "without_waiting_later_s", change.effect().ready(), 1e3);
       put(node, "final_core_hotter_K", change.effect().finalCore(), 1e4);
       put(node, "chance_ready", change.effect().chanceReady(), 1e6);
       node.put("method", change.effect().method().name());

@@ -190,7 +190,8 @@ class PlanCommandTest extends PlanRuns {
 
   private static String wished(String core) {
     return published()
-        .replace("wishes: {scale: trade, doneness: medium, crust: brown}", "wishes: {crust: brown}")
+        .replace(
+            "wishes: {scale: trade, doneness: medium, crust: golden}", "wishes: {crust: brown}")
         .replace("  people: 10\n", "  core: " + core + "\n");
   }
 
@@ -218,7 +219,7 @@ class PlanCommandTest extends PlanRuns {
       delimiter = '|',
       textBlock =
           """
-          wishes: {scale: trade, doneness: medium, crust: brown} | wishes: {crust: brown} \
+          wishes: {scale: trade, doneness: medium, crust: golden} | wishes: {crust: brown} \
           | no wish for the final core
           end: {core: 52 °C, at-latest: 6 h} | end: {after: 2 h} | no stage of gentle heat ends by a
           chamber: {air: 22 °C, heat-transfer | chamber: {air: 62 °C, heat-transfer | no rest follows

@@ -23,7 +23,7 @@ class PlanFahrenheitTest extends PlanRuns {
   private static final Pattern CELSIUS = Pattern.compile(".{0,40}°C");
 
   private static String withoutDeepRings() {
-    return published().replace("crust: brown}", "crust: brown, ring: 3 mm}");
+    return published().replace("crust: golden}", "crust: golden, ring: 3 mm}");
   }
 
   private static List<String> found(Pattern pattern, String text) {

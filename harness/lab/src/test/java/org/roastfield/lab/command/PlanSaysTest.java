@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -120,12 +121,65 @@ class PlanSaysTest extends PlanRuns {
     assertTrue(step("ready").at("/time_s/q90").asDouble() - off >= 2100 - 1, json().toString());
   }
 
-  /** A sear that does not get to the wished crust says so in the timetable. */
+  /** A window that is kept is never missed, and the screen says by when it is off. */
   @Test
-  void crustPalerThanWished_isToldWithTheSear() throws IOException {
-    Run run = plan(cook);
-    assertTrue(run.step("sear: ").endsWith("  by clock; pale on average"), run.out());
-    Run pale = plan(write("pale.yaml", published().replace("crust: brown", "crust: pale")));
-    assertTrue(pale.step("sear: ").endsWith("  by clock and crust"), pale.out());
+  void keptWindow_isToldWithItsClock() throws IOException {
+    String latest = "  latest: ";
+    Run run = plan(write("kept.yaml", published().replace(latest, "  window: kept\n" + latest)));
+    assertEquals(0, run.code(), run.err());
+    assertEquals(List.of(), complaints());
+    String until = json().at("/pull/at_the_latest").asText();
+    String said = run.out().replaceAll("\\s+", " ");
+    String clock = until.substring(11, 16);
+    assertTrue(said.contains("window: kept: whatever the display shows it comes off"), said);
+    assertTrue(said.contains(" and by " + clock + "; what is below a published"), said);
+    assertEquals(1, json().at("/chances/ready_by_latest").asDouble(), 1e-9);
+    assertEquals(0, json().at("/chances/kept_too_long").asDouble(), 1e-9);
+  }
+
+  /** Of a sear in turns the crust is that of where it touches the metal, and so is its wish. */
+  @Test
+  void crustPalerThanWished_isNotMet_andToldWithTheSear() throws IOException {
+    Run golden = plan(cook);
+    assertTrue(golden.step("sear: ").endsWith("  by clock and crust"), golden.out());
+    assertTrue(!golden.out().contains("Crust too pale"), golden.out());
+    JsonNode own = ownSear();
+    assertTrue(own.get("browning").asDouble() >= 10, own.toString());
+    assertTrue(own.get("browning_average").asDouble() < 10, own.toString());
+    Run brown = plan(write("brown.yaml", withCrust("brown")));
+    assertTrue(brown.step("sear: ").endsWith("  by clock; crust too pale"), brown.out());
+    String said = brown.out().replaceAll("\\s+", " ");
+    assertTrue(
+        said.matches(
+            ".*NOT MET: Crust too pale: crust 1\\d \\(.*, at most, where it touches; \\d on average;"
+                + " brown is from 20 on: last, 2\\d\\d s in 2 rounds gets there.*"),
+        said);
+    assertEquals("CRUST_TOO_PALE", json().at("/not_met/0/reason").asText());
+    assertEquals(List.of(), complaints());
+  }
+
+  /** Nobody knows how long a place touches of a round cut whose turns are not stated. */
+  @Test
+  void crustOfUnstatedTurns_isAMean_andSaysSo() throws IOException {
+    String turns = "turns: {count: 8, every: 25 s, sides: 4}";
+    Run run = plan(write("mean.yaml", withCrust("dark").replace(turns, "end: {after: 200 s}")));
+    String said = run.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("NOT MET: Crust too pale: crust "), said);
+    assertTrue(said.contains("a mean all round; turns: in the file would tell it"), said);
+    JsonNode own = ownSear();
+    assertEquals(own.get("browning").asDouble(), own.get("browning_average").asDouble());
+  }
+
+  private static String withCrust(String crust) throws IOException {
+    return published().replace("crust: golden", "crust: " + crust);
+  }
+
+  private JsonNode ownSear() throws IOException {
+    for (JsonNode sear : json().get("sears")) {
+      if (sear.get("of_the_file").asBoolean()) {
+        return sear;
+      }
+    }
+    throw new AssertionError("no sear is the file's");
   }
 }
