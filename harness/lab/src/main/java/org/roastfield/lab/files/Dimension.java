@@ -59,7 +59,7 @@ public enum Dimension {
       new Unit("kg/h", 1.0 / 3600),
       new Unit("g/h", 1e-3 / 3600),
       new Unit("g/s", 1e-3)),
-  TEMPERATURE_DIFFERENCE("a difference, such as 0.5 K (K)", new Unit("K", 1)),
+  TEMPERATURE_DIFFERENCE("a temperature difference in K, such as 0.5 K", new Unit("K", 1)),
   CONDUCTIVITY("a conductivity, such as 0.48 W/(m·K)", new Unit("W/(m·K)", 1)),
   DENSITY(
       "a density, such as 1060 kg/m³ (kg/m³, g/cm³)",

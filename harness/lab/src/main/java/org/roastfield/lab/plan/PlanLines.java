@@ -24,6 +24,8 @@ final class PlanLines {
   /** Widths that grow by less than this factor are alike, for so few draws. */
   private static final double WIDER = 1.05;
 
+  private static final double MINUTE = 60;
+
   private final CookFile file;
   private final Plan plan;
   private final PlanRequest request;
@@ -120,6 +122,34 @@ final class PlanLines {
         + " and by "
         + clock.text(plan.pull().until() - plan.lead())
         + "; what is below a published minimum then goes back to the heat, and is late";
+  }
+
+  /** How the look's sum is done, by numbers of the plan; empty if there is none to do. */
+  Optional<String> example(PlanClock clock) {
+    return plan.check()
+        .filter(check -> check.ahead() > 0 && !check.until().isEmpty())
+        .map(check -> example(check, clock));
+  }
+
+  private String example(FireCheck check, PlanClock clock) {
+    double there = plan.lead() + plan.milestone(Milestone.Kind.CHECK).time().median();
+    double first = check.until().get(0);
+    double last = check.until().get(check.until().size() - 1);
+    double times = check.ahead() / Plan.AHEAD;
+    double took = MINUTE * Math.max(1, Math.rint((0.5 * (first + last) - there) / times / MINUTE));
+    double at = there + times * took;
+    return String.format(
+        Locale.ROOT,
+        "Say it showed %s at %s and shows %s at %s: that took %s, %.0f times that later is %s, and the"
+            + " fire is kept %s.",
+        scale.text(check.reading() - Plan.AHEAD),
+        clock.text(there - took - plan.lead()),
+        scale.text(check.reading()),
+        clock.text(there - plan.lead()),
+        Words.duration(took),
+        times,
+        clock.text(at - plan.lead()),
+        kept(check.hotterAt(at)));
   }
 
   private String fire(FireCheck check, PlanClock clock) {
@@ -240,7 +270,16 @@ final class PlanLines {
     }
     return pull == 0 && effect.draws() > 0
         ? "rested in time in " + Words.chance(effect.chanceReady(), effect.draws())
-        : "off " + Words.duration(Math.abs(pull)) + (pull < 0 ? " earlier" : " later");
+        : "off "
+            + Words.duration(Math.abs(pull))
+            + (pull < 0 ? " earlier" : " later")
+            + why(effect);
+  }
+
+  /** A late display asks for a hotter fire, which may do more than make up for it. */
+  private static String why(WhatIf.Effect effect) {
+    boolean late = effect.later().getOrDefault(Milestone.Kind.CHECK, 0.0) > 0;
+    return late && effect.pull() < 0 ? " by a hotter fire" : "";
   }
 
   private static String widened(double from, double to, DoubleFunction<String> words) {

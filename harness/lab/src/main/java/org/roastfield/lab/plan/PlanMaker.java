@@ -160,7 +160,8 @@ public final class PlanMaker {
     Optional<FireForecast> fire = fire(plan);
     List<PlanLine> statements =
         new ArrayList<>(lines.all(ofKnownCooker, belief, sears, changes, purchase, salt));
-    List<PlanLine> rules = lines.rules(times.clock().moved(moved));
+    PlanClock movedClock = times.clock().moved(moved);
+    List<PlanLine> rules = lines.rules(movedClock);
     statements.addAll(2, rules);
     fire.map(one -> one.line(fireReady)).ifPresent(one -> statements.add(2 + rules.size(), one));
     ring.map(one -> one.line(request, ask.scale())).ifPresent(one -> statements.add(1, one));
@@ -177,7 +178,7 @@ public final class PlanMaker {
                 heating,
                 lie.map(TaperStations.Lie::towards),
                 sears.flatMap(SearTable::pale))
-            .list(salt, purchase, times.carving(), since, rules);
+            .list(salt, purchase, times.carving(), since, rules, lines.example(movedClock));
     List<Unmet> problems =
         new ArrayList<>(new PlanProblems(plan, request.wish(), ask.scale()).list());
     sears.flatMap(one -> one.problem(ask.scale())).ifPresent(problems::add);

@@ -33,6 +33,11 @@ public record PlanStep(
     return slack < -30;
   }
 
+  /** The same with more advice. */
+  PlanStep withAdvice(String more) {
+    return new PlanStep(id, what, time, slack, slips, advice + more);
+  }
+
   /** The same at another time, where it cannot be any more when it should have been. */
   PlanStep at(double other, String instead) {
     double left = slack - (other - time.median());

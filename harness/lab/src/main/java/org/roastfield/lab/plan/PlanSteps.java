@@ -92,15 +92,19 @@ final class PlanSteps {
    * @param carving from carving to the table [s]
    * @param now after the clock's zero [s]; what should have been before is now
    * @param rules how readings decide, to stand with their steps
+   * @param example of the look at the display, if there is one
    */
   List<PlanStep> list(
       Optional<SaltPlan> salt,
       Optional<Purchase> purchase,
       double carving,
       OptionalDouble now,
-      List<PlanLine> rules) {
+      List<PlanLine> rules,
+      Optional<String> example) {
     List<PlanStep> steps = new ArrayList<>();
-    for (PlanStep step : inOrder(salt, purchase, rules)) {
+    for (PlanStep plain : inOrder(salt, purchase, rules)) {
+      boolean look = plain.id().equals(PlanStep.id(Milestone.Kind.CHECK));
+      PlanStep step = look ? plain.withAdvice(example.map(text -> " " + text).orElse("")) : plain;
       boolean past = now.isPresent() && step.time().high() < now.getAsDouble();
       steps.add(past ? past(step, now.getAsDouble()) : step);
     }

@@ -1,5 +1,6 @@
 package org.roastfield.lab.command;
 
+import static java.time.temporal.ChronoUnit.MINUTES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,7 +9,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** What the plan command tells beside its times. */
@@ -119,6 +123,37 @@ class PlanSaysTest extends PlanRuns {
     assertTrue(run.out().replaceAll("\\s+", " ").contains("the file's rest of 35 min"), run.out());
     double off = step("pull").at("/time_s/q90").asDouble();
     assertTrue(step("ready").at("/time_s/q90").asDouble() - off >= 2100 - 1, json().toString());
+  }
+
+  /** The look's sum is done once by numbers of the plan, and comes to what its rule says. */
+  @Test
+  void look_hasAnExample_thatIsItsRule() throws IOException {
+    plan(cook);
+    Matcher said =
+        Pattern.compile(
+                "Say it showed ([\\d.]+) °C at (\\S+) and shows ([\\d.]+) °C at (\\S+): that took"
+                    + " (\\d+) min, (\\d+) times that later is (\\S+), and the fire is kept (.*)\\.$")
+            .matcher(step("check").get("when_it_slips").asText());
+    assertTrue(said.find(), step("check").toString());
+    assertEquals(5, Double.parseDouble(said.group(3)) - Double.parseDouble(said.group(1)), 1e-9);
+    LocalTime there = LocalTime.parse(said.group(4));
+    int took = Integer.parseInt(said.group(5));
+    int times = Integer.parseInt(said.group(6));
+    assertEquals(there, LocalTime.parse(said.group(2)).plusMinutes(took));
+    LocalTime later = LocalTime.parse(said.group(7));
+    double between = MINUTES.between(there, later);
+    assertEquals((double) took * times, between, 1, said.group());
+    JsonNode look = json().get("fire_check");
+    assertEquals(look.get("drawn_on_K").asDouble(), 5.0 * times, 1e-9);
+    for (JsonNode band : look.get("bands")) {
+      boolean last = !band.has("until");
+      if (last || !later.isAfter(LocalTime.parse(band.get("until").asText().substring(11, 16)))) {
+        double hotter = band.get("hotter_K").asDouble();
+        String words = hotter == 0 ? "as it is" : Math.round(Math.abs(hotter)) + " K";
+        assertTrue(said.group(8).startsWith(words), said.group(8) + ", " + band);
+        return;
+      }
+    }
   }
 
   /** A window that is kept is never missed, and the screen says by when it is off. */

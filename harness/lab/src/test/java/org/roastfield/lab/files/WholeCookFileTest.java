@@ -178,7 +178,10 @@ class WholeCookFileTest {
             TIP,
             "{name: tip, depth: 15 mm, stem: {diameter: 3 mm, inserted: 14 mm}}",
             "inserted of probe tip must be at least the depth of its tip, 0.015 m, was 0.014 m"),
-        arguments(TIP, "{name: tip, depth: 15 mm, bias: 0.3 °C}", "a difference, such as 0.5 K"),
+        arguments(
+            TIP,
+            "{name: tip, depth: 15 mm, bias: 0.3 °C}",
+            "a temperature difference in K, such as 0.5 K"),
         arguments(TIP, "{name: tip, depth: 15 mm, response: -1 s}", "a value from 0 s to 3600 s"),
         arguments(REST, REST + "\n    wrap: foyl", "nearest known: foil"),
         arguments(REST, REST + "\n    box: {room: 20 °C}", "no chamber beside box"),
