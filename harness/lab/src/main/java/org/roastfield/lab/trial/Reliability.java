@@ -131,7 +131,8 @@ record Reliability(List<Bin> bins, double pooled, int cooks) {
         squares += (ratio[b] - mean) * (ratio[b] - mean) / ratios.length;
       }
       errors[b] = Math.sqrt(squares);
-      for (int r = 0; r < ratios.length; r++) {
+      // What is certain, such as a window that is kept, is so in every resample.
+      for (int r = 0; r < ratios.length && errors[b] > 0; r++) {
         farthest[r] = Math.max(farthest[r], Math.abs(ratios[r][b] - mean) / errors[b]);
       }
     }

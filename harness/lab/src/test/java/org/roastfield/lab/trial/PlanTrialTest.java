@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.ensemble.EnsembleSimulator;
@@ -78,6 +79,18 @@ class PlanTrialTest {
     Reliability wrong = Reliability.of(tried(1.5), Tried.Rule.PLAN);
     assertTrue(!wrong.holds(), wrong.toString());
     assertTrue(wrong.pooled() > 0.1, wrong.toString());
+  }
+
+  /** A window that is kept is stated as certain, and is: a bin of it has no width. */
+  @Test
+  void reliability_ofWhatIsCertain_isANumber() {
+    Reliability kept = Reliability.of(tried(0), Tried.Rule.KEPT, Set.of(Reliability.Kind.READY));
+    assertTrue(kept.bins().stream().anyMatch(bin -> bin.stated() == 0), kept.toString());
+    for (Reliability.Bin bin : kept.bins()) {
+      assertTrue(bin.band() >= 0, bin.toString());
+      assertEquals(bin.stated() == 0, bin.band() == 0, bin.toString());
+    }
+    assertTrue(kept.holds(), kept.toString());
   }
 
   /** What a plan would serve late or keep too long is in the window, and the rest as it was. */
