@@ -1,9 +1,12 @@
 package org.roastfield.core.ensemble;
 
+import java.util.Arrays;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import org.roastfield.core.cook.Cook;
@@ -65,6 +68,26 @@ public final class EnsembleSimulator {
   public EnsembleSimulator on(Executor executor, int workers) {
     Check.inRange("workers", workers, 1, Integer.MAX_VALUE);
     return new EnsembleSimulator(settings, sampleTimes, executor, workers);
+  }
+
+  /**
+   * Runs a caller's own tasks beside each other on the executor that it runs on, and waits for
+   * them.
+   *
+   * @param count how many
+   * @param task called once for each number from 0 on, by several workers at once
+   */
+  public void forEach(int count, IntConsumer task) {
+    AtomicInteger next = new AtomicInteger();
+    Runnable work =
+        () -> {
+          for (int i = next.getAndIncrement(); i < count; i = next.getAndIncrement()) {
+            task.accept(i);
+          }
+        };
+    CompletableFuture<?>[] running = new CompletableFuture<?>[Math.min(count, usualWorkers)];
+    Arrays.setAll(running, i -> CompletableFuture.runAsync(work, usual));
+    CompletableFuture.allOf(running).join();
   }
 
   /**

@@ -163,6 +163,11 @@ final class Draws {
     return warming.orElseThrow().time(member, reading);
   }
 
+  /** What computes them. */
+  EnsembleSimulator simulator() {
+    return simulator;
+  }
+
   int notBuilt() {
     return notBuilt;
   }

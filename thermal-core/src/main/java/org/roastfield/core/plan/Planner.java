@@ -137,7 +137,7 @@ public final class Planner {
     for (int round = 0; ; round++) {
       double[] readings = readings(low);
       Paths paths = paths(draws, count, readings, service, floor);
-      PullChoice choice = new PullChoice(request, paths, after, start);
+      PullChoice choice = new PullChoice(request, paths, after, start, draws.simulator());
       PullChoice.Choice best = choice.best(lead);
       Paths.Followed followed = choice.followed(best);
       double shift = round < MOST_ROUNDS ? shift(followed, readings, low <= floor) : 0;

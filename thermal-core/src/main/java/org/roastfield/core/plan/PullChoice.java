@@ -3,6 +3,7 @@ package org.roastfield.core.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.roastfield.core.ensemble.EnsembleSimulator;
 
 /**
  * Chooses the rule of a pull: the time that the display is drawn on, and targets for a cut that has
@@ -65,6 +66,7 @@ final class PullChoice {
   private final Service service;
   private final Paths paths;
   private final double after;
+  private final EnsembleSimulator simulator;
 
   private final double reading;
 
@@ -77,8 +79,11 @@ final class PullChoice {
   /**
    * @param after from the end of a wait to having rested [s]
    * @param reading to begin with [K]
+   * @param simulator on whose executor rules are tried beside each other
    */
-  PullChoice(PlanRequest request, Paths paths, double after, double reading) {
+  PullChoice(
+      PlanRequest request, Paths paths, double after, double reading, EnsembleSimulator simulator) {
+    this.simulator = simulator;
     this.reading = reading;
     this.middleRate = Math.max(LEAST_RATE, paths.middleRate(reading));
     this.request = request;
@@ -187,11 +192,13 @@ final class PullChoice {
     boolean better = true;
     while (better) {
       better = false;
-      for (Choice other : moved(best, move, leadMove)) {
-        double cost = cost(other, free);
-        if (cost < least * (1 - 1e-9)) {
-          best = other;
-          least = cost;
+      List<Choice> others = moved(best, move, leadMove);
+      double[] costs = new double[others.size()];
+      simulator.forEach(costs.length, i -> costs[i] = cost(others.get(i), free));
+      for (int i = 0; i < costs.length; i++) {
+        if (costs[i] < least * (1 - 1e-9)) {
+          best = others.get(i);
+          least = costs[i];
           better = true;
         }
       }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -313,5 +314,24 @@ class EnsembleSimulatorTest {
     assertFalse(pull.shareUpTo(pull.quantile(0) - 1) > 0);
     assertEquals(100, result.corePeaks(REST).size());
     assertEquals(100, result.coresAtEnd(REST).size());
+  }
+
+  /** Each number once, and all of them done when it returns. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 7})
+  void ownTasks_areRunOnceEach_onAnyNumberOfWorkers(int workers) {
+    ExecutorService executor = Executors.newFixedThreadPool(workers);
+    try {
+      AtomicIntegerArray calls = new AtomicIntegerArray(100);
+      EnsembleSimulator own = EnsembleSimulator.with(SETTINGS).on(executor, workers);
+      own.forEach(calls.length(), calls::incrementAndGet);
+      for (int i = 0; i < calls.length(); i++) {
+        assertEquals(1, calls.get(i));
+      }
+      own.forEach(0, i -> calls.incrementAndGet(i));
+      assertEquals(1, calls.get(0));
+    } finally {
+      executor.shutdown();
+    }
   }
 }
