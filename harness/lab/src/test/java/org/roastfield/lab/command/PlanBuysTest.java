@@ -34,7 +34,7 @@ class PlanBuysTest extends PlanRuns {
         String.format(
             Locale.ROOT,
             "buy %.1f kg raw for 10 people",
-            json().at("/purchase/bought_kg").asDouble());
+            Math.ceil(10 * json().at("/purchase/bought_kg").asDouble()) / 10);
     assertEquals(bought, first.get("what").asText());
     assertTrue(run.step(bought).endsWith("  late: it is salted later"), run.out());
     assertTrue(run.lines().size() <= 40, run.out());

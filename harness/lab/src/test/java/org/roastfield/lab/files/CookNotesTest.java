@@ -47,7 +47,7 @@ class CookNotesTest {
         new Wishes(
             Optional.of(DonenessScale.TRADE),
             List.of("medium"),
-            Optional.of(Wishes.Crust.BROWN),
+            Optional.of(Wishes.Crust.GOLDEN),
             OptionalDouble.empty()),
         notes.wishes());
     assertEquals(Optional.of(true), notes.surface().pattedDry());
