@@ -11,6 +11,7 @@ module org.roastfield.lab {
   exports org.roastfield.lab.calibration;
   exports org.roastfield.lab.files;
   exports org.roastfield.lab.intake;
+  exports org.roastfield.lab.notebook;
   exports org.roastfield.lab.timeline;
   exports org.roastfield.lab.plan;
   exports org.roastfield.lab.pit;

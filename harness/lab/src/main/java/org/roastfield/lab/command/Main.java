@@ -7,19 +7,28 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 
-/** Start of the command line. */
+/** Start of the command line, in a JVM of its own or in the caller's. */
 public final class Main {
 
   private Main() {}
 
   /** Runs a command and leaves the JVM with its exit code. */
   public static void main(String[] arguments) {
-    PrintWriter out = utf8(FileDescriptor.out);
-    PrintWriter err = utf8(FileDescriptor.err);
+    System.exit(run(utf8(FileDescriptor.out), utf8(FileDescriptor.err), arguments));
+  }
+
+  /**
+   * Runs a command in this JVM, as a notebook does.
+   *
+   * @param out what it prints
+   * @param err what it complains of
+   * @return its exit code
+   */
+  public static int run(PrintWriter out, PrintWriter err, String... arguments) {
     int code = commandLine().setOut(out).setErr(err).execute(arguments);
     out.flush();
     err.flush();
-    System.exit(code);
+    return code;
   }
 
   /** The command line with its rules for errors. */
