@@ -41,7 +41,11 @@ class PlanPropertiesTest {
     assertTrue(left + later - after.lead() >= start - 1e-6, plan.lead() + " " + after.lead());
   }
 
-  /** By more than the ten minutes or so within which one lead is as good as another. */
+  /**
+   * On the gentle heat. How long it waits for its sear after that is nearly free, once in some
+   * hundred plans by more than what 8 mm take: of 60 and 68 mm at seed 51 the thinner one waits so
+   * long that it goes on four minutes earlier.
+   */
   @Property(tries = 10)
   void thickerCut_takesLonger(
       @ForAll @DoubleRange(min = 60, max = 90) double diameter,
@@ -49,7 +53,7 @@ class PlanPropertiesTest {
       @ForAll @IntRange(max = 1000) int seed) {
     Plan plan = loin(diameter, 60, Service.usual(), seed);
     Plan thicker = loin(diameter + more, 60, Service.usual(), seed);
-    assertTrue(thicker.lead() > plan.lead());
+    assertTrue(heating(thicker) > heating(plan), heating(plan) + " " + heating(thicker));
   }
 
   /** By more than those ten minutes move a reading, since a longer wait asks for a higher one. */
