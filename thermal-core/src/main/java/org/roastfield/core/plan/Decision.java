@@ -71,15 +71,19 @@ record Decision(
   }
 
   /**
-   * The same within the window of a service that is kept, by the lead that it has. The readings are
-   * those of a service that is not: what cannot be had by the display is not aimed at otherwise.
+   * The same within the window of a service, by the lead that it has. The readings are those of a
+   * service that is not: what cannot be had by the display is not aimed at otherwise.
    */
   Decision bound(Service service) {
-    if (!service.kept()) {
-      return this;
-    }
     Pull within = pull.within(service, lead - afterPull);
     return new Decision(within, readings, lead, candidates, slope, expected, afterPull, lowest);
+  }
+
+  /** Whether a window is to be kept that draws by the display meet with the demanded chance. */
+  boolean canBeKept(Service service, Run run) {
+    double latest = lead + service.latest();
+    long inTime = IntStream.range(0, run.size()).filter(i -> run.ready[i] <= latest).count();
+    return service.kept() && inTime >= service.chance() * run.size();
   }
 
   /** Whether it holds in all draws: the minima that others allowed, and the lead. */

@@ -69,7 +69,7 @@ public final class Planner {
 
   /**
    * The plan of a request; where a wish cannot be met, the nearest possible one with its {@link
-   * Shortfall}s.
+   * Shortfall}s. A window is kept only where the display alone has it met with the demanded chance.
    *
    * @throws IllegalArgumentException if the cook does not fit its roles, its probe is unknown, or
    *     most draws cannot be built
@@ -81,11 +81,14 @@ public final class Planner {
     Decision decision = decide(request, draws, guess);
     Timing timing = decision.timing(request.service());
     decision = decision.centred(draws.first(WEIGHING, decision, timing));
-    decision = decision.bound(request.service());
     draws.learn(decision.readings());
     Run run = follow(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
-      decision = decision.corrected(request, run).bound(request.service());
+      decision = decision.corrected(request, run);
+      run = follow(request, draws, decision);
+    }
+    if (decision.canBeKept(request.service(), run)) {
+      decision = decision.bound(request.service());
       run = follow(request, draws, decision);
     }
     return new Assembly(request, draws, decision, run).plan();
@@ -98,7 +101,9 @@ public final class Planner {
    * @throws IllegalArgumentException as of {@link #plan}
    */
   public Plan followed(PlanRequest request, Plan plan) {
-    Decision decision = Decision.of(plan).bound(request.service());
+    Service service = request.service();
+    boolean keeps = service.kept() && plan.chanceReady() >= service.chance();
+    Decision decision = keeps ? Decision.of(plan).bound(service) : Decision.of(plan);
     Draws draws = Draws.of(request, simulator);
     keepCores(request, draws, decision.lead());
     draws.learned(plan);

@@ -15,7 +15,7 @@ import org.roastfield.core.internal.Check;
  * @param missed what a cook counts as that misses this: one whose core is so far short of the wish
  *     [K], greater than 0
  * @param kept whether the window holds whatever the core is: what is not done comes off in time for
- *     the latest carving, and nothing before what can wait for as long as it may
+ *     the latest carving, and nothing so early that it would wait longer than it may
  */
 public record Service(
     double latest,

@@ -67,6 +67,15 @@ class PlannerTest {
         kept.expectedLoss() + ", " + free.expectedLoss());
   }
 
+  /** What began too late is late, and not raw and in time. */
+  @Test
+  void window_isNotKept_whereTooFewMeetItByTheDisplay() {
+    Service soon = Service.usual().withLatest(600).withEarliestOn(-5400);
+    Plan late = Planner.withDefaults().plan(loin().with(soon.withKept(true)));
+    assertTrue(late.chanceReady() < 0.9, "ready in " + late.chanceReady());
+    assertEquals(Planner.withDefaults().plan(loin().with(soon)), late);
+  }
+
   /** Carryover grows with the rate at which the core rises, which a fixed reading ignores. */
   @Test
   void pull_goesByThePace_ofTheDisplay() {

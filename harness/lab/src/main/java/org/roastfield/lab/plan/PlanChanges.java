@@ -26,6 +26,10 @@ final class PlanChanges {
   private static final double THICKER = 0.1;
   private static final double WINDIER = 0.5;
   private static final double OPEN = 120;
+
+  /** Gentle heat in which a lid may be open twice [s]. */
+  private static final double LEAST_OPENED = 3600;
+
   private static final double LATER = 3600;
 
   private final PlanRequest request;
@@ -124,6 +128,9 @@ final class PlanChanges {
 
   private Optional<PlanChange> opened(ChangedFile changed) {
     double gentle = plan.lead() + plan.milestone(Milestone.Kind.PULL).time().median();
+    if (gentle < LEAST_OPENED) {
+      return Optional.empty();
+    }
     List<Double> times = List.of(gentle / 3, 2 * gentle / 3);
     return changed
         .opened(times, OPEN)

@@ -112,6 +112,8 @@ final class PlanLines {
     lines.add(new PlanLine("off the heat", PullWords.of(plan, clock, scale).text(), ""));
     if (plan.pull().isBound()) {
       lines.add(new PlanLine("window", window(clock), ""));
+    } else if (file.notes().plan().kept()) {
+      lines.add(new PlanLine("window", "not kept: too few would be done by then", ""));
     }
     return lines;
   }
@@ -121,7 +123,7 @@ final class PlanLines {
         + clock.text(plan.pull().from() - plan.lead())
         + " and by "
         + clock.text(plan.pull().until() - plan.lead())
-        + "; what is below a published minimum then goes back to the heat, and is late";
+        + "; what is not safe to eat by its core then goes back to the heat, and is late";
   }
 
   /** How the look's sum is done, by numbers of the plan; empty if there is none to do. */

@@ -335,7 +335,7 @@ public final class PlanMaker {
 
   /** The request begun at the earliest, if its service is still to come; 0 is its carving [s]. */
   private Optional<PlanRequest> hurried(PlanRequest request, double earliestOn) {
-    return earliestOn < request.service().latest()
+    return earliestOn < 0
         ? Optional.of(request.with(times.service(file, earliestOn)))
         : Optional.empty();
   }

@@ -202,7 +202,8 @@ final class PlanSteps {
             ? "Late: put it on all the same, and it reaches less deep."
             : switch (milestone.kind()) {
               case CHECK -> CHECK + rule("fire", rules);
-              case PULL -> advice(milestone.rule()) + rule("off the heat", rules);
+              case PULL ->
+                  advice(milestone.rule()) + rule("off the heat", rules) + rule("window", rules);
               case SEAR, RAISE -> plan.waits() ? SEAR_BY_CLOCK : CRUST;
               default -> advice(milestone.rule());
             });
@@ -264,7 +265,8 @@ final class PlanSteps {
     }
     return switch (milestone.rule()) {
       case MOVE_THE_REST -> "late: what follows moves";
-      case BY_READING -> "late: hotter or serve later";
+      case BY_READING ->
+          plan.pull().isBound() ? "late: a hotter fire" : "late: hotter or serve later";
       case BY_CLOCK_AND_CRUST ->
           milestone.kind() == Milestone.Kind.SEAR
               ? pale.map(crust -> "by clock; " + crust).orElse("by clock and crust")

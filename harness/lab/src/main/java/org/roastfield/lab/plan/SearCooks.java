@@ -36,8 +36,10 @@ record SearCooks(CookFile file, List<Role> roles, Probe display) {
     return still && !slab ? SearTable.Touch.MEAN : SearTable.Touch.PART;
   }
 
+  /** The paler of two faces of which one touches nothing is that one. */
   private boolean touchesWithAPart(StageSetup stage) {
     return roles.get(stage.firstStage()) == Role.SEAR
+        && Stream.of(stage.upper(), stage.lower()).allMatch(face -> face.contact().isPresent())
         && Stream.of(stage.upper(), stage.lower())
             .anyMatch(face -> face.contact().filter(metal -> metal.share() < 1).isPresent());
   }

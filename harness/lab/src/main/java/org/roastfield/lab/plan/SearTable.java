@@ -41,17 +41,18 @@ public record SearTable(
   /** How a cut lies on the metal of its sears, if it does: what its crusts are told of. */
   public enum Touch {
     /** With all of a face, or not at all: a face is one. */
-    WHOLE("", ""),
+    WHOLE("crust %.0f (%.0f to %.0f) of 52", ""),
     /** With a part of a face: that part. */
     PART(
-        ", at most, where it touches; %.0f on average",
-        " Crusts are those where the cut touches metal, if no heat goes from there along its face:"
-            + " as brown as they can get; between such places it is paler, and the average is that"
-            + " of a face that is one."),
+        "crust at most %.0f (%.0f to %.0f) of 52 where it touches, %.0f on average",
+        " Crusts are those where the cut touches the metal, if no heat goes from there along its"
+            + " face: as brown as they can get. Between such places it is paler, and the average is"
+            + " that of a face that is one."),
     /** All round in turn, nobody says how: the mean all round. */
     MEAN(
-        ", a mean all round; turns: in the file would tell it where it touches",
-        " Crusts are means all round, and are browner where the cut touches metal.");
+        "crust %.0f (%.0f to %.0f) of 52, a mean all round",
+        " Crusts are means all round, and are browner where the cut touches the metal: turns in the"
+            + " cook file would tell of that.");
 
     private final String words;
     private final String sentence;
@@ -224,18 +225,26 @@ public record SearTable(
             new PlanLine("Crust too pale", text(scale) + ".", "assumed")));
   }
 
-  /** The same in a few words. */
+  /** The same in a few words, and that the wish is met only where it touches. */
   Optional<String> pale() {
-    return isPale() ? Optional.of("crust too pale") : Optional.empty();
+    if (isPale()) {
+      return Optional.of("crust too pale");
+    }
+    return wished
+        .filter(crust -> own.early() && own.average().middle() < from(crust))
+        .map(crust -> crust.word() + " in part");
   }
 
+  /** Nothing is said of a sear before which no pull is early enough, or none comes. */
   private boolean isPale() {
-    return wished.isPresent() && own.crust().middle() < from(wished.get());
+    return wished.isPresent() && own.early() && own.crust().middle() < from(wished.get());
   }
 
   private String text(TemperatureScale scale) {
     StringBuilder text = new StringBuilder(result(own));
-    text.append(String.format(Locale.ROOT, touch.words, own.average().middle()));
+    if (touch == Touch.MEAN) {
+      text.append("; turns: in the file would tell it where it touches");
+    }
     if (isPale()) {
       double from = from(wished.orElseThrow());
       text.append(
@@ -243,7 +252,7 @@ public record SearTable(
       text.append(
           new SearTrade(all())
               .leastGrey(from)
-              .map(best -> words(best.schedule()) + " gets there, " + result(best))
+              .map(best -> words(best.schedule()) + " gets there: " + result(best))
               .orElseGet(
                   () -> "no sear up to three times as long gets there; " + byHeat(from, scale)));
     }
@@ -255,7 +264,7 @@ public record SearTable(
     return heats.stream()
         .filter(one -> one.outcome().crust().middle() >= from && one.outcome().early())
         .min(Comparator.comparingDouble(one -> one.outcome().grey()))
-        .map(one -> words(one, scale) + " does, " + result(one.outcome()))
+        .map(one -> words(one, scale) + " does: " + result(one.outcome()))
         .orElseGet(
             () ->
                 "nor does one "
@@ -271,13 +280,15 @@ public record SearTable(
         + (one.hotter() > 0 ? " hotter" : " cooler");
   }
 
-  private static String result(SearOutcome outcome) {
-    return String.format(
-        Locale.ROOT,
-        "crust %.0f (%.0f to %.0f) of 52, %.0f mm beyond the wish",
-        outcome.crust().middle(),
-        outcome.crust().low(),
-        outcome.crust().high(),
-        1000 * outcome.grey());
+  private String result(SearOutcome outcome) {
+    String crust =
+        String.format(
+            Locale.ROOT,
+            touch.words,
+            outcome.crust().middle(),
+            outcome.crust().low(),
+            outcome.crust().high(),
+            outcome.average().middle());
+    return crust + String.format(Locale.ROOT, "; %.0f mm beyond the wish", 1000 * outcome.grey());
   }
 }
