@@ -149,11 +149,13 @@ class PlanSaysTest extends PlanRuns {
       boolean last = !band.has("until");
       if (last || !later.isAfter(LocalTime.parse(band.get("until").asText().substring(11, 16)))) {
         double hotter = band.get("hotter_K").asDouble();
-        String words = hotter == 0 ? "as it is" : Math.round(Math.abs(hotter)) + " K";
-        assertTrue(said.group(8).startsWith(words), said.group(8) + ", " + band);
+        String kelvin = Math.round(Math.abs(hotter)) + " K ";
+        String words = hotter == 0 ? "as it is" : kelvin + (hotter > 0 ? "hotter" : "cooler");
+        assertEquals(words, said.group(8), band.toString());
         return;
       }
     }
+    throw new AssertionError("no band for " + later + " in " + look);
   }
 
   /** A window that is kept is never missed, and the screen says by when it is off. */
