@@ -85,7 +85,9 @@ final class Kernel implements AutoCloseable {
       throw new AssertionError("does not compile, " + reasons + ": " + event.snippet().source());
     }
     if (event.exception() != null) {
-      throw new AssertionError("throws: " + event.snippet().source(), event.exception());
+      String reason = event.exception().getMessage();
+      throw new AssertionError(
+          "throws " + reason + ": " + event.snippet().source(), event.exception());
     }
   }
 
