@@ -123,7 +123,7 @@ final class PlanLines {
         + clock.text(plan.pull().from() - plan.lead())
         + " and by "
         + clock.text(plan.pull().until() - plan.lead())
-        + "; what is not safe to eat by its core then goes back to the heat, and is late";
+        + "; what is undercooked by its core then goes back to the heat, and is late";
   }
 
   /** How the look's sum is done, by numbers of the plan; empty if there is none to do. */

@@ -169,7 +169,7 @@ class PlanSaysTest extends PlanRuns {
     String said = run.out().replaceAll("\\s+", " ");
     String clock = until.substring(11, 16);
     assertTrue(said.contains("window: kept: whatever the display shows it comes off"), said);
-    assertTrue(said.contains(" and by " + clock + "; what is not safe to eat"), said);
+    assertTrue(said.contains(" and by " + clock + "; what is undercooked by its core"), said);
     assertEquals(1, json().at("/chances/ready_by_latest").asDouble(), 1e-9);
     assertEquals(0, json().at("/chances/kept_too_long").asDouble(), 1e-9);
   }

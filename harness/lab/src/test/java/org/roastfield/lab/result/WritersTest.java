@@ -45,6 +45,8 @@ class WritersTest {
             List.of(
                 "AtomicFile",
                 "LogPackageWriter",
+                // An empty folder of the build, for what a notebook commands.
+                "Notebook",
                 "PackageFiles",
                 // Standard output and error.
                 "Main"));
