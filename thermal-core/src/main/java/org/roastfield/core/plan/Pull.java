@@ -82,11 +82,6 @@ public record Pull(
     return new Pull(times, targets, ahead, Math.min(earliest, latest), latest);
   }
 
-  /** The same by the display alone. */
-  public Pull unbound() {
-    return new Pull(times, targets, ahead);
-  }
-
   /** Whether the clock may decide instead of the display. */
   public boolean isBound() {
     return from > Double.NEGATIVE_INFINITY || until < Double.POSITIVE_INFINITY;

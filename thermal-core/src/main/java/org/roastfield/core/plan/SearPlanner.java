@@ -161,13 +161,13 @@ public final class SearPlanner {
   }
 
   private SearOutcome outcome(PlanRequest request, SearSchedule schedule, double held) {
-    PlannedCook cook = request.cook().searedBy(schedule, middle(request.prior()));
-    Cooked cooked = new Cooked(request, cook, held);
+    ParameterPoint middle = middle(request.prior());
+    Cooked cooked = new Cooked(request, request.cook().searedBy(schedule, middle), held);
     Browning average = paler(cooked.result);
     Browning crust =
         touching
-            .map(all -> all.searedBy(schedule, middle(request.prior())))
-            .map(all -> paler(cooked.pulledAlike(all.at(middle(request.prior())))))
+            .map(all -> all.searedBy(schedule, middle).at(middle))
+            .map(cook -> paler(cooked.pulledAlike(cook)))
             .orElse(average);
     return new SearOutcome(
         schedule,

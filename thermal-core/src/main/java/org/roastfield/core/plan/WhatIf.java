@@ -103,7 +103,9 @@ public final class WhatIf {
 
     /** Copies the map. */
     public Effect {
-      later = Collections.unmodifiableMap(new EnumMap<>(later));
+      Map<Milestone.Kind, Double> copy = new EnumMap<>(Milestone.Kind.class);
+      copy.putAll(later);
+      later = Collections.unmodifiableMap(copy);
     }
 
     /** Of the pull [s]. */

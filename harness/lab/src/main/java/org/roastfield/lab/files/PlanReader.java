@@ -172,7 +172,7 @@ final class PlanReader {
         number(section, "missed", Dimension.TEMPERATURE_DIFFERENCE, 0.1, 50));
   }
 
-  /** What is hot enough for a minimum is not taken off by the clock. */
+  /** Whether the window is kept, which no cut is that has to get to a minimum first. */
   private boolean kept() {
     Optional<Entry> entry = section.optional("window");
     if (entry.isEmpty()) {

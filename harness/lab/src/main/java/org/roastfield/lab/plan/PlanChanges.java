@@ -27,8 +27,8 @@ final class PlanChanges {
   private static final double WINDIER = 0.5;
   private static final double OPEN = 120;
 
-  /** Gentle heat in which a lid may be open twice [s]. */
-  private static final double LEAST_OPENED = 3600;
+  /** Shortest gentle heat in which a lid is opened twice, each after a third of it [s]. */
+  private static final double LEAST_OPENED = 900;
 
   private static final double LATER = 3600;
 
