@@ -160,16 +160,15 @@ public final class ChamberEstimate {
     double value = objective(now);
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] move = GaussNewton.product(positive(curvature(now)).inverse(), gradient(now));
-      double longest = longest(move);
-      double share = Math.min(1, LONGEST / longest);
+      double share = Math.min(1, LONGEST / longest(now, moved(now, move, 1)));
       double[] next = moved(now, move, share);
       double better = objective(next);
-      while (!(better <= value) && share * longest > SETTLED) {
+      while (!(better <= value) && longest(now, next) > SETTLED) {
         share /= 2;
         next = moved(now, move, share);
         better = objective(next);
       }
-      boolean settled = share * longest < SETTLED || !(better <= value);
+      boolean settled = longest(now, next) < SETTLED || !(better <= value);
       now = better <= value ? next : now;
       value = Math.min(value, better);
       if (settled) {
@@ -180,10 +179,10 @@ public final class ChamberEstimate {
   }
 
   /** Length of a move in prior spreads, by its largest part; never 0. */
-  private double longest(double[] move) {
+  private double longest(double[] from, double[] to) {
     double longest = Double.MIN_NORMAL;
-    for (int p = 0; p < move.length; p++) {
-      longest = Math.max(longest, Math.abs(move[p]) / prior.spread(p));
+    for (int p = 0; p < from.length; p++) {
+      longest = Math.max(longest, Math.abs(to[p] - from[p]) / prior.spread(p));
     }
     return longest;
   }

@@ -145,6 +145,18 @@ final class Draws {
     course = new Course(request.cook().roles(), false);
   }
 
+  /** When the first members would get to what their look draws their displays on to [s]. */
+  double[] drawnOn(int count) {
+    Arrivals arrivals = approach.orElseThrow().arrivals();
+    FireCheck look = check.orElseThrow();
+    return IntStream.range(0, count).mapToDouble(i -> arrivals.drawnOn(i, look)).toArray();
+  }
+
+  /** Has what their displays must show at the pull go by the look too. */
+  void lean(double middle, double lean) {
+    check = check.map(look -> look.leaning(middle, lean));
+  }
+
   private Optional<Course.Turned> turned(int member) {
     return approach.map(way -> new Course.Turned(way.legs().get(member), after[member]));
   }
@@ -347,7 +359,14 @@ final class Draws {
 
   private Pulled pulled(int member, Pull pull) {
     double start = members.get(member).cook().cut().startTemperature();
-    return Pulled.of(warming.orElseThrow(), member, start, pull);
+    return Pulled.of(warming.orElseThrow(), member, start, pull.raised(raised(member)));
+  }
+
+  /** By how much more a member's display must show at the pull, by its look [K]. */
+  private double raised(int member) {
+    return check
+        .map(look -> look.raisedAt(approach.orElseThrow().arrivals().drawnOn(member, look)))
+        .orElse(0.0);
   }
 
   private Cook whole(int member, Pulled pulled, Ends ends) {

@@ -14,12 +14,25 @@ import org.roastfield.core.internal.Check;
  *     start of the cook, in order [s]; the last band has no end
  * @param hotter by how much hotter than stated the gentle heat is kept after that, one a band [K];
  *     negative for cooler
+ * @param middle time of a usual cut, since the start of the cook [s]
+ * @param lean by how much more the display must show at the pull for each second that it would get
+ *     there after that, and less before, but for no more than {@link #MOST_RAISED} [K/s]: a slow
+ *     cut and a fast one that show the same at the same time are not alike inside
  */
-public record FireCheck(double reading, double ahead, List<Double> until, List<Double> hotter) {
+public record FireCheck(
+    double reading,
+    double ahead,
+    List<Double> until,
+    List<Double> hotter,
+    double middle,
+    double lean) {
+
+  /** Most by which the look moves what the display must show [K]; assumed. */
+  public static final double MOST_RAISED = 3;
 
   /**
    * @throws IllegalArgumentException if there is not one more change than ends of bands, these are
-   *     out of order, or {@code ahead} is negative
+   *     out of order, {@code ahead} is negative, or another number is not finite
    */
   public FireCheck {
     Check.positive("reading", reading);
@@ -30,6 +43,18 @@ public record FireCheck(double reading, double ahead, List<Double> until, List<D
     for (int i = 1; i < until.size(); i++) {
       Check.inRange("until", until.get(i), until.get(i - 1), Double.MAX_VALUE);
     }
+    Check.finite("middle", middle);
+    Check.finite("lean", lean);
+  }
+
+  /** That decides about the fire alone. */
+  public FireCheck(double reading, double ahead, List<Double> until, List<Double> hotter) {
+    this(reading, ahead, until, hotter, 0, 0);
+  }
+
+  /** The same that moves what the display must show at the pull. */
+  FireCheck leaning(double middle, double lean) {
+    return new FireCheck(reading, ahead, until, hotter, middle, lean);
   }
 
   /** The same change whenever the display gets there. */
@@ -59,5 +84,19 @@ public record FireCheck(double reading, double ahead, List<Double> until, List<D
       band++;
     }
     return hotter.get(band);
+  }
+
+  /**
+   * By how much more the display must show at the pull [K]; 0 for one that never gets there.
+   *
+   * @param time at which the display, drawn on, gets there, since the start of the cook [s]
+   */
+  public double raisedAt(double time) {
+    return time < Double.POSITIVE_INFINITY ? raised(lean, time - middle) : 0;
+  }
+
+  /** The same of a lean [K/s] and how much later than usual that is [s]. */
+  static double raised(double lean, double later) {
+    return Math.max(-MOST_RAISED, Math.min(MOST_RAISED, lean * later));
   }
 }

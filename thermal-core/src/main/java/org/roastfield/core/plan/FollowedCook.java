@@ -86,11 +86,14 @@ public record FollowedCook(
     double longest = longest(truth, watched);
     double changed = Double.POSITIVE_INFINITY;
     double by = 0;
+    double raised = 0;
     if (check.isPresent()) {
       FireCheck look = check.get();
       PullRule.Paced there = new PullRule.Paced(Pull.at(look.reading(), 0));
-      double time = time(there, watched, truth, longest);
-      double hotter = look.hotterAt(look.drawnOn(time, there.pace()));
+      double time = time(there, 0, watched, truth, longest);
+      double drawnOn = look.drawnOn(time, there.pace());
+      double hotter = look.hotterAt(drawnOn);
+      raised = look.raisedAt(drawnOn);
       if (time < Double.POSITIVE_INFINITY && hotter != 0) {
         changed = time;
         by = hotter;
@@ -100,7 +103,7 @@ public record FollowedCook(
         longest = longest(truth, watched);
       }
     }
-    double pull = time(rule, watched, truth, longest);
+    double pull = time(rule, raised, watched, truth, longest);
     if (pull == Double.POSITIVE_INFINITY) {
       double hottest = highest(watched);
       return new FollowedCook(pull, pull, pull, hottest, changed, by);
@@ -125,11 +128,17 @@ public record FollowedCook(
         watched.endTime(), start + truth.cook().stages().get(last).end().longest(start));
   }
 
-  private static double time(PullRule rule, SimulationResult watched, Truth truth, double longest) {
+  /**
+   * When a rule says so.
+   *
+   * @param raised by how much more the display must show than the rule knows [K]
+   */
+  private static double time(
+      PullRule rule, double raised, SimulationResult watched, Truth truth, double longest) {
     ProbeTrace display = watched.shownBy(truth.display(), truth.air());
     for (int i = 0; i * PERIOD <= longest; i++) {
       double time = i * PERIOD;
-      if (rule.pulls(time, display.at(time) + truth.noise().applyAsDouble(time))) {
+      if (rule.pulls(time, display.at(time) + truth.noise().applyAsDouble(time) - raised)) {
         return time;
       }
     }

@@ -43,15 +43,19 @@ final class Paths {
   /** How many readings each draw gets to. */
   private final int[] reached;
 
+  /** How much later than usual each draw is by its look [s]. */
+  private final double[] slow;
+
   /**
    * @param readings in order, evenly spaced, at least two
    * @param helds times that the draws were held for
    * @param runs draws of each of these times, those of one reading side by side: of all readings
    *     for the first, of every {@link #COARSE}th for the others, which add to that what changes
    *     little
+   * @param slow how much later than usual each draw is by its look [s]
    * @param floor below which no reading is possible [K]
    */
-  Paths(double[] readings, Helds helds, List<Run> runs, double floor) {
+  Paths(double[] readings, Helds helds, List<Run> runs, double[] slow, double floor) {
     this.helds = helds;
     Run run = runs.get(0);
     int count = run.size() / readings.length;
@@ -67,6 +71,7 @@ final class Paths {
     ready = new double[size][];
     cores = new double[runs.size()][run.cores.length][size][];
     reached = new int[size];
+    this.slow = Arrays.stream(draws).mapToDouble(draw -> slow[draw]).toArray();
     for (int i = 0; i < size; i++) {
       int draw = draws[i];
       int nodes = arrivals(run, count, draw, readings.length);
@@ -155,15 +160,22 @@ final class Paths {
     /** When they could have rested [s]; infinite for never. */
     final double[] ready = new double[size];
 
+    /** The same by the display alone. */
+    final double[] shown = new double[size];
+
     /** Final cores of the planned cook and each station [K]. */
     final double[][] cores = new double[Paths.this.cores[0].length][size];
 
-    private Followed(Pull pull, double lead) {
+    private Followed(Pull pull, double lead, double lean) {
       Pull.Walk walk = pull.walk();
       for (int i = 0; i < size; i++) {
         walk.begin();
-        double place = place(times[i], rates[i], walk, pull.ahead());
-        boolean there = place >= 0;
+        double display =
+            place(times[i], rates[i], walk, FireCheck.raised(lean, slow[i]), pull.ahead());
+        boolean shows = !Double.isNaN(display);
+        shown[i] = shows ? at(Paths.this.ready[i], display) : Double.POSITIVE_INFINITY;
+        double place = pull.isBound() ? bound(i, display, pull) : display;
+        boolean there = !Double.isNaN(place);
         readings[i] = there ? reading(place) : Double.POSITIVE_INFINITY;
         pulls[i] = there ? at(times[i], place) : Double.POSITIVE_INFINITY;
         ready[i] = there ? at(Paths.this.ready[i], place) : Double.POSITIVE_INFINITY;
@@ -191,9 +203,9 @@ final class Paths {
       return (double) Arrays.stream(readings).filter(r -> r < lowestComputed).count() / size;
     }
 
-    /** Share that gets there. */
+    /** Share whose display gets there. */
     double arrived() {
-      return (double) Arrays.stream(pulls).filter(Double::isFinite).count() / size;
+      return (double) Arrays.stream(shown).filter(Double::isFinite).count() / size;
     }
 
     /**
@@ -207,33 +219,70 @@ final class Paths {
     }
   }
 
-  /** The draws by a rule of cooks that begin so long before they are to be carved [s]. */
-  Followed by(Pull pull, double lead) {
-    return new Followed(pull, lead);
+  /**
+   * The draws by a rule of cooks that begin so long before they are to be carved [s].
+   *
+   * @param lean by how much more a display must show for each second that it is slow [K/s]
+   */
+  Followed by(Pull pull, double lead, double lean) {
+    return new Followed(pull, lead, lean);
   }
 
   /**
-   * Where a draw first meets a rule, in steps; negative if it never does.
+   * Where a draw first meets a rule, in steps; NaN if it never does.
    *
    * @param there when it gets to each reading, in order [s]
    * @param rates at each of them [K/s]
    * @param walk along the rule's targets, at its start
+   * @param raised by how much more than these it must show [K]
    * @param ahead of the rule [s]
    */
-  private double place(double[] there, double[] rates, Pull.Walk walk, double ahead) {
+  private double place(
+      double[] there, double[] rates, Pull.Walk walk, double raised, double ahead) {
     double before = 0;
     for (int j = 0; j < there.length; j++) {
-      double missing = walk.target(there[j]) - reading(j) - ahead * rates[j];
+      double missing = walk.target(there[j]) + raised - reading(j) - ahead * rates[j];
       if (missing <= 0) {
         return j == 0 ? 0 : j - 1 + before / (before - missing);
       }
       before = missing;
     }
-    return -1;
+    return Double.NaN;
+  }
+
+  /**
+   * Where a draw is within the bounds of a rule; NaN if it is never there, or beyond all readings.
+   *
+   * @param display where it is by the display alone; NaN for nowhere
+   */
+  private double bound(int draw, double display, Pull pull) {
+    double[] there = times[draw];
+    if (there.length < 2) {
+      return Double.NaN;
+    }
+    double first = crossed(there, pull.from());
+    double last = crossed(there, pull.until());
+    double within = Math.max(first, Double.isNaN(display) ? last : Math.min(last, display));
+    boolean beyond = within > there.length - 1;
+    return !beyond ? within : reached[draw] == all ? Double.NaN : there.length - 1;
+  }
+
+  /**
+   * Where a draw is at a time, in steps: below the first as between that and the next; more than
+   * all of them if it is beyond.
+   */
+  private static double crossed(double[] there, double time) {
+    int above = 1;
+    while (above < there.length && there[above] < time) {
+      above++;
+    }
+    return above == there.length
+        ? above
+        : above - 1 + (time - there[above - 1]) / (there[above] - there[above - 1]);
   }
 
   private static double at(double[] values, double place) {
-    int j = (int) Math.min(values.length - 1, Math.floor(place));
+    int j = (int) Math.max(0, Math.min(values.length - 1, Math.floor(place)));
     double share = place - j;
     return share == 0 ? values[j] : values[j] + share * (values[j + 1] - values[j]);
   }

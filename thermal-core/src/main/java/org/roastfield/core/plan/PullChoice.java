@@ -26,7 +26,7 @@ final class PullChoice {
   private static final double WORTH_IT = 0.98;
 
   /** Times for which a rise may be drawn on [s]; 0 for none. */
-  private static final double[] AHEADS = {0, 600, 900, 1200, 1800};
+  private static final double[] AHEADS = {0, 600, 900, 1200, 1800, 2400, 3000};
 
   /** What targets that differ by a kelvin cost, so that few draws do not bend a rule [1/K²]. */
   private static final double BEND = 0.003;
@@ -38,6 +38,11 @@ final class PullChoice {
   private static final double[] MOVES = {4, 2, 1, 0.5, 0.25, 0.1};
 
   private static final double[] LEADS = {2400, 1200, 600, 300, 150, 60};
+
+  /** And of what the look adds to targets [K/s]: the last is what is told, 0.05 K in 10 min. */
+  private static final double[] LEANS = {
+    0.8 / 600, 0.4 / 600, 0.2 / 600, 0.1 / 600, 0.05 / 600, 0.05 / 600
+  };
 
   /** Downhill from these leads too, longer and shorter than the first [s]. */
   private static final double OTHER_LEAD = 1800;
@@ -69,6 +74,7 @@ final class PullChoice {
   private final EnsembleSimulator simulator;
 
   private final double reading;
+  private final boolean looks;
 
   /** Times of the targets, since a cut need not wait any longer [s]. */
   private final double[] knots;
@@ -79,11 +85,18 @@ final class PullChoice {
   /**
    * @param after from the end of a wait to having rested [s]
    * @param reading to begin with [K]
+   * @param looks whether the display is looked at on the way
    * @param simulator on whose executor rules are tried beside each other
    */
   PullChoice(
-      PlanRequest request, Paths paths, double after, double reading, EnsembleSimulator simulator) {
+      PlanRequest request,
+      Paths paths,
+      double after,
+      double reading,
+      boolean looks,
+      EnsembleSimulator simulator) {
     this.simulator = simulator;
+    this.looks = looks;
     this.reading = reading;
     this.middleRate = Math.max(LEAST_RATE, paths.middleRate(reading));
     this.request = request;
@@ -100,33 +113,40 @@ final class PullChoice {
         : new double[] {earliest, earliest, latest};
   }
 
-  /** A rule, and how long before the wanted carving a cook begins that goes by it [s]. */
-  record Choice(Pull pull, double lead) {
+  /**
+   * A rule, how long before the wanted carving a cook begins that goes by it [s], and by how much
+   * more the display must show for each second that the look finds it slow [K/s].
+   */
+  record Choice(Pull pull, double lead, double lean) {
 
     private Choice raised(double by) {
-      return new Choice(pull.raised(by), lead);
+      return new Choice(pull.raised(by), lead, lean);
     }
 
     /** All that the clock decides so much later. */
     private Choice longer(double by) {
-      return new Choice(pull.later(by), lead + by);
+      return new Choice(pull.later(by), lead + by, lean);
+    }
+
+    private Choice leaning(double by) {
+      return new Choice(pull, lead, lean + by);
     }
 
     /** The same, with targets that are those of before at any time since the start. */
     private Choice longerAlone(double by) {
       List<Double> times = pull.later(by).times();
       List<Double> targets = times.stream().map(pull::target).toList();
-      return new Choice(new Pull(times, targets, pull.ahead()), lead + by);
+      return new Choice(new Pull(times, targets, pull.ahead()), lead + by, lean);
     }
 
     private Choice drawnOn(double ahead) {
-      return new Choice(new Pull(pull.times(), pull.targets(), ahead), lead);
+      return new Choice(new Pull(pull.times(), pull.targets(), ahead), lead, lean);
     }
 
     private Choice with(int knot, double by) {
       List<Double> targets = new ArrayList<>(pull.targets());
       targets.set(knot, targets.get(knot) + by);
-      return new Choice(new Pull(pull.times(), targets, pull.ahead()), lead);
+      return new Choice(new Pull(pull.times(), targets, pull.ahead()), lead, lean);
     }
   }
 
@@ -170,7 +190,7 @@ final class PullChoice {
     double sears = Math.max(0, lead - after);
     List<Double> times = Arrays.stream(knots).map(knot -> sears + knot).boxed().toList();
     List<Double> targets = times.stream().map(time -> reading).toList();
-    return new Choice(new Pull(times, targets, 0), lead);
+    return new Choice(new Pull(times, targets, 0), lead, 0);
   }
 
   /** From the longest moves to the shortest, and again for as long as that gains something. */
@@ -180,19 +200,20 @@ final class PullChoice {
     while (cost(best, free) < least * (1 - GAIN)) {
       least = cost(best, free);
       for (int m = 0; m < MOVES.length; m++) {
-        best = downhill(best, MOVES[m], free ? LEADS[m] : 0, free);
+        best = downhill(best, MOVES[m], free ? LEADS[m] : 0, looks ? LEANS[m] : 0, free);
       }
     }
     return best;
   }
 
-  private Choice downhill(Choice start, double move, double leadMove, boolean free) {
+  private Choice downhill(
+      Choice start, double move, double leadMove, double leanMove, boolean free) {
     Choice best = start;
     double least = cost(best, free);
     boolean better = true;
     while (better) {
       better = false;
-      List<Choice> others = moved(best, move, leadMove);
+      List<Choice> others = moved(best, move, leadMove, leanMove);
       double[] costs = new double[others.size()];
       simulator.forEach(costs.length, i -> costs[i] = cost(others.get(i), free));
       for (int i = 0; i < costs.length; i++) {
@@ -207,11 +228,12 @@ final class PullChoice {
   }
 
   /**
-   * All targets, each of them, and the lead, moved up and down.
+   * All targets, each of them, the lead, and what the look adds, moved up and down.
    *
    * @param leadMove 0 if the lead stays
+   * @param leanMove 0 if there is no look
    */
-  private List<Choice> moved(Choice from, double move, double leadMove) {
+  private List<Choice> moved(Choice from, double move, double leadMove, double leanMove) {
     List<Choice> others = new ArrayList<>();
     for (int sign = 1; sign >= -1; sign -= 2) {
       others.add(from.raised(sign * move));
@@ -227,6 +249,9 @@ final class PullChoice {
       if (by != 0 && from.lead() + asMuch >= 0) {
         others.add(from.raised(sign * move).longer(asMuch));
       }
+      if (leanMove != 0) {
+        others.add(from.leaning(sign * leanMove));
+      }
     }
     return others;
   }
@@ -237,7 +262,7 @@ final class PullChoice {
    * cannot be longer, it is not asked.
    */
   private double cost(Choice choice, boolean free) {
-    Paths.Followed followed = paths.by(choice.pull(), choice.lead());
+    Paths.Followed followed = followed(choice);
     Tally tally = Tally.of(followed.cores, request);
     CoreWish wish = request.wish();
     double missed = request.loss().of(wish.middle() - service.missed(), wish);
@@ -252,9 +277,7 @@ final class PullChoice {
       bend += BEND * difference * difference;
     }
     double early = early(followed, choice.lead());
-    double tooLong = Math.max(0, early - (1 - service.chance()));
-    double misses =
-        1 - window(followed, choice.lead()) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
+    double misses = service.kept() ? 0 : misses(followed, choice.lead(), early);
     return tally.expectedLoss()
         + misses * missed
         + LACKING
@@ -263,18 +286,27 @@ final class PullChoice {
         + LONGER * choice.lead() / 3600;
   }
 
-  /** What the demanded chance of being ready lacks, as far as draws ever get there. */
+  /** How many windows are missed for each draw; none where they are kept. */
+  private double misses(Paths.Followed followed, double lead, double early) {
+    double tooLong = Math.max(0, early - (1 - service.chance()));
+    return 1 - window(followed, lead) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
+  }
+
+  /**
+   * What the demanded chance of being ready lacks by the display alone, as far as draws ever get
+   * there.
+   */
   private double late(Paths.Followed followed, double lead) {
     double latest = lead + service.latest();
-    long there = Arrays.stream(followed.ready).filter(t -> t <= latest).count();
+    long there = Arrays.stream(followed.shown).filter(t -> t <= latest).count();
     double possible = Math.min(service.chance(), followed.arrived());
     return Math.max(0, possible - (double) there / paths.size());
   }
 
-  /** Share that would have to be held for too long. */
+  /** Share that would have to be held for too long by the display alone. */
   private double early(Paths.Followed followed, double lead) {
     double earliest = lead - service.longestHold();
-    long early = Arrays.stream(followed.ready).filter(t -> t < earliest).count();
+    long early = Arrays.stream(followed.shown).filter(t -> t < earliest).count();
     return (double) early / paths.size();
   }
 
@@ -307,8 +339,22 @@ final class PullChoice {
     return candidates;
   }
 
+  /** The draws by a choice, within the window if that is kept. */
   Paths.Followed followed(Choice choice) {
-    return paths.by(choice.pull(), choice.lead());
+    Pull pull = choice.pull();
+    double lead = choice.lead();
+    Pull within = service.kept() ? pull.within(service, lead - after) : pull;
+    return paths.by(within, lead, choice.lean());
+  }
+
+  /** The draws by the display alone. */
+  Paths.Followed byDisplay(Choice choice) {
+    return paths.by(choice.pull(), choice.lead(), choice.lean());
+  }
+
+  /** Median final core by the display alone [K]. */
+  double expected(Choice choice) {
+    return Spread.of(byDisplay(choice).cores[0]).median();
   }
 
   private Candidate candidate(Paths.Followed followed, double middle) {
@@ -325,10 +371,8 @@ final class PullChoice {
         allowed);
   }
 
-  /** Change of the median final core with the targets of a rule. */
+  /** Change of the median final core with the targets of a rule, by the display alone. */
   double slope(Choice choice) {
-    double above = Spread.of(followed(choice.raised(1)).cores[0]).median();
-    double below = Spread.of(followed(choice.raised(-1)).cores[0]).median();
-    return 0.5 * (above - below);
+    return 0.5 * (expected(choice.raised(1)) - expected(choice.raised(-1)));
   }
 }

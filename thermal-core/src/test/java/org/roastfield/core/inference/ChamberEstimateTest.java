@@ -55,6 +55,23 @@ class ChamberEstimateTest {
     return Optional.of(new Lid(List.of(new Lid.Opening(3000, 120), new Lid.Opening(7000, 200))));
   }
 
+  /** Air that an oven keeps strays by less than is believed of any fire: at the bound, and told. */
+  @Test
+  void steadyAir_settlesAtTheLeastDrift() {
+    SplittableRandom random = new SplittableRandom(4);
+    double[] times = new double[90];
+    double[] values = new double[90];
+    for (int k = 0; k < times.length; k++) {
+      times[k] = 120 * k;
+      values[k] = LEVEL + 0.3 * Normal.standard(random);
+    }
+    ChamberTrace trace = ChamberTrace.of(times, values, LEVEL, new double[0], Optional.empty());
+    double[] found = ChamberEstimate.of(trace, CHANCE).coordinates();
+    double least = FireParameters.DRIFT.lowest();
+    assertEquals(least, found[0], 0.5);
+    assertTrue(found[0] >= least, "drift " + StrictMath.exp(found[0]) + " K");
+  }
+
   /** The determinant and the quadratic form of the full covariance matrix. */
   @Test
   void likelihood_isThatOfTheWholeCovariance() {

@@ -57,6 +57,21 @@ class FireCheckTest {
     assertThrows(IllegalArgumentException.class, () -> new Fires(kelvin -> point -> null, -1, 0));
   }
 
+  /** Later is more by a lean above zero, but for no more than the most; never got there is none. */
+  @Test
+  void look_movesTheReadingOfThePull_soFarAndNoFarther() {
+    FireCheck check = new FireCheck(300, 0, List.of(), List.of(0.0)).leaning(3600, 0.5 / 600);
+    assertEquals(0, check.raisedAt(3600), 0);
+    assertEquals(0.5, check.raisedAt(4200), 1e-12);
+    assertEquals(-1, check.raisedAt(2400), 1e-12);
+    assertEquals(FireCheck.MOST_RAISED, check.raisedAt(36_000), 0);
+    assertEquals(-FireCheck.MOST_RAISED, check.leaning(3600, -1).raisedAt(36_000), 0);
+    assertEquals(0, check.raisedAt(Double.POSITIVE_INFINITY), 0);
+    assertEquals(0, FireCheck.always(300, 0).raisedAt(36_000), 0);
+    assertThrows(IllegalArgumentException.class, () -> check.leaning(0, Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> check.leaning(Double.POSITIVE_INFINITY, 0));
+  }
+
   /** The later, the hotter; as stated in the middle; and the promised window is hit more often. */
   @Test
   void fireKeptByTheDisplay_hitsTheWindowMoreOften() {

@@ -36,6 +36,21 @@ class FollowedCookTest {
     return REQUEST.cook().at(SearPlanner.middle(PlanCooks.prior()));
   }
 
+  /** What the look adds is what the display shows more when it comes off. */
+  @Test
+  void look_movesThePull_ofACookThatFollowsIt() {
+    FollowedCook.Truth truth = truth(middle(), 0);
+    FireCheck look = new FireCheck(300, 0, List.of(), List.of(0.0));
+    PullRule rule = PullRule.atReading(325);
+    FollowedCook plain = FollowedCook.by(rule, Optional.of(look), truth, AT_14_000);
+    FollowedCook slow = FollowedCook.by(rule, Optional.of(look.leaning(0, 1)), truth, AT_14_000);
+    FollowedCook higher =
+        FollowedCook.by(
+            PullRule.atReading(325 + FireCheck.MOST_RAISED), Optional.of(look), truth, AT_14_000);
+    assertTrue(slow.pull() > plain.pull());
+    assertEquals(higher, slow);
+  }
+
   /**
    * Truths drawn as the plan's own draws are: shares within four standard errors of what was
    * stated.

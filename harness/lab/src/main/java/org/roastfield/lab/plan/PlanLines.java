@@ -140,10 +140,18 @@ final class PlanLines {
     double times = check.ahead() / Plan.AHEAD;
     double took = MINUTE * Math.max(1, Math.rint((0.5 * (first + last) - there) / times / MINUTE));
     double at = there + times * took;
+    double more = check.raisedAt(at);
+    String raised =
+        PullWords.isTold(check)
+            ? ", and it comes off at "
+                + scale.differenceText(Math.abs(more))
+                + (more < 0 ? " less" : " more")
+                + " than told below"
+            : "";
     return String.format(
         Locale.ROOT,
         "Say it showed %s at %s and shows %s at %s: that took %s, %.0f times that later is %s, and the"
-            + " fire is kept %s.",
+            + " fire is kept %s%s.",
         scale.text(check.reading() - Plan.AHEAD),
         clock.text(there - took - plan.lead()),
         scale.text(check.reading()),
@@ -151,7 +159,8 @@ final class PlanLines {
         Words.duration(took),
         times,
         clock.text(at - plan.lead()),
-        kept(check.hotterAt(at)));
+        kept(check.hotterAt(at)),
+        raised);
   }
 
   private String fire(FireCheck check, PlanClock clock) {

@@ -160,6 +160,12 @@ public final class PlanJson {
       }
       one.put("hotter_K", check.hotter().get(band));
     }
+    if (check.lean() != 0) {
+      ObjectNode raised = node.putObject("raised");
+      raised.put("from", sheet.clock().isoMinute(check.middle() - sheet.plan().lead()));
+      raised.put("K_per_minute", Json.millionths(60 * check.lean()));
+      raised.put("most_K", FireCheck.MOST_RAISED);
+    }
     return node;
   }
 

@@ -132,7 +132,8 @@ class PlanSaysTest extends PlanRuns {
     Matcher said =
         Pattern.compile(
                 "Say it showed ([\\d.]+) °C at (\\S+) and shows ([\\d.]+) °C at (\\S+): that took"
-                    + " (\\d+) min, (\\d+) times that later is (\\S+), and the fire is kept (.*)\\.$")
+                    + " (\\d+) min, (\\d+) times that later is (\\S+), and the fire is kept ([^,]*)"
+                    + "(?:, and it comes off at ([\\d.]+) K (more|less) than told below)?\\.$")
             .matcher(step("check").get("when_it_slips").asText());
     assertTrue(said.find(), step("check").toString());
     assertEquals(5, Double.parseDouble(said.group(3)) - Double.parseDouble(said.group(1)), 1e-9);
@@ -144,6 +145,16 @@ class PlanSaysTest extends PlanRuns {
     double between = MINUTES.between(there, later);
     assertEquals((double) took * times, between, 1, said.group());
     JsonNode look = json().get("fire_check");
+    assertEquals(look.has("raised"), said.group(9) != null, look + " " + said.group());
+    if (look.has("raised")) {
+      JsonNode raised = look.get("raised");
+      LocalTime from = LocalTime.parse(raised.get("from").asText().substring(11, 16));
+      double more = raised.get("K_per_minute").asDouble() * MINUTES.between(from, later);
+      double most = raised.get("most_K").asDouble();
+      double told = Double.parseDouble(said.group(9)) * (said.group(10).equals("more") ? 1 : -1);
+      double minute = Math.abs(raised.get("K_per_minute").asDouble());
+      assertEquals(Math.max(-most, Math.min(most, more)), told, 0.05 + minute, said.group());
+    }
     assertEquals(look.get("drawn_on_K").asDouble(), 5.0 * times, 1e-9);
     for (JsonNode band : look.get("bands")) {
       boolean last = !band.has("until");
