@@ -132,7 +132,7 @@ final class Draws {
     approach = Optional.of(way);
     course = new Course(request.cook().roles(), true);
     for (int i = 0; i < way.size(); i++) {
-      double hotter = look.hotterAt(way.arrivals().drawnOn(i, look));
+      double hotter = look.hotterAt(drawnOn(i, look));
       after[i] =
           hotter == 0 ? members.get(i).cook() : fires.cooks().apply(hotter).apply(points.get(i));
     }
@@ -147,9 +147,11 @@ final class Draws {
 
   /** When the first members would get to what their look draws their displays on to [s]. */
   double[] drawnOn(int count) {
-    Arrivals arrivals = approach.orElseThrow().arrivals();
-    FireCheck look = check.orElseThrow();
-    return IntStream.range(0, count).mapToDouble(i -> arrivals.drawnOn(i, look)).toArray();
+    return IntStream.range(0, count).mapToDouble(i -> drawnOn(i, check.orElseThrow())).toArray();
+  }
+
+  private double drawnOn(int member, FireCheck look) {
+    return approach.orElseThrow().arrivals().drawnOn(member, look);
   }
 
   /** Has what their displays must show at the pull go by the look too. */
@@ -192,9 +194,7 @@ final class Draws {
         .orElse(0);
   }
 
-  /**
-   * Learns how the tips warm near a reading, if a display depends on that: one run up to the pull.
-   */
+  /** Learns how the tips warm near a reading, if a display depends on that: a run up to there. */
   void learnIfNeeded(double reading) {
     if (members.stream().anyMatch(Member::follows)) {
       warming = Optional.of(Warming.of(reading, upToPull(size(), i -> reading)));
@@ -364,9 +364,7 @@ final class Draws {
 
   /** By how much more a member's display must show at the pull, by its look [K]. */
   private double raised(int member) {
-    return check
-        .map(look -> look.raisedAt(approach.orElseThrow().arrivals().drawnOn(member, look)))
-        .orElse(0.0);
+    return check.map(look -> look.raisedAt(drawnOn(member, look))).orElse(0.0);
   }
 
   private Cook whole(int member, Pulled pulled, Ends ends) {

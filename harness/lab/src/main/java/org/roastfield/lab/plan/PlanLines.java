@@ -26,6 +26,8 @@ final class PlanLines {
 
   private static final double MINUTE = 60;
 
+  private static final double TEN_MINUTES = 600;
+
   private final CookFile file;
   private final Plan plan;
   private final PlanRequest request;
@@ -142,12 +144,12 @@ final class PlanLines {
     double at = there + times * took;
     double more = check.raisedAt(at);
     String raised =
-        PullWords.isTold(check)
-            ? ", and it comes off at "
+        check.lean() == 0
+            ? ""
+            : ", and it comes off "
                 + scale.differenceText(Math.abs(more))
-                + (more < 0 ? " less" : " more")
-                + " than told below"
-            : "";
+                + (more < 0 ? " lower" : " higher")
+                + " than is told below";
     return String.format(
         Locale.ROOT,
         "Say it showed %s at %s and shows %s at %s: that took %s, %.0f times that later is %s, and the"
@@ -182,7 +184,21 @@ final class PlanLines {
           .append(": ")
           .append(kept(check.hotter().get(band)));
     }
-    return text.toString();
+    return text.append(raised(check, clock)).toString();
+  }
+
+  /** How the look moves the reading of the pull; nothing if it does not. */
+  private String raised(FireCheck check, PlanClock clock) {
+    return check.lean() == 0
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            "; off %.2f %s %s per 10 min past %s, ±%s at most",
+            scale.difference(Math.abs(check.lean()) * TEN_MINUTES),
+            scale.differenceUnit(),
+            check.lean() > 0 ? "higher" : "lower",
+            clock.text(check.middle() - plan.lead()),
+            scale.wholeDifferenceText(FireCheck.MOST_RAISED));
   }
 
   private String kept(double hotter) {

@@ -168,6 +168,7 @@ public final class PlanMaker {
     Optional<TaperStations.Lie> lie = taper.flatMap(thirds -> lie(thirds, request));
     lie.map(TaperStations.Lie::line).ifPresent(one -> statements.add(1, one));
     taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
+    taper.ifPresent(thirds -> statements.set(0, thirds.read(statements.get(0))));
     double heating = fire.flatMap(FireForecast::ramp).map(Spread::high).orElse(SEAR_HEAT);
     List<PlanStep> steps =
         new PlanSteps(

@@ -3,8 +3,6 @@ package org.roastfield.lab.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.Pull;
@@ -18,11 +16,7 @@ final class PullWords {
   /** Readings that differ by less are told as one [K]. */
   static final double ALIKE = 0.25;
 
-  /** Most of a lean that is told as none [K in ten minutes]. */
-  private static final double LEVEL = 0.04;
-
   private final Pull pull;
-  private final Optional<FireCheck> look;
   private final double lead;
   private final double drawn;
   private final PlanClock clock;
@@ -31,19 +25,11 @@ final class PullWords {
   /**
    * Of a rule.
    *
-   * @param look at the display on the way, if there is one
    * @param lead from the start of the cook to the clock's zero [s]
    * @param drawn how far the display is drawn on in the middle [K]
    */
-  PullWords(
-      Pull pull,
-      Optional<FireCheck> look,
-      double lead,
-      double drawn,
-      PlanClock clock,
-      TemperatureScale scale) {
+  PullWords(Pull pull, double lead, double drawn, PlanClock clock, TemperatureScale scale) {
     this.pull = pull;
-    this.look = look;
     this.lead = lead;
     this.drawn = drawn;
     this.clock = clock;
@@ -55,31 +41,11 @@ final class PullWords {
     Pull pull = plan.pull();
     double middle = plan.lead() + plan.milestone(Milestone.Kind.PULL).time().median();
     double drawn = pull.ahead() == 0 ? 0 : Math.max(0, pull.target(middle) - plan.reading());
-    return new PullWords(pull, plan.check(), plan.lead(), drawn, clock, scale);
+    return new PullWords(pull, plan.lead(), drawn, clock, scale);
   }
 
   String text() {
-    return readings() + paces() + look.filter(PullWords::isTold).map(this::leans).orElse("");
-  }
-
-  /** Whether a look moves the reading by more than is told as nothing. */
-  static boolean isTold(FireCheck look) {
-    return Math.abs(look.lean()) * TEN_MINUTES > LEVEL;
-  }
-
-  private String leans(FireCheck look) {
-    double in = Math.abs(look.lean()) * TEN_MINUTES;
-    boolean more = look.lean() > 0;
-    return String.format(
-        Locale.ROOT,
-        "; %.2f %s %s for every ten minutes that the time by the look is after %s, %s before, %s at"
-            + " most",
-        scale.difference(in),
-        scale.differenceUnit(),
-        more ? "more" : "less",
-        clock.text(look.middle() - lead),
-        more ? "less" : "more",
-        scale.differenceText(FireCheck.MOST_RAISED));
+    return readings() + paces();
   }
 
   /**

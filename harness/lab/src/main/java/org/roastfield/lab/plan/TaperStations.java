@@ -93,6 +93,12 @@ final class TaperStations {
     return new Cook(here, stages, List.of());
   }
 
+  /** What comes of the third whose core is read, said with where that is. */
+  PlanLine read(PlanLine core) {
+    String text = core.text() + "; the display is read in the " + planned();
+    return new PlanLine(core.subject(), text, core.status());
+  }
+
   /** What comes of each of the other thirds. */
   List<PlanLine> lines(Plan plan, TemperatureScale scale) {
     List<PlanLine> lines = new ArrayList<>();
@@ -111,8 +117,7 @@ final class TaperStations {
                   + ": short of it in "
                   + Words.chance(one.chanceUnder(), plan.members())
                   + ", beyond in "
-                  + Words.chance(one.chanceOver(), plan.members())
-                  + (lines.isEmpty() ? "; the display is read in the " + planned() : ""),
+                  + Words.chance(one.chanceOver(), plan.members()),
               ""));
     }
     return lines;

@@ -16,7 +16,6 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.Pull;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.timeline.TemperatureScale;
@@ -35,31 +34,9 @@ class PullWordsTest {
   private record Told(double minute, double before, double after) {}
 
   private static String words(Pull pull) {
-    return words(pull, Optional.empty());
-  }
-
-  private static String words(Pull pull, Optional<FireCheck> look) {
     return new PullWords(
-            pull, look, LEAD, 0, PlanClock.of(ZERO, Optional.empty()), TemperatureScale.CELSIUS)
+            pull, LEAD, 0, PlanClock.of(ZERO, Optional.empty()), TemperatureScale.CELSIUS)
         .text();
-  }
-
-  private static FireCheck look(double minutes, double inTenMinutes) {
-    return new FireCheck(300, 0, List.of(), List.of(0.0), 60 * minutes, inTenMinutes / 600);
-  }
-
-  @Example
-  void look_movesTheReading_inWords() {
-    Pull pull = pull(10, 60);
-    assertEquals(
-        "at 60.0 °C whenever that is; 0.35 K more for every ten minutes that the time by the look"
-            + " is after 16:00, less before, 3.0 K at most",
-        words(pull, Optional.of(look(10, 0.35))));
-    assertEquals(
-        "at 60.0 °C whenever that is; 0.20 K less for every ten minutes that the time by the look"
-            + " is after 16:00, more before, 3.0 K at most",
-        words(pull, Optional.of(look(10, -0.2))));
-    assertEquals(words(pull), words(pull, Optional.of(look(10, 0.03))));
   }
 
   private static Pull pull(double... minutesAndTargets) {
