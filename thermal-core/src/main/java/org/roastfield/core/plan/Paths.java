@@ -160,9 +160,6 @@ final class Paths {
     /** When they could have rested [s]; infinite for never. */
     final double[] ready = new double[size];
 
-    /** The same by the display alone. */
-    final double[] shown = new double[size];
-
     /** Final cores of the planned cook and each station [K]. */
     final double[][] cores = new double[Paths.this.cores[0].length][size];
 
@@ -170,12 +167,9 @@ final class Paths {
       Pull.Walk walk = pull.walk();
       for (int i = 0; i < size; i++) {
         walk.begin();
-        double display =
+        double place =
             place(times[i], rates[i], walk, FireCheck.raised(lean, slow[i]), pull.ahead());
-        boolean shows = !Double.isNaN(display);
-        shown[i] = shows ? at(Paths.this.ready[i], display) : Double.POSITIVE_INFINITY;
-        double place = pull.isBound() ? bound(i, display, pull) : display;
-        boolean there = !Double.isNaN(place);
+        boolean there = place >= 0;
         readings[i] = there ? reading(place) : Double.POSITIVE_INFINITY;
         pulls[i] = there ? at(times[i], place) : Double.POSITIVE_INFINITY;
         ready[i] = there ? at(Paths.this.ready[i], place) : Double.POSITIVE_INFINITY;
@@ -203,9 +197,9 @@ final class Paths {
       return (double) Arrays.stream(readings).filter(r -> r < lowestComputed).count() / size;
     }
 
-    /** Share whose display gets there. */
+    /** Share that gets there. */
     double arrived() {
-      return (double) Arrays.stream(shown).filter(Double::isFinite).count() / size;
+      return (double) Arrays.stream(pulls).filter(Double::isFinite).count() / size;
     }
 
     /**
@@ -229,7 +223,7 @@ final class Paths {
   }
 
   /**
-   * Where a draw first meets a rule, in steps; NaN if it never does.
+   * Where a draw first meets a rule, in steps; negative if it never does.
    *
    * @param there when it gets to each reading, in order [s]
    * @param rates at each of them [K/s]
@@ -247,42 +241,11 @@ final class Paths {
       }
       before = missing;
     }
-    return Double.NaN;
-  }
-
-  /**
-   * Where a draw is within the bounds of a rule; NaN if it is never there, or beyond all readings.
-   *
-   * @param display where it is by the display alone; NaN for nowhere
-   */
-  private double bound(int draw, double display, Pull pull) {
-    double[] there = times[draw];
-    if (there.length < 2) {
-      return Double.NaN;
-    }
-    double first = crossed(there, pull.from());
-    double last = crossed(there, pull.until());
-    double within = Math.max(first, Double.isNaN(display) ? last : Math.min(last, display));
-    boolean beyond = within > there.length - 1;
-    return !beyond ? within : reached[draw] == all ? Double.NaN : there.length - 1;
-  }
-
-  /**
-   * Where a draw is at a time, in steps: below the first as between that and the next; more than
-   * all of them if it is beyond.
-   */
-  private static double crossed(double[] there, double time) {
-    int above = 1;
-    while (above < there.length && there[above] < time) {
-      above++;
-    }
-    return above == there.length
-        ? above
-        : above - 1 + (time - there[above - 1]) / (there[above] - there[above - 1]);
+    return -1;
   }
 
   private static double at(double[] values, double place) {
-    int j = (int) Math.max(0, Math.min(values.length - 1, Math.floor(place)));
+    int j = (int) Math.min(values.length - 1, Math.floor(place));
     double share = place - j;
     return share == 0 ? values[j] : values[j] + share * (values[j + 1] - values[j]);
   }

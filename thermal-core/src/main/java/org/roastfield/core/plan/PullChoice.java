@@ -277,7 +277,9 @@ final class PullChoice {
       bend += BEND * difference * difference;
     }
     double early = early(followed, choice.lead());
-    double misses = service.kept() ? 0 : misses(followed, choice.lead(), early);
+    double tooLong = Math.max(0, early - (1 - service.chance()));
+    double misses =
+        1 - window(followed, choice.lead()) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
     return tally.expectedLoss()
         + misses * missed
         + LACKING
@@ -286,27 +288,18 @@ final class PullChoice {
         + LONGER * choice.lead() / 3600;
   }
 
-  /** How many windows are missed for each draw; none where they are kept. */
-  private double misses(Paths.Followed followed, double lead, double early) {
-    double tooLong = Math.max(0, early - (1 - service.chance()));
-    return 1 - window(followed, lead) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
-  }
-
-  /**
-   * What the demanded chance of being ready lacks by the display alone, as far as draws ever get
-   * there.
-   */
+  /** What the demanded chance of being ready lacks, as far as draws ever get there. */
   private double late(Paths.Followed followed, double lead) {
     double latest = lead + service.latest();
-    long there = Arrays.stream(followed.shown).filter(t -> t <= latest).count();
+    long there = Arrays.stream(followed.ready).filter(t -> t <= latest).count();
     double possible = Math.min(service.chance(), followed.arrived());
     return Math.max(0, possible - (double) there / paths.size());
   }
 
-  /** Share that would have to be held for too long by the display alone. */
+  /** Share that would have to be held for too long. */
   private double early(Paths.Followed followed, double lead) {
     double earliest = lead - service.longestHold();
-    long early = Arrays.stream(followed.shown).filter(t -> t < earliest).count();
+    long early = Arrays.stream(followed.ready).filter(t -> t < earliest).count();
     return (double) early / paths.size();
   }
 
@@ -339,22 +332,8 @@ final class PullChoice {
     return candidates;
   }
 
-  /** The draws by a choice, within the window if that is kept. */
   Paths.Followed followed(Choice choice) {
-    Pull pull = choice.pull();
-    double lead = choice.lead();
-    Pull within = service.kept() ? pull.within(service, lead - after) : pull;
-    return paths.by(within, lead, choice.lean());
-  }
-
-  /** The draws by the display alone. */
-  Paths.Followed byDisplay(Choice choice) {
     return paths.by(choice.pull(), choice.lead(), choice.lean());
-  }
-
-  /** Median final core by the display alone [K]. */
-  double expected(Choice choice) {
-    return Spread.of(byDisplay(choice).cores[0]).median();
   }
 
   private Candidate candidate(Paths.Followed followed, double middle) {
@@ -371,8 +350,10 @@ final class PullChoice {
         allowed);
   }
 
-  /** Change of the median final core with the targets of a rule, by the display alone. */
+  /** Change of the median final core with the targets of a rule. */
   double slope(Choice choice) {
-    return 0.5 * (expected(choice.raised(1)) - expected(choice.raised(-1)));
+    double above = Spread.of(followed(choice.raised(1)).cores[0]).median();
+    double below = Spread.of(followed(choice.raised(-1)).cores[0]).median();
+    return 0.5 * (above - below);
   }
 }

@@ -9,7 +9,6 @@ import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.Planner;
-import org.roastfield.core.plan.Service;
 import org.roastfield.lab.cooker.StrayingAir;
 
 /**
@@ -31,7 +30,6 @@ final class Oracle {
       TrialTruth truth,
       ParameterPoint point,
       long seed,
-      Service service,
       EnsembleSimulator simulator) {
     PlannedCook known =
         new PlannedCook(
@@ -48,7 +46,7 @@ final class Oracle {
         .plan(
             PlanRequest.of(known, WEATHER, CoreWish.of(kind.wish()))
                 .with(PlanTrial.LOSS)
-                .with(service)
+                .with(PlanTrial.SERVICE)
                 .withDraws(DRAWS, seed));
   }
 

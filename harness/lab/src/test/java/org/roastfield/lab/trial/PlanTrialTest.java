@@ -48,9 +48,7 @@ class PlanTrialTest {
   @Test
   void oracle_expectsTheWish_ofEveryTruth() {
     for (TrialTruth truth : TrialTruth.values()) {
-      Plan plan =
-          Oracle.plan(
-              KIND, truth, MIDDLE, 1, PlanTrial.SERVICE, EnsembleSimulator.with(Planner.PLANNING));
+      Plan plan = Oracle.plan(KIND, truth, MIDDLE, 1, EnsembleSimulator.with(Planner.PLANNING));
       assertEquals(KIND.wish(), plan.finalCore().median(), 1, truth.name());
     }
   }
