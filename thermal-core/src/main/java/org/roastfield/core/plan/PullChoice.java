@@ -128,8 +128,10 @@ final class PullChoice {
       return new Choice(pull.later(by), lead + by, lean);
     }
 
+    /** To a whole multiple of what is told, so that none is none. */
     private Choice leaning(double by) {
-      return new Choice(pull, lead, lean + by);
+      double told = LEANS[LEANS.length - 1];
+      return new Choice(pull, lead, told * Math.rint((lean + by) / told));
     }
 
     /** The same, with targets that are those of before at any time since the start. */
