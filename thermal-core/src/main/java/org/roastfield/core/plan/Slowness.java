@@ -9,10 +9,10 @@ final class Slowness {
 
   private static final double MINUTE = 60;
 
-  /** Whether there is a look. */
+  /** Whether there is a look that some draws get to. */
   final boolean looks;
 
-  /** Usual time, since the start of the cook, a whole minute [s]. */
+  /** Usual time of those that get there, since the start of the cook, a whole minute [s]. */
   final double middle;
 
   /** Later than that, one a draw [s]; 0 for those that never get there, and without a look. */
@@ -30,7 +30,11 @@ final class Slowness {
       return new Slowness(false, 0, new double[count]);
     }
     double[] times = draws.drawnOn(count);
-    double middle = MINUTE * Math.rint(Spread.of(times).median() / MINUTE);
+    double[] there = Arrays.stream(times).filter(Double::isFinite).toArray();
+    if (there.length == 0) {
+      return new Slowness(false, 0, new double[count]);
+    }
+    double middle = MINUTE * Math.rint(Spread.of(there).median() / MINUTE);
     double[] later =
         Arrays.stream(times).map(time -> Double.isFinite(time) ? time - middle : 0).toArray();
     return new Slowness(true, middle, later);

@@ -19,23 +19,23 @@ import org.roastfield.core.surface.Signal;
 /** Cooks of made-up outcomes. */
 final class TrialFixtures {
 
-  private static final int COOKS = 200;
-
   private TrialFixtures() {}
 
   /**
    * Cooks of what the plan believes that follow it.
    *
    * @param kept the same within the window
+   * @param count of cooks
    * @param off how much hotter and later than that, in widths of its 10 to 90 %
    */
-  static List<Tried> cooks(Plan plan, Plan kept, TrialKind kind, Prior prior, double off) {
+  static List<Tried> cooks(
+      Plan plan, Plan kept, TrialKind kind, Prior prior, int count, double off) {
     SplittableRandom random = new SplittableRandom(6);
     double hotter = off * (plan.finalCore().high() - plan.finalCore().low());
     Spread pulls = plan.milestone(Milestone.Kind.PULL).time();
     double later = off * (pulls.high() - pulls.low());
     List<Tried> tried = new ArrayList<>();
-    for (int i = 0; i < COOKS; i++) {
+    for (int i = 0; i < count; i++) {
       ParameterPoint point = prior.parameters().point(prior.draw(random));
       Cook cook = kind.planned().apply(point);
       FollowedCook.Truth truth =
