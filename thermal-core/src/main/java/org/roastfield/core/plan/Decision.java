@@ -79,9 +79,12 @@ record Decision(
     return new Decision(within, readings, lead, candidates, slope, expected, afterPull, lowest);
   }
 
-  /** Whether a window is to be kept that draws by the display meet with the demanded chance. */
+  /**
+   * Whether a window is to be kept that draws by the display meet with the demanded chance, as
+   * nearly as a lead is known.
+   */
   boolean canBeKept(Service service, Run run) {
-    double latest = lead + service.latest();
+    double latest = lead + service.latest() + NEAR_ENOUGH;
     long inTime = IntStream.range(0, run.size()).filter(i -> run.ready[i] <= latest).count();
     return service.kept() && inTime >= service.chance() * run.size();
   }
@@ -132,8 +135,9 @@ record Decision(
 
   /**
    * The lead, or a longer possible one that all draws need for the demanded chance, or a shorter
-   * one that still gives it where more than the others would be held too long [s]; none by which
-   * most of them would. Where too few of them ever get there, none helps.
+   * one that still gives it where more than the others would be held too long [s], unless the
+   * window is kept; none by which most of them would. Where too few of them ever get there, none
+   * helps.
    */
   private double leadOf(PlanRequest request, Run run) {
     Service service = request.service();
@@ -144,6 +148,6 @@ record Decision(
     double possible = Math.min(needed, -service.earliestOn());
     double early = Spread.quantile(1 - service.chance(), run.ready) + service.longestHold();
     double most = Spread.quantile(PullChoice.MOST_EARLY, run.ready) + service.longestHold();
-    return Math.max(Math.min(possible, most), Math.min(lead, early));
+    return Math.max(Math.min(possible, most), Math.min(lead, service.kept() ? most : early));
   }
 }

@@ -160,6 +160,12 @@ final class Paths {
     /** When they could have rested [s]; infinite for never. */
     final double[] ready = new double[size];
 
+    /** The same by the display alone. */
+    final double[] shown = new double[size];
+
+    /** Whether the clock takes them off before the display says so. */
+    final boolean[] cut = new boolean[size];
+
     /** Final cores of the planned cook and each station [K]. */
     final double[][] cores = new double[Paths.this.cores[0].length][size];
 
@@ -167,9 +173,13 @@ final class Paths {
       Pull.Walk walk = pull.walk();
       for (int i = 0; i < size; i++) {
         walk.begin();
-        double place =
+        double display =
             place(times[i], rates[i], walk, FireCheck.raised(lean, slow[i]), pull.ahead());
-        boolean there = place >= 0;
+        boolean shows = !Double.isNaN(display);
+        shown[i] = shows ? at(Paths.this.ready[i], display) : Double.POSITIVE_INFINITY;
+        double place = pull.isBound() ? bound(i, display, pull) : display;
+        cut[i] = shows ? place < display : pull.isBound();
+        boolean there = !Double.isNaN(place);
         readings[i] = there ? reading(place) : Double.POSITIVE_INFINITY;
         pulls[i] = there ? at(times[i], place) : Double.POSITIVE_INFINITY;
         ready[i] = there ? at(Paths.this.ready[i], place) : Double.POSITIVE_INFINITY;
@@ -197,9 +207,9 @@ final class Paths {
       return (double) Arrays.stream(readings).filter(r -> r < lowestComputed).count() / size;
     }
 
-    /** Share that gets there. */
+    /** Share whose display gets there. */
     double arrived() {
-      return (double) Arrays.stream(pulls).filter(Double::isFinite).count() / size;
+      return (double) Arrays.stream(shown).filter(Double::isFinite).count() / size;
     }
 
     /**
@@ -223,7 +233,7 @@ final class Paths {
   }
 
   /**
-   * Where a draw first meets a rule, in steps; negative if it never does.
+   * Where a draw first meets a rule, in steps; NaN if it never does.
    *
    * @param there when it gets to each reading, in order [s]
    * @param rates at each of them [K/s]
@@ -233,19 +243,55 @@ final class Paths {
    */
   private double place(
       double[] there, double[] rates, Pull.Walk walk, double raised, double ahead) {
+    double least = walk.lowest() + raised;
+    int j = 0;
+    while (j < there.length && reading(j) + ahead * rates[j] < least) {
+      j++;
+    }
     double before = 0;
-    for (int j = 0; j < there.length; j++) {
-      double missing = walk.target(there[j]) + raised - reading(j) - ahead * rates[j];
+    for (int k = Math.max(0, j - 1); k < there.length; k++) {
+      double missing = walk.target(there[k]) + raised - reading(k) - ahead * rates[k];
       if (missing <= 0) {
-        return j == 0 ? 0 : j - 1 + before / (before - missing);
+        return k == 0 ? 0 : k - 1 + before / (before - missing);
       }
       before = missing;
     }
-    return -1;
+    return Double.NaN;
+  }
+
+  /**
+   * Where a draw is within the bounds of a rule, by the straight line through the nearest two
+   * readings if that is beyond those computed; at its last where it gets no further.
+   *
+   * @param display where it is by the display alone; NaN for nowhere
+   */
+  private double bound(int draw, double display, Pull pull) {
+    double[] there = times[draw];
+    if (there.length < 2) {
+      return Double.NaN;
+    }
+    double first = crossed(there, pull.from());
+    double last = crossed(there, pull.until());
+    double within = Math.max(first, Double.isNaN(display) ? last : Math.min(last, display));
+    return reached[draw] == all ? within : Math.min(within, there.length - 1);
+  }
+
+  /**
+   * Where a draw is at a time, in steps, straight beyond the first and the last. One that gets to a
+   * single computed reading is taken to be there.
+   */
+  private static double crossed(double[] there, double time) {
+    int above = 1;
+    while (above < there.length - 1 && there[above] < time) {
+      above++;
+    }
+    double taken = there[above] - there[above - 1];
+    return taken > 0 ? above - 1 + (time - there[above - 1]) / taken : above - 1;
   }
 
   private static double at(double[] values, double place) {
-    int j = (int) Math.min(values.length - 1, Math.floor(place));
+    int last = values.length - 1;
+    int j = place > last ? last - 1 : (int) Math.max(0, Math.floor(place));
     double share = place - j;
     return share == 0 ? values[j] : values[j] + share * (values[j + 1] - values[j]);
   }

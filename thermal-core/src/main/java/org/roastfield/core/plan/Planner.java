@@ -75,6 +75,38 @@ public final class Planner {
    *     most draws cannot be built
    */
   public Plan plan(PlanRequest request) {
+    Service service = request.service();
+    Settled settled = settled(request);
+    if (service.kept() && !settled.canBeKept(service)) {
+      settled = settled(request.with(service.withKept(false)));
+    }
+    if (settled.canBeKept(service)) {
+      settled = settled.bound(service);
+    }
+    return new Assembly(request, settled.draws, settled.decision, settled.run).plan();
+  }
+
+  /** A decision, and what comes of all draws that follow it. */
+  private record Settled(PlanRequest request, Draws draws, Decision decision, Run run) {
+
+    static Settled of(PlanRequest request, Draws draws, Decision decision) {
+      return new Settled(request, draws, decision, follow(request, draws, decision));
+    }
+
+    Settled corrected() {
+      return of(request, draws, decision.corrected(request, run));
+    }
+
+    boolean canBeKept(Service service) {
+      return decision.canBeKept(service, run);
+    }
+
+    Settled bound(Service service) {
+      return of(request, draws, decision.bound(service));
+    }
+  }
+
+  private Settled settled(PlanRequest request) {
     Draws draws = Draws.of(request, simulator);
     double guess = request.wish().middle() - GUESSED_RISE;
     draws.learnIfNeeded(guess);
@@ -82,16 +114,11 @@ public final class Planner {
     Timing timing = decision.timing(request.service());
     decision = decision.centred(draws.first(WEIGHING, decision, timing));
     draws.learn(decision.readings());
-    Run run = follow(request, draws, decision);
-    for (int i = 0; i < MOST_CORRECTIONS && !decision.holds(request, run); i++) {
-      decision = decision.corrected(request, run);
-      run = follow(request, draws, decision);
+    Settled settled = Settled.of(request, draws, decision);
+    for (int i = 0; i < MOST_CORRECTIONS && !settled.decision.holds(request, settled.run); i++) {
+      settled = settled.corrected();
     }
-    if (decision.canBeKept(request.service(), run)) {
-      decision = decision.bound(request.service());
-      run = follow(request, draws, decision);
-    }
-    return new Assembly(request, draws, decision, run).plan();
+    return settled;
   }
 
   /**
@@ -146,7 +173,7 @@ public final class Planner {
       PullChoice choice =
           new PullChoice(request, paths, after, start, slow.looks, draws.simulator());
       PullChoice.Choice best = choice.best(lead);
-      Paths.Followed followed = choice.followed(best);
+      Paths.Followed followed = choice.byDisplay(best);
       double shift = round < MOST_ROUNDS ? shift(followed, readings, low <= floor) : 0;
       if (shift == 0) {
         Spread pulled = followed.spread(readings[NODES - 1]);
@@ -157,7 +184,7 @@ public final class Planner {
             best.lead(),
             choice.around(best),
             choice.slope(best),
-            Spread.of(followed.cores[0]).median(),
+            choice.expected(best),
             after,
             low <= floor && pulled.median() <= floor + 1);
       }

@@ -1,5 +1,6 @@
 package org.roastfield.core.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import org.roastfield.core.internal.Check;
 
@@ -112,11 +113,18 @@ public record Pull(
 
     private final double[] knots;
     private final double[] targets;
+    private final double lowest;
     private int next;
 
     private Walk(Pull pull) {
       knots = pull.times.stream().mapToDouble(Double::doubleValue).toArray();
       targets = pull.targets.stream().mapToDouble(Double::doubleValue).toArray();
+      lowest = Arrays.stream(targets).min().orElseThrow();
+    }
+
+    /** Lowest target [K]. */
+    double lowest() {
+      return lowest;
     }
 
     /** Goes back to the start, for another cut. */

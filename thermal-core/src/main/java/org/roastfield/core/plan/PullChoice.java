@@ -279,10 +279,9 @@ final class PullChoice {
       bend += BEND * difference * difference;
     }
     double early = early(followed, choice.lead());
-    double tooLong = Math.max(0, early - (1 - service.chance()));
-    double misses =
-        1 - window(followed, choice.lead()) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
+    double misses = service.kept() ? 0 : misses(followed, choice.lead(), early);
     return tally.expectedLoss()
+        - forgiven(followed, missed)
         + misses * missed
         + LACKING
             * (lacking + (free ? Math.max(late(followed, choice.lead()), early - MOST_EARLY) : 0))
@@ -290,18 +289,45 @@ final class PullChoice {
         + LONGER * choice.lead() / 3600;
   }
 
-  /** What the demanded chance of being ready lacks, as far as draws ever get there. */
+  /**
+   * What cores that the clock takes off too cold lose beyond a missed window: those go back to the
+   * heat, and are late.
+   */
+  private double forgiven(Paths.Followed followed, double missed) {
+    double forgiven = 0;
+    double[] cores = followed.cores[0];
+    for (int i = 0; i < cores.length; i++) {
+      if (followed.cut[i] && cores[i] < request.wish().middle()) {
+        forgiven += Math.max(0, request.loss().of(cores[i], request.wish()) - missed);
+      }
+    }
+    return forgiven / cores.length;
+  }
+
+  /** How many windows are missed for each draw; none where they are kept. */
+  private double misses(Paths.Followed followed, double lead, double early) {
+    double tooLong = Math.max(0, early - (1 - service.chance()));
+    return 1 - window(followed, lead) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
+  }
+
+  /**
+   * What the demanded chance of being ready lacks by the display alone, as far as draws ever get
+   * there, and by a standard error of so few draws, since a lead that others have corrected no
+   * longer suits the targets.
+   */
   private double late(Paths.Followed followed, double lead) {
     double latest = lead + service.latest();
-    long there = Arrays.stream(followed.ready).filter(t -> t <= latest).count();
-    double possible = Math.min(service.chance(), followed.arrived());
+    long there = Arrays.stream(followed.shown).filter(t -> t <= latest).count();
+    double chance = service.chance();
+    double error = Math.sqrt(chance * (1 - chance) / paths.size());
+    double possible = Math.min(chance + error, followed.arrived());
     return Math.max(0, possible - (double) there / paths.size());
   }
 
-  /** Share that would have to be held for too long. */
+  /** Share that would have to be held for too long by the display alone. */
   private double early(Paths.Followed followed, double lead) {
     double earliest = lead - service.longestHold();
-    long early = Arrays.stream(followed.ready).filter(t -> t < earliest).count();
+    long early = Arrays.stream(followed.shown).filter(t -> t < earliest).count();
     return (double) early / paths.size();
   }
 
@@ -334,8 +360,22 @@ final class PullChoice {
     return candidates;
   }
 
+  /** The draws by a choice, within the window if that is kept. */
   Paths.Followed followed(Choice choice) {
+    Pull pull = choice.pull();
+    double lead = choice.lead();
+    Pull within = service.kept() ? pull.within(service, lead - after) : pull;
+    return paths.by(within, lead, choice.lean());
+  }
+
+  /** The draws by the display alone. */
+  Paths.Followed byDisplay(Choice choice) {
     return paths.by(choice.pull(), choice.lead(), choice.lean());
+  }
+
+  /** Median final core by the display alone [K]. */
+  double expected(Choice choice) {
+    return Spread.of(byDisplay(choice).cores[0]).median();
   }
 
   private Candidate candidate(Paths.Followed followed, double middle) {
@@ -352,10 +392,8 @@ final class PullChoice {
         allowed);
   }
 
-  /** Change of the median final core with the targets of a rule. */
+  /** Change of the median final core with the targets of a rule, by the display alone. */
   double slope(Choice choice) {
-    double above = Spread.of(followed(choice.raised(1)).cores[0]).median();
-    double below = Spread.of(followed(choice.raised(-1)).cores[0]).median();
-    return 0.5 * (above - below);
+    return 0.5 * (expected(choice.raised(1)) - expected(choice.raised(-1)));
   }
 }

@@ -9,6 +9,7 @@ import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.Planner;
+import org.roastfield.core.plan.Service;
 import org.roastfield.lab.cooker.StrayingAir;
 
 /**
@@ -30,6 +31,7 @@ final class Oracle {
       TrialTruth truth,
       ParameterPoint point,
       long seed,
+      Service service,
       EnsembleSimulator simulator) {
     PlannedCook known =
         new PlannedCook(
@@ -46,7 +48,7 @@ final class Oracle {
         .plan(
             PlanRequest.of(known, WEATHER, CoreWish.of(kind.wish()))
                 .with(PlanTrial.LOSS)
-                .with(PlanTrial.SERVICE)
+                .with(service)
                 .withDraws(DRAWS, seed));
   }
 

@@ -85,14 +85,12 @@ public final class PlanTrial {
       kinds.add(kind);
       planning.add(() -> plan(kind, CookerBelief.population(kind.planned()).prior(), DRAWS));
     }
-    this.plans = all(planning);
     List<Callable<Plan>> keeping = new ArrayList<>();
-    for (int number = 0; number < TrialKind.COUNT; number++) {
-      TrialKind kind = kinds.get(number);
-      Plan plan = plans.get(number);
+    for (TrialKind kind : kinds) {
       Prior belief = CookerBelief.population(kind.planned()).prior();
-      keeping.add(() -> kept(kind, belief, DRAWS, plan));
+      keeping.add(() -> kept(kind, belief, DRAWS));
     }
+    this.plans = all(planning);
     this.kept = all(keeping);
     double sum = 0;
     for (int number = 0; number < kinds.size(); number++) {
@@ -165,8 +163,8 @@ public final class PlanTrial {
       Plan plan = plan(kind, belief, DRAWS_AFTER_LOGS);
       ParameterPoint point = onSameCooker(own, draw(kind, random));
       Optional<Plan> unlearned = Optional.of(plans.get(number));
-      Plan same = kept(kind, belief, DRAWS_AFTER_LOGS, plan);
-      tried.add(tried(cooker, number, plan, same, truth, point, random.nextLong(), unlearned));
+      Plan kept = kept(kind, belief, DRAWS_AFTER_LOGS);
+      tried.add(tried(cooker, number, plan, kept, truth, point, random.nextLong(), unlearned));
     }
     return tried;
   }
@@ -202,10 +200,10 @@ public final class PlanTrial {
     return Planner.with(SIMULATOR).plan(request(kind, belief, draws));
   }
 
-  /** What a plan comes to if the window is kept. */
-  private Plan kept(TrialKind kind, Prior belief, int draws, Plan plan) {
+  /** One whose window is kept. */
+  private Plan kept(TrialKind kind, Prior belief, int draws) {
     PlanRequest request = request(kind, belief, draws).with(SERVICE.withKept(true));
-    return Planner.with(SIMULATOR).followed(request, plan);
+    return Planner.with(SIMULATOR).plan(request);
   }
 
   private PlanRequest request(TrialKind kind, Prior belief, int draws) {
@@ -216,14 +214,14 @@ public final class PlanTrial {
   }
 
   /**
-   * @param same the plan if the window is kept
+   * @param kept the one whose window is kept
    * @param unlearned the plan that knows nothing of the logs, where there are some
    */
   private Tried tried(
       int cooker,
       int number,
       Plan plan,
-      Plan same,
+      Plan kept,
       TrialTruth model,
       ParameterPoint point,
       long noise,
@@ -241,29 +239,24 @@ public final class PlanTrial {
             Settings.withDefaults());
     double lead = pace * kind.weight();
     double wish = kind.wish();
-    Plan known = Oracle.plan(kind, model, point, noise, SIMULATOR);
+    Plan known = Oracle.plan(kind, model, point, noise, SERVICE, SIMULATOR);
+    Plan keeps = Oracle.plan(kind, model, point, noise, SERVICE.withKept(true), SIMULATOR);
     Map<Tried.Rule, Tried.Result> results = new EnumMap<>(Tried.Rule.class);
     results.put(Tried.Rule.PLAN, result(plan, truth));
-    results.put(Tried.Rule.KEPT, result(same, truth));
+    results.put(Tried.Rule.KEPT, result(kept, truth));
     unlearned.ifPresent(other -> results.put(Tried.Rule.UNLEARNED, result(other, truth)));
     results.put(Tried.Rule.ORACLE, result(known, truth));
-    results.put(Tried.Rule.ORACLE_KEPT, kept(known, truth));
+    results.put(Tried.Rule.ORACLE_KEPT, result(keeps, truth));
     results.put(
         Tried.Rule.WEIGHT,
         result(PullRule.atTime(lead - TrialKind.SEAR - TrialKind.REST), truth, lead));
     results.put(Tried.Rule.CARRYOVER, result(PullRule.atReading(wish - CARRYOVER), truth, lead));
     results.put(Tried.Rule.LINE, result(PullRule.byStraightLine(wish, AHEAD, WINDOW), truth, lead));
-    return new Tried(cooker, model, wish, plan, same, results);
+    return new Tried(cooker, model, wish, plan, kept, results);
   }
 
   private static Tried.Result result(Plan plan, FollowedCook.Truth truth) {
     return result(PullRule.of(plan.pull()), plan.check(), truth, plan.timing());
-  }
-
-  /** Of a plan's rules within the window. */
-  private static Tried.Result kept(Plan plan, FollowedCook.Truth truth) {
-    PullRule rule = PullRule.of(plan.pull().within(SERVICE, plan.timing().sears()));
-    return result(rule, plan.check(), truth, plan.timing());
   }
 
   /** Of a rule of thumb, which leaves the fire alone; it waits for its sear as plans do. */

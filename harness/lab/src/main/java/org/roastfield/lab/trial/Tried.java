@@ -13,7 +13,7 @@ import org.roastfield.core.plan.Plan;
  * @param truth the model it comes from
  * @param wish [K]
  * @param plan that was followed
- * @param kept the same within the promised window
+ * @param kept one that keeps the promised window
  * @param results of the rules
  */
 record Tried(
@@ -38,13 +38,13 @@ record Tried(
   enum Rule {
     /** The plan. */
     PLAN("plan"),
-    /** The same that keeps the window whatever the core is. */
+    /** A plan that keeps the window whatever the core is. */
     KEPT("plan, window kept"),
     /** A plan that knows nothing of the logs, where there are some. */
     UNLEARNED("plan without the logs"),
     /** The best rule for someone who knows the numbers of the truth, not its weather. */
     ORACLE("oracle"),
-    /** The same within the window. */
+    /** The same that keeps the window. */
     ORACLE_KEPT("oracle, window kept"),
     /** Minutes for a weight: off the heat by the clock. */
     WEIGHT("minutes for a weight"),

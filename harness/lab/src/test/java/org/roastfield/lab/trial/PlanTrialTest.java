@@ -53,7 +53,8 @@ class PlanTrialTest {
   @Test
   void oracle_expectsTheWish_ofEveryTruth() {
     for (TrialTruth truth : TrialTruth.values()) {
-      Plan plan = Oracle.plan(KIND, truth, MIDDLE, 1, EnsembleSimulator.with(Planner.PLANNING));
+      EnsembleSimulator simulator = EnsembleSimulator.with(Planner.PLANNING);
+      Plan plan = Oracle.plan(KIND, truth, MIDDLE, 1, PlanTrial.SERVICE, simulator);
       assertEquals(KIND.wish(), plan.finalCore().median(), 1, truth.name());
     }
   }
