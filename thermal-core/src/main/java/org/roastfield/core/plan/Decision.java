@@ -134,10 +134,10 @@ record Decision(
   }
 
   /**
-   * The lead, or a longer possible one that all draws need for the demanded chance, or a shorter
-   * one that still gives it where more than the others would be held too long [s], unless the
-   * window is kept; none by which most of them would. Where too few of them ever get there, none
-   * helps.
+   * The lead, or a longer possible one that all draws need for the demanded chance, but none by
+   * which most of them would be held too long; or, unless the window is kept, a shorter one that
+   * still gives it where more than the others would be held too long [s]. Where too few of them
+   * ever get there, none helps.
    */
   private double leadOf(PlanRequest request, Run run) {
     Service service = request.service();
@@ -148,6 +148,6 @@ record Decision(
     double possible = Math.min(needed, -service.earliestOn());
     double early = Spread.quantile(1 - service.chance(), run.ready) + service.longestHold();
     double most = Spread.quantile(PullChoice.MOST_EARLY, run.ready) + service.longestHold();
-    return Math.max(Math.min(possible, most), Math.min(lead, service.kept() ? most : early));
+    return Math.max(Math.min(possible, most), service.kept() ? lead : Math.min(lead, early));
   }
 }

@@ -6,7 +6,8 @@ import java.util.stream.IntStream;
 
 /**
  * What would come of each draw if it were pulled at one reading or another and held for one time or
- * another: computed at a few of each, straight between readings and a little beyond them.
+ * another: computed at a few of each, straight between readings, and beyond them a little and where
+ * the clock decides.
  */
 final class Paths {
 
@@ -268,7 +269,7 @@ final class Paths {
   private double bound(int draw, double display, Pull pull) {
     double[] there = times[draw];
     if (there.length < 2) {
-      return Double.NaN;
+      return display;
     }
     double first = crossed(there, pull.from());
     double last = crossed(there, pull.until());

@@ -34,13 +34,18 @@ public record PlanRequest(
   public static final int USUAL_MEMBERS = 2000;
 
   /**
-   * @throws IllegalArgumentException if there are fewer than 20 members
+   * @throws IllegalArgumentException if there are fewer than 20 members, or minima beside a window
+   *     that is kept: getting to them may take longer
    */
   public PlanRequest {
     minima = List.copyOf(minima);
     stations = List.copyOf(stations);
     preparations = List.copyOf(preparations);
     Check.inRange("members", members, 20, 1_000_000);
+    if (service.kept() && !minima.isEmpty()) {
+      throw new IllegalArgumentException(
+          "minima must be none beside a window that is kept, were " + minima);
+    }
   }
 
   /** The usual loss and service, no minima, 2000 members, seed 1. */

@@ -13,11 +13,12 @@ import org.roastfield.core.simulation.Settings;
  * <p>Pulls are weighed by a part of the draws: each is cooked to a few readings and on to carving,
  * and its final core taken straight between them. Least expected loss among the rules that meet the
  * minima decides, eq. (93); a cook that misses the promised window counts as one whose core is some
- * degrees short. A cut that is off its gentle heat early waits for its sear, which the clock
- * decides; one that is not seared, or has a stage to be kept in, is kept after its rest. Where the
- * fire may be kept otherwise than stated ({@link PlannedCook#fires}) and no other station has a
- * wish, a look at the display on the way decides how. Then all draws follow the decision, and every
- * chance is theirs. The same request gives the same plan, bit for bit, on any number of workers.
+ * degrees short, and where the window is kept the clock binds the draws that weigh. A cut that is
+ * off its gentle heat early waits for its sear, which the clock decides; one that is not seared, or
+ * has a stage to be kept in, is kept after its rest. Where the fire may be kept otherwise than
+ * stated ({@link PlannedCook#fires}) and no other station has a wish, a look at the display on the
+ * way decides how. Then all draws follow the decision, and every chance is theirs. The same request
+ * gives the same plan, bit for bit, on any number of workers.
  */
 public final class Planner {
 
@@ -129,7 +130,8 @@ public final class Planner {
    */
   public Plan followed(PlanRequest request, Plan plan) {
     Service service = request.service();
-    boolean keeps = service.kept() && plan.chanceReady() >= service.chance();
+    boolean possible = plan.pull().isBound() || plan.chanceReady() >= service.chance();
+    boolean keeps = service.kept() && possible;
     Decision decision = keeps ? Decision.of(plan).bound(service) : Decision.of(plan);
     Draws draws = Draws.of(request, simulator);
     keepCores(request, draws, decision.lead());

@@ -9,7 +9,8 @@ import org.roastfield.core.ensemble.EnsembleSimulator;
  * Chooses the rule of a pull: the time that the display is drawn on, and targets for a cut that has
  * yet to wait for as long as it may be kept, for one that need not wait, and for one that is as
  * late as it may be. Least expected loss decides, a missed window counting as a core that is some
- * degrees short; found by going downhill from the same target for all.
+ * degrees short; a window that is kept is never missed, and draws are bound by the clock. Found by
+ * going downhill from the same target for all.
  */
 final class PullChoice {
 
@@ -265,9 +266,7 @@ final class PullChoice {
    */
   private double cost(Choice choice, boolean free) {
     Paths.Followed followed = followed(choice);
-    Tally tally = Tally.of(followed.cores, request);
-    CoreWish wish = request.wish();
-    double missed = request.loss().of(wish.middle() - service.missed(), wish);
+    Tally tally = Tally.of(followed.cores, request, followed.cut);
     double lacking =
         Math.max(0, service.chance() - followed.arrived())
             + tally.shortage()
@@ -279,32 +278,16 @@ final class PullChoice {
       bend += BEND * difference * difference;
     }
     double early = early(followed, choice.lead());
-    double misses = service.kept() ? 0 : misses(followed, choice.lead(), early);
+    double misses = service.kept() && free ? 0 : misses(followed, choice.lead(), early);
     return tally.expectedLoss()
-        - forgiven(followed, missed)
-        + misses * missed
+        + misses * Tally.missed(request)
         + LACKING
             * (lacking + (free ? Math.max(late(followed, choice.lead()), early - MOST_EARLY) : 0))
         + bend
         + LONGER * choice.lead() / 3600;
   }
 
-  /**
-   * What cores that the clock takes off too cold lose beyond a missed window: those go back to the
-   * heat, and are late.
-   */
-  private double forgiven(Paths.Followed followed, double missed) {
-    double forgiven = 0;
-    double[] cores = followed.cores[0];
-    for (int i = 0; i < cores.length; i++) {
-      if (followed.cut[i] && cores[i] < request.wish().middle()) {
-        forgiven += Math.max(0, request.loss().of(cores[i], request.wish()) - missed);
-      }
-    }
-    return forgiven / cores.length;
-  }
-
-  /** How many windows are missed for each draw; none where they are kept. */
+  /** How many windows are missed for each draw, by the display alone. */
   private double misses(Paths.Followed followed, double lead, double early) {
     double tooLong = Math.max(0, early - (1 - service.chance()));
     return 1 - window(followed, lead) + NEVER * (1 - followed.arrived()) + TOO_LONG * tooLong;
@@ -319,8 +302,9 @@ final class PullChoice {
     double latest = lead + service.latest();
     long there = Arrays.stream(followed.shown).filter(t -> t <= latest).count();
     double chance = service.chance();
-    double error = Math.sqrt(chance * (1 - chance) / paths.size());
-    double possible = Math.min(chance + error, followed.arrived());
+    double surely = chance + Math.sqrt(chance * (1 - chance) / paths.size());
+    double arrived = followed.arrived();
+    double possible = arrived < surely ? Math.min(chance, arrived) : surely;
     return Math.max(0, possible - (double) there / paths.size());
   }
 
@@ -331,11 +315,11 @@ final class PullChoice {
     return (double) early / paths.size();
   }
 
-  /** Share in the promised window. */
+  /** Share in the promised window by the display alone. */
   private double window(Paths.Followed followed, double lead) {
     double latest = lead + service.latest();
     double earliest = lead - service.longestHold();
-    long there = Arrays.stream(followed.ready).filter(t -> t >= earliest && t <= latest).count();
+    long there = Arrays.stream(followed.shown).filter(t -> t >= earliest && t <= latest).count();
     return (double) there / paths.size();
   }
 
@@ -379,7 +363,7 @@ final class PullChoice {
   }
 
   private Candidate candidate(Paths.Followed followed, double middle) {
-    Tally tally = Tally.of(followed.cores, request);
+    Tally tally = Tally.of(followed.cores, request, followed.cut);
     double arrives = followed.arrived();
     boolean allowed = arrives >= service.chance() && tally.meetsMinima();
     return new Candidate(

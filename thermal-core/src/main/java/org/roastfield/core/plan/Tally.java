@@ -27,15 +27,29 @@ record Tally(
    * @param cores final cores of the planned cook and of each station, over draws [K]
    */
   static Tally of(double[][] cores, PlanRequest request) {
+    return of(cores, request, new boolean[cores[0].length]);
+  }
+
+  /**
+   * @param cut draws that the clock takes off: what is too cold of them goes back to the heat, and
+   *     loses no more than what is late
+   */
+  static Tally of(double[][] cores, PlanRequest request, boolean[] cut) {
     int count = cores[0].length;
-    double loss = 0;
+    double[] losses = new double[count];
     double[] coldest = cores[0].clone();
     for (int s = 0; s < cores.length; s++) {
       CoreWish wish = s == 0 ? request.wish() : request.stations().get(s - 1).wish();
       for (int i = 0; i < count; i++) {
-        loss += request.loss().of(cores[s][i], wish) / cores.length;
+        losses[i] += request.loss().of(cores[s][i], wish) / cores.length;
         coldest[i] = Math.min(coldest[i], cores[s][i]);
       }
+    }
+    double missed = missed(request);
+    double loss = 0;
+    for (int i = 0; i < count; i++) {
+      boolean late = cut[i] && cores[0][i] < request.wish().middle();
+      loss += late ? Math.min(missed, losses[i]) : losses[i];
     }
     List<Double> chances =
         request.minima().stream().map(one -> shareFrom(one.temperature(), coldest)).toList();
@@ -46,6 +60,12 @@ record Tally(
         request.minima(),
         chances,
         missing(request.minima(), coldest));
+  }
+
+  /** What a cook loses that misses its window. */
+  static double missed(PlanRequest request) {
+    CoreWish wish = request.wish();
+    return request.loss().of(wish.middle() - request.service().missed(), wish);
   }
 
   private static double missing(List<Minimum> minima, double[] coldest) {

@@ -47,10 +47,7 @@ class PlannerTest {
     assertTrue(late.chanceReady() >= 0.9 - 1e-9);
   }
 
-  /**
-   * What the display alone would have late or too early comes off by the clock, and the rule is
-   * chosen for that: a rule that is chosen without the clock loses more by it.
-   */
+  /** What the display alone would have late or too early comes off by the clock. */
   @Test
   void keptWindow_isKeptByAll_andPaidForByTheCore() {
     Service narrow = Service.usual().withLatest(600).withRest(900, 1200);
@@ -64,12 +61,45 @@ class PlannerTest {
     Spread pull = kept.milestone(Milestone.Kind.PULL).time();
     assertTrue(pull.high() + kept.lead() <= kept.pull().until());
     assertTrue(pull.low() + kept.lead() >= kept.pull().from());
-    Plan after = Planner.withDefaults().followed(loin().with(narrow.withKept(true)), free);
-    assertEquals(1, after.chanceReady());
     assertTrue(kept.expectedLoss() > free.expectedLoss(), "free " + free.expectedLoss());
+  }
+
+  /** Where a core loses less than a missed window, so that all of its loss counts. */
+  @Test
+  void keptWindow_losesLess_thanOneThatIsBoundAfterwards() {
+    Service dear = Service.usual().withLatest(600).withRest(900, 1200).withMissed(12);
+    Planner planner = Planner.withDefaults();
+    PlanRequest request = loin().with(dear.withKept(true));
+    Plan kept = planner.plan(request);
+    Plan bound = planner.followed(request, planner.plan(loin().with(dear)));
+    assertEquals(1, bound.chanceReady());
     assertTrue(
-        kept.expectedLoss() < after.expectedLoss(),
-        kept.expectedLoss() + ", bound afterwards " + after.expectedLoss());
+        kept.expectedLoss() < 0.95 * bound.expectedLoss(),
+        kept.expectedLoss() + ", bound afterwards " + bound.expectedLoss());
+  }
+
+  /** With another cross-section too; and where the lead is not free, too short or just enough. */
+  @Test
+  void keptWindow_isPlannedFor_withStations_andWhereTheLeadIsBound() {
+    Service narrow = Service.usual().withLatest(600).withRest(900, 1200).withKept(true);
+    Station thin =
+        new Station("thin", PlanCooks.loin(0.07, Temperatures.celsius(110)).cooks(), MEDIUM);
+    PlanRequest two = loin().withStations(List.of(thin));
+    Planner planner = Planner.withDefaults();
+    Plan free = planner.plan(two.with(narrow));
+    assertEquals(1, free.chanceReady());
+    Plan just = planner.plan(two.with(narrow.withEarliestOn(600 - free.lead())));
+    assertEquals(free.lead() - 600, just.lead(), 1e-6);
+    assertEquals(1, just.chanceReady());
+    Plan late = planner.plan(two.with(narrow.withEarliestOn(-5400)));
+    assertTrue(!late.pull().isBound() && late.chanceReady() < 0.9, "" + late.chanceReady());
+  }
+
+  @Test
+  void keptWindow_isRefused_besideAMinimum() {
+    PlanRequest kept = loin().with(Service.usual().withKept(true));
+    List<Minimum> minima = List.of(new Minimum(Temperatures.celsius(61.5), 0.75));
+    assertThrows(IllegalArgumentException.class, () -> kept.withMinima(minima));
   }
 
   /** What began too late is late, and not raw and in time. */
