@@ -165,7 +165,7 @@ final class Paths {
     final double[] shown = new double[size];
 
     /** Whether the clock takes them off before the display says so. */
-    final boolean[] cut = new boolean[size];
+    final boolean[] byClock = new boolean[size];
 
     /** Final cores of the planned cook and each station [K]. */
     final double[][] cores = new double[Paths.this.cores[0].length][size];
@@ -179,7 +179,7 @@ final class Paths {
         boolean shows = !Double.isNaN(display);
         shown[i] = shows ? at(Paths.this.ready[i], display) : Double.POSITIVE_INFINITY;
         double place = pull.isBound() ? bound(i, display, pull) : display;
-        cut[i] = shows ? place < display : pull.isBound();
+        byClock[i] = shows ? place < display : pull.isBound();
         boolean there = !Double.isNaN(place);
         readings[i] = there ? reading(place) : Double.POSITIVE_INFINITY;
         pulls[i] = there ? at(times[i], place) : Double.POSITIVE_INFINITY;

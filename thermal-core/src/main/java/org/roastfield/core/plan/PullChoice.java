@@ -266,7 +266,7 @@ final class PullChoice {
    */
   private double cost(Choice choice, boolean free) {
     Paths.Followed followed = followed(choice);
-    Tally tally = Tally.of(followed.cores, request, followed.cut);
+    Tally tally = Tally.of(followed.cores, request, followed.byClock);
     double lacking =
         Math.max(0, service.chance() - followed.arrived())
             + tally.shortage()
@@ -363,7 +363,7 @@ final class PullChoice {
   }
 
   private Candidate candidate(Paths.Followed followed, double middle) {
-    Tally tally = Tally.of(followed.cores, request, followed.cut);
+    Tally tally = Tally.of(followed.cores, request, followed.byClock);
     double arrives = followed.arrived();
     boolean allowed = arrives >= service.chance() && tally.meetsMinima();
     return new Candidate(

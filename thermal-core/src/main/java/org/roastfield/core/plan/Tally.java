@@ -31,10 +31,10 @@ record Tally(
   }
 
   /**
-   * @param cut draws that the clock takes off: what is too cold of them goes back to the heat, and
-   *     loses no more than what is late
+   * @param byClock whether the clock takes a draw off before its display says so: what is too cold
+   *     of them goes back to the heat, and loses no more than what is late
    */
-  static Tally of(double[][] cores, PlanRequest request, boolean[] cut) {
+  static Tally of(double[][] cores, PlanRequest request, boolean[] byClock) {
     int count = cores[0].length;
     double[] losses = new double[count];
     double[] coldest = cores[0].clone();
@@ -48,7 +48,7 @@ record Tally(
     double missed = missed(request);
     double loss = 0;
     for (int i = 0; i < count; i++) {
-      boolean late = cut[i] && cores[0][i] < request.wish().middle();
+      boolean late = byClock[i] && cores[0][i] < request.wish().middle();
       loss += late ? Math.min(missed, losses[i]) : losses[i];
     }
     List<Double> chances =
