@@ -45,7 +45,7 @@ final class TryPlanCommand implements Callable<Integer> {
       paramLabel = "N",
       defaultValue = "100",
       description =
-          "How many cookers are planned for after four logs each, five cooks on each, at least 4;"
+          "How many cookers are planned for after four logs each, ten cooks on each, at least 4;"
               + " default ${DEFAULT-VALUE}; 0 for none.")
   private int cookers;
 

@@ -12,12 +12,16 @@ import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.parameter.Scale;
 import org.roastfield.core.surface.SampledSignal;
 import org.roastfield.core.surface.Signal;
+import org.roastfield.lab.synthetic.Noise;
 
 /**
  * What the air of a gentle heat does by itself in a cook to come: a drift about its setting, known
  * at knots one correlation time apart and straight between them, and up to two openings of the lid.
  * All of it follows from coordinates of a point, so that plans draw it like everything else. After
  * the last knot, some six hours on, the air stays as it is.
+ *
+ * <p>Plans take it {@linkplain #smooth smooth}; a truth is {@linkplain #rough rough} between the
+ * same knots, as eq. (83) is.
  *
  * <p>Where a point has the cooker's own numbers, {@link FireParameters#ofHabit}, drift and openings
  * are its; else those of a fire tended by hand.
@@ -27,6 +31,17 @@ public final class StrayingAir {
   private static final Drift DRIFT = Drift.BY_HAND;
 
   private static final int KNOTS = 12;
+
+  /**
+   * Samples of rough air from one knot to the next. A minute apart: straight between samples, it
+   * must not look smooth to a log of a reading every two minutes.
+   */
+  private static final int SAMPLES = 35;
+
+  /** Time from one to the next [s]. */
+  private static final double STEP = DRIFT.correlationTime() / SAMPLES;
+
+  private static final int STREAM = 13;
 
   /** How long the lid is open [s]; assumed. */
   static final double OPEN = 90;
@@ -74,7 +89,7 @@ public final class StrayingAir {
   /** Air of a setting [K], what an opening costs spread over the time between two knots. */
   static Signal smooth(double setting, ParameterPoint point) {
     double knot = DRIFT.correlationTime();
-    double[] values = knots(setting, point);
+    double[] values = drift(smoothed(apart(point)), point);
     for (Lid.Opening one : openings(point)) {
       double recovery = Lid.RECOVERY * own(point, FireParameters.LID_RECOVERY);
       double lost = (setting - open(setting, point)) * (1 + recovery) * one.duration() / knot;
@@ -83,23 +98,54 @@ public final class StrayingAir {
       values[before] -= (1 - share) * lost;
       values[before + 1] -= share * lost;
     }
-    return signal(values);
+    return signal(setting, values, knot);
   }
 
-  /** The same with the lid's openings as they are. */
-  static Signal sharp(double setting, ParameterPoint point) {
-    Signal air = signal(knots(setting, point));
+  /**
+   * The same as it is: openings of the lid are sharp, and between its knots the drift is a path of
+   * the process, eq. (83).
+   *
+   * @param seed of what it does between knots, the same for a greater drift
+   */
+  static Signal rough(double setting, ParameterPoint point, long seed) {
+    double[] drift = between(drift(1, point), point, Noise.ofSeed(seed, STREAM));
+    Signal air = signal(setting, drift, STEP);
     List<Lid.Opening> openings = openings(point);
     double recovery = Lid.RECOVERY * own(point, FireParameters.LID_RECOVERY);
     return openings.isEmpty() ? air : new Lid(openings).over(air, open(setting, point), recovery);
   }
 
-  private static Signal signal(double[] values) {
-    double[] times = new double[KNOTS];
-    for (int k = 0; k < KNOTS; k++) {
-      times[k] = k * DRIFT.correlationTime();
+  /**
+   * A path of the process through its knots: each sample is drawn given the one before and the knot
+   * ahead, from the variance of a bridge.
+   */
+  private static double[] between(double[] knots, ParameterPoint point, Noise noise) {
+    double apart = STEP / own(point, FireParameters.DRIFT_TIME);
+    double deviation = own(point, FireParameters.DRIFT);
+    double[] values = new double[(KNOTS - 1) * SAMPLES + 1];
+    for (int k = 0; k < values.length; k++) {
+      int left = SAMPLES - k % SAMPLES;
+      if (left == SAMPLES) {
+        values[k] = knots[k / SAMPLES];
+        continue;
+      }
+      double whole = StrictMath.sinh((left + 1) * apart);
+      double before = StrictMath.sinh(left * apart) / whole;
+      double ahead = StrictMath.sinh(apart) / whole;
+      double spread = deviation * Math.sqrt(2 * before * StrictMath.sinh(apart));
+      values[k] = before * values[k - 1] + ahead * knots[k / SAMPLES + 1] + spread * noise.normal();
     }
-    return SampledSignal.of(times, values, 4 * DRIFT.correlationTime());
+    return values;
+  }
+
+  private static Signal signal(double setting, double[] drift, double step) {
+    double[] times = new double[drift.length];
+    double[] values = new double[drift.length];
+    for (int k = 0; k < times.length; k++) {
+      times[k] = k * step;
+      values[k] = setting + drift[k];
+    }
+    return SampledSignal.of(times, values, 4 * step);
   }
 
   private static double open(double setting, ParameterPoint point) {
@@ -112,16 +158,25 @@ public final class StrayingAir {
     return point.has(parameter.id()) ? point.value(parameter.id()) : parameter.median();
   }
 
-  private static double[] knots(double setting, ParameterPoint point) {
+  /** Time between knots over the correlation time. */
+  private static double apart(ParameterPoint point) {
+    return DRIFT.correlationTime() / own(point, FireParameters.DRIFT_TIME);
+  }
+
+  /**
+   * Drift at the knots [K].
+   *
+   * @param factor on its standard deviation
+   */
+  private static double[] drift(double factor, ParameterPoint point) {
     double[] values = new double[KNOTS];
-    double apart = DRIFT.correlationTime() / own(point, FireParameters.DRIFT_TIME);
-    double kept = StrictMath.exp(-apart);
-    double deviation = own(point, FireParameters.DRIFT) * smoothed(apart);
+    double kept = StrictMath.exp(-apart(point));
+    double deviation = factor * own(point, FireParameters.DRIFT);
     double drift = 0;
     for (int k = 0; k < KNOTS; k++) {
       double fresh = point.value("drift-" + k);
       drift = k == 0 ? fresh : kept * drift + Math.sqrt(1 - kept * kept) * fresh;
-      values[k] = setting + deviation * drift;
+      values[k] = deviation * drift;
     }
     return values;
   }
@@ -136,7 +191,8 @@ public final class StrayingAir {
     return apart <= 1 ? 1 : Math.sqrt(StrictMath.tanh(apart / 2) / (apart * StrictMath.tanh(0.5)));
   }
 
-  private static List<Lid.Opening> openings(ParameterPoint point) {
+  /** Openings of the lid, in order of time. */
+  public static List<Lid.Opening> openings(ParameterPoint point) {
     double number = point.value(OPENINGS);
     List<Lid.Opening> openings = new ArrayList<>();
     if (number > ONE) {

@@ -45,10 +45,13 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
   private final CookFile file;
   private final CookParts parts;
   private final Map<String, VariedProbe> probes;
-  private final Straying straying;
+  private final Optional<Straying> straying;
 
   private VariedCook(
-      CookFile file, CookParts parts, Map<String, VariedProbe> probes, Straying straying) {
+      CookFile file,
+      CookParts parts,
+      Map<String, VariedProbe> probes,
+      Optional<Straying> straying) {
     this.file = file;
     this.parts = parts;
     this.probes = probes;
@@ -56,15 +59,15 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
   }
 
   /** What the air of gentle stages does beside what is stated or logged. */
-  private enum Straying {
-    NOT,
-    SMOOTH,
-    SHARP
+  private interface Straying {
+
+    /** Air [K] of a setting [K]. */
+    Signal of(double setting, ParameterPoint point);
   }
 
   /** A cook as its file plans it, without a log. */
   public static VariedCook planned(CookFile file) {
-    return new VariedCook(file, CookParts.planned(file), Map.of(), Straying.NOT);
+    return new VariedCook(file, CookParts.planned(file), Map.of(), Optional.empty());
   }
 
   /**
@@ -74,20 +77,27 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
   public static VariedCook planned(CookFile file, Probe probe) {
     VariedProbe display = VariedProbe.of(CookLog.CORE, probe, file.cook().cut().shape());
     return new VariedCook(
-            file, CookParts.planned(file), Map.of(CookLog.CORE, display), Straying.NOT)
+            file, CookParts.planned(file), Map.of(CookLog.CORE, display), Optional.empty())
         .withStrayingAir();
   }
 
   /** The same cook in gentle air that strays ({@link StrayingAir}), where it is stated. */
   public VariedCook withStrayingAir() {
-    return new VariedCook(file, parts, probes, Straying.SMOOTH);
+    return new VariedCook(file, parts, probes, Optional.of(StrayingAir::smooth));
   }
 
   /**
-   * The same cook with openings of the lid as they are, not spread over time: finer, and slower.
+   * The same cook in air as it is, as truths take it: openings of the lid are not spread over time,
+   * and the drift is rough. Finer, and slower.
+   *
+   * @param seed of what the air does between the knots of a point
    */
-  public VariedCook withSharpOpenings() {
-    return new VariedCook(file, parts, probes, Straying.SHARP);
+  public VariedCook withRoughAir(long seed) {
+    return new VariedCook(
+        file,
+        parts,
+        probes,
+        Optional.of((setting, point) -> StrayingAir.rough(setting, point, seed)));
   }
 
   /**
@@ -108,7 +118,7 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
                 found -> probes.put(channel.name(), VariedProbe.of(channel.name(), found, shape)));
       }
     }
-    return new VariedCook(file, CookParts.logged(file, log, events), probes, Straying.NOT);
+    return new VariedCook(file, CookParts.logged(file, log, events), probes, Optional.empty());
   }
 
   private static Optional<Probe> stated(CookFile file, String channel, Optional<String> core) {
@@ -219,7 +229,7 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
 
   /** Whether air that strays by itself is drawn with it. */
   public boolean strays() {
-    return straying != Straying.NOT && any(CookPart::strays);
+    return straying.isPresent() && any(CookPart::strays);
   }
 
   private Optional<Parameter> own(Parameter parameter) {
@@ -307,14 +317,9 @@ public final class VariedCook implements Function<ParameterPoint, Cook> {
   }
 
   private Optional<DoubleFunction<Signal>> straying(CookPart part, ParameterPoint point) {
-    if (straying == Straying.NOT || !part.strays()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        setting ->
-            straying == Straying.SHARP
-                ? StrayingAir.sharp(setting, point)
-                : StrayingAir.smooth(setting, point));
+    return part.strays()
+        ? straying.map(air -> setting -> air.of(setting, point))
+        : Optional.empty();
   }
 
   private static Material material(Material stated, double diffusivity) {

@@ -44,7 +44,7 @@ public final class PlanTrial {
   static final int LOGS = 4;
 
   /** Cooks that follow plans on a cooker whose logs are known. */
-  static final int COOKS_AFTER_LOGS = 5;
+  static final int COOKS_AFTER_LOGS = 10;
 
   /** Draws of a plan. */
   private static final int DRAWS = 600;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.roastfield.core.chamber.Lid;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.parameter.CookParameters;
 import org.roastfield.core.parameter.ParameterPoint;
@@ -18,6 +19,7 @@ import org.roastfield.lab.cooker.CookerProfile;
 import org.roastfield.lab.cooker.CookerSearch;
 import org.roastfield.lab.cooker.LogSpan;
 import org.roastfield.lab.cooker.LoggedCase;
+import org.roastfield.lab.cooker.StrayingAir;
 import org.roastfield.lab.files.ChannelFormat;
 import org.roastfield.lab.files.CookLog;
 import org.roastfield.lab.files.LogChannel;
@@ -95,16 +97,20 @@ final class TrialLogs {
             Optional.empty(),
             List.of(
                 new LogFacts.Source("a computation, no such cook took place", Optional.empty())));
-    List<LogEvent> events =
-        List.of(
-            event(LogEvent.Kind.REMARK, gentle, "the sear begins"),
-            event(LogEvent.Kind.TAKEN_OFF, off, ""));
+    List<LogEvent> events = new ArrayList<>();
+    for (Lid.Opening one : StrayingAir.openings(point)) {
+      if (one.opens() < gentle) {
+        events.add(event(LogEvent.Kind.LID_OPENED, one.opens(), one.opens() + one.duration(), ""));
+      }
+    }
+    events.add(event(LogEvent.Kind.REMARK, gentle, Double.NaN, "the sear begins"));
+    events.add(event(LogEvent.Kind.TAKEN_OFF, off, Double.NaN, ""));
     return new LogPackage(
         facts,
         List.of(
             new ChannelFormat(CookLog.CHAMBER, LogUnit.CELSIUS, 1),
             new ChannelFormat(CookLog.CORE, LogUnit.CELSIUS, 1)),
-        readings(kind, point, result, gentle, Noise.ofSeed(seed, STREAM)),
+        readings(kind, point, result, gentle, seed),
         Optional.empty(),
         events,
         List.of(),
@@ -114,14 +120,15 @@ final class TrialLogs {
         "made up");
   }
 
-  private static LogEvent event(LogEvent.Kind kind, double time, String note) {
-    return new LogEvent(time, Double.NaN, kind, LogEvent.Origin.COOK, note);
+  private static LogEvent event(LogEvent.Kind kind, double time, double end, String note) {
+    return new LogEvent(time, end, kind, LogEvent.Origin.COOK, note);
   }
 
   private static CookLog readings(
-      TrialKind kind, ParameterPoint point, SimulationResult result, double gentle, Noise noise) {
+      TrialKind kind, ParameterPoint point, SimulationResult result, double gentle, long seed) {
+    Noise noise = Noise.ofSeed(seed, STREAM);
     ProbeTrace shown = result.shownBy(result.cook().probes().get(0));
-    Signal air = kind.planned().withSharpOpenings().airAt(point);
+    Signal air = kind.planned().withRoughAir(seed).airAt(point);
     double bias = point.value(CookParameters.AIR_BIAS.id());
     int count = (int) (result.endTime() / INTERVAL) + 1;
     int inHeat = (int) (gentle / INTERVAL) + 1;

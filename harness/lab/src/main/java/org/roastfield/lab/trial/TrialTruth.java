@@ -88,12 +88,12 @@ enum TrialTruth {
 
   abstract Cook of(VariedCook cook, ParameterPoint point, long seed);
 
-  /** The truth at values of the numbers, openings of the lid as they are. */
+  /** The truth at values of the numbers, in air as it is. */
   Cook cook(TrialKind kind, ParameterPoint point, long seed) {
-    return of(varied(kind).withSharpOpenings(), point, seed);
+    return of(varied(kind).withRoughAir(seed), point, seed);
   }
 
-  /** The same with what openings cost spread over time, as plans have it. */
+  /** The same in smooth air, as plans have it. */
   Cook smooth(TrialKind kind, ParameterPoint point, long seed) {
     return of(varied(kind), point, seed);
   }

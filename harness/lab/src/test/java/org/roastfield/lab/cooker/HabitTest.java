@@ -16,6 +16,7 @@ import org.roastfield.core.parameter.ParameterPoint;
 import org.roastfield.core.parameter.ParameterSet;
 import org.roastfield.core.plan.SearPlanner;
 import org.roastfield.core.simulation.Simulator;
+import org.roastfield.core.surface.Signal;
 import org.roastfield.lab.plan.CookerBelief;
 import org.roastfield.lab.synthetic.MadeCook;
 import org.roastfield.lab.synthetic.ScenarioCut;
@@ -116,7 +117,7 @@ class HabitTest {
     for (int i = 0; i < draws; i++) {
       ParameterPoint point = prior.parameters().point(prior.draw(random));
       point = point.moved(point.index("openings"), -1);
-      double away = StrayingAir.sharp(383, point).at(0) - 383;
+      double away = StrayingAir.rough(383, point, i).at(0) - 383;
       squares += away * away / draws;
     }
     assertEquals(2 * Math.exp(0.153 * 0.153), Math.sqrt(squares), 0.15);
@@ -135,9 +136,11 @@ class HabitTest {
   }
 
   private static double lost(ParameterPoint point) {
+    Signal open = StrayingAir.rough(383, point, 1);
+    Signal shut = StrayingAir.rough(383, point.moved(point.index("openings"), -1), 1);
     double lost = 0;
     for (double time = 0.5; time < 9000; time++) {
-      lost += 383 - StrayingAir.sharp(383, point).at(time);
+      lost += shut.at(time) - open.at(time);
     }
     return lost;
   }
