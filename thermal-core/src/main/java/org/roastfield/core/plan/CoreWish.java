@@ -16,6 +16,9 @@ public record CoreWish(double low, double high) {
    */
   private static final double OPEN_BAND = 5;
 
+  /** How far a core may be from one temperature that is wished [K]; assumed. */
+  public static final double NEAR = 2;
+
   /**
    * @throws IllegalArgumentException if a temperature is not positive or high is below low
    */
@@ -27,6 +30,16 @@ public record CoreWish(double low, double high) {
   /** One temperature [K]. */
   public static CoreWish of(double temperature) {
     return new CoreWish(temperature, temperature);
+  }
+
+  /**
+   * One temperature, from which a core may be off by {@link #NEAR}: what is wished of a cook, whom
+   * no core meets exactly.
+   *
+   * @param temperature [K]
+   */
+  public static CoreWish near(double temperature) {
+    return new CoreWish(temperature - NEAR, temperature + NEAR);
   }
 
   /**

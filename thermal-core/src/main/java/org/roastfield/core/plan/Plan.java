@@ -14,6 +14,7 @@ import org.roastfield.core.internal.Check;
  * @param timing what the clock decides
  * @param milestones in order of their medians
  * @param finalCore highest core up to carving [K]
+ * @param coldest the same of the coldest station of each draw, in order [K]
  * @param expectedLoss in the unit of the loss: what plans of one wish are compared by
  * @param chanceUnder of a final core below the wish, in [0, 1]
  * @param chanceOver of one above it, in [0, 1]
@@ -36,6 +37,7 @@ public record Plan(
     Timing timing,
     List<Milestone> milestones,
     Spread finalCore,
+    List<Double> coldest,
     double expectedLoss,
     double chanceUnder,
     double chanceOver,
@@ -57,6 +59,7 @@ public record Plan(
   /** Copies the lists. */
   public Plan {
     milestones = List.copyOf(milestones);
+    coldest = List.copyOf(coldest);
     stations = List.copyOf(stations);
     candidates = List.copyOf(candidates);
     shortfalls = List.copyOf(shortfalls);
@@ -95,6 +98,15 @@ public record Plan(
   /** Whether a cut that is off the gentle heat early waits for its sear. */
   public boolean waits() {
     return timing.sears() > 0;
+  }
+
+  /**
+   * Chance that the middle gets to a temperature before it is carved, at every station, in [0, 1].
+   *
+   * @param temperature [K]
+   */
+  public double chanceOf(double temperature) {
+    return (double) coldest.stream().filter(core -> core >= temperature).count() / coldest.size();
   }
 
   /** Whether every wish is met. */

@@ -93,54 +93,56 @@ public record PlannedCook(
         () -> new IllegalArgumentException("cook must have fires, to be kept on another"));
   }
 
-  /** Schedule of its sear at a point; empty if it has none. */
+  /** Schedule of its sears at a point; empty if it has none. */
   public Optional<SearSchedule> sear(ParameterPoint point) {
-    List<Stage> sears = sears(at(point));
-    if (sears.isEmpty()) {
+    Sears own = sears(at(point));
+    if (own.first.isEmpty() && own.last.isEmpty()) {
       return Optional.empty();
     }
-    boolean first = roles.get(0) == Role.SEAR;
-    boolean last = roles.lastIndexOf(Role.SEAR) > roles.lastIndexOf(Role.GENTLE);
     SearSchedule.Order order =
-        first ? last ? SearSchedule.Order.BOTH : SearSchedule.Order.FIRST : SearSchedule.Order.LAST;
-    return Optional.of(SearSchedule.of(sears, order));
+        own.first.isEmpty()
+            ? SearSchedule.Order.LAST
+            : own.last.isEmpty() ? SearSchedule.Order.FIRST : SearSchedule.Order.BOTH;
+    return Optional.of(new SearSchedule(own.duration(), own.rounds(), order));
   }
 
   /**
-   * The same seared by another schedule; of two halves the first has the smaller number of rounds.
-   * A pause while the fire ramps is left out where the sear comes first.
+   * The same seared by another schedule. Rounds and time of one with a sear first and last are
+   * shared between these as they are in this cook, or by halves, of which the first has the smaller
+   * number of rounds. A pause while the fire ramps is left out where the sear comes first.
    *
    * @throws IllegalArgumentException if it has no sear
    */
   public PlannedCook searedBy(SearSchedule schedule, ParameterPoint anywhere) {
-    int legs = schedule.legs(sears(at(anywhere)), 1, 1).size();
-    boolean both = schedule.order() == SearSchedule.Order.BOTH;
-    int before =
-        both
-            ? Math.max(1, schedule.rounds() / 2)
-            : schedule.order() == SearSchedule.Order.FIRST ? schedule.rounds() : 0;
-    int after = both ? Math.max(1, schedule.rounds() - before) : schedule.rounds() - before;
-    List<Role> order = new ArrayList<>(Collections.nCopies(before * legs, Role.SEAR));
+    Sears own = sears(at(anywhere));
+    Check.inRange("number of sears", own.first.size() + own.last.size(), 1, Integer.MAX_VALUE);
+    int before = own.before(schedule);
+    int after = own.after(schedule);
+    List<Role> order =
+        new ArrayList<>(
+            Collections.nCopies(schedule.legs(own.likeFirst(), 1, before).size(), Role.SEAR));
     for (Role role : roles) {
       if (staysBefore(role, after)) {
         order.add(role);
       }
     }
-    order.addAll(Collections.nCopies(after * legs, Role.SEAR));
+    order.addAll(Collections.nCopies(schedule.legs(own.likeLast(), 1, after).size(), Role.SEAR));
     order.addAll(roles.subList(roles.indexOf(Role.REST), roles.size()));
-    return new PlannedCook(point -> seared(at(point), schedule, before, after), order, probe);
+    return new PlannedCook(point -> seared(at(point), schedule), order, probe);
   }
 
-  private Cook seared(Cook cook, SearSchedule schedule, int before, int after) {
-    List<Stage> sears = sears(cook);
-    double share = before == 0 ? 0 : after == 0 ? 1 : 0.5;
-    List<Stage> stages = new ArrayList<>(schedule.legs(sears, share, before));
+  private Cook seared(Cook cook, SearSchedule schedule) {
+    Sears own = sears(cook);
+    double share = own.share(schedule.order());
+    int after = own.after(schedule);
+    List<Stage> stages =
+        new ArrayList<>(schedule.legs(own.likeFirst(), share, own.before(schedule)));
     for (int i = 0; i < roles.size(); i++) {
       if (staysBefore(roles.get(i), after)) {
         stages.add(cook.stages().get(i));
       }
     }
-    stages.addAll(schedule.legs(sears, 1 - share, after));
+    stages.addAll(schedule.legs(own.likeLast(), 1 - share, after));
     stages.addAll(cook.stages().subList(roles.indexOf(Role.REST), roles.size()));
     return new Cook(cook.cut(), stages, cook.probes());
   }
@@ -150,14 +152,64 @@ public record PlannedCook(
     return role == Role.GENTLE || (role == Role.PAUSE && rounds > 0);
   }
 
-  private List<Stage> sears(Cook cook) {
-    List<Stage> sears = new ArrayList<>();
+  private Sears sears(Cook cook) {
+    List<Stage> first = new ArrayList<>();
+    List<Stage> last = new ArrayList<>();
     for (int i = 0; i < roles.size(); i++) {
       if (roles.get(i) == Role.SEAR) {
-        sears.add(cook.stages().get(i));
+        (i < roles.indexOf(Role.GENTLE) ? first : last).add(cook.stages().get(i));
       }
     }
-    return sears;
+    return new Sears(first, last);
+  }
+
+  /** Sears before and after the gentle heat. */
+  private record Sears(List<Stage> first, List<Stage> last) {
+
+    double duration() {
+      return SearSchedule.duration(first) + SearSchedule.duration(last);
+    }
+
+    int rounds() {
+      return SearSchedule.rounds(first) + SearSchedule.rounds(last);
+    }
+
+    /** What a sear before the gentle heat is like. */
+    List<Stage> likeFirst() {
+      return first.isEmpty() ? last : first;
+    }
+
+    List<Stage> likeLast() {
+      return last.isEmpty() ? first : last;
+    }
+
+    private boolean isBoth() {
+      return !first.isEmpty() && !last.isEmpty();
+    }
+
+    /** Share of the time that comes first. */
+    double share(SearSchedule.Order order) {
+      return switch (order) {
+        case FIRST -> 1;
+        case LAST -> 0;
+        case BOTH -> isBoth() ? SearSchedule.duration(first) / duration() : 0.5;
+      };
+    }
+
+    /** Rounds that come first. */
+    int before(SearSchedule schedule) {
+      double share = isBoth() ? (double) SearSchedule.rounds(first) / rounds() : 0.5;
+      return switch (schedule.order()) {
+        case FIRST -> schedule.rounds();
+        case LAST -> 0;
+        case BOTH -> Math.max(1, (int) (schedule.rounds() * share));
+      };
+    }
+
+    int after(SearSchedule schedule) {
+      int left = schedule.rounds() - before(schedule);
+      return schedule.order() == SearSchedule.Order.BOTH ? Math.max(1, left) : left;
+    }
   }
 
   /** Cook at a point, checked against the roles. */

@@ -115,11 +115,19 @@ public final class Planner {
     Timing timing = decision.timing(request.service());
     decision = decision.centred(draws.first(WEIGHING, decision, timing));
     draws.learn(decision.readings());
+    if (looksTooLate(draws, decision)) {
+      return settled(request.with(request.cook().with(request.cook().cooks())));
+    }
     Settled settled = Settled.of(request, draws, decision);
     for (int i = 0; i < MOST_CORRECTIONS && !settled.decision.holds(request, settled.run); i++) {
       settled = settled.corrected();
     }
     return settled;
+  }
+
+  /** Whether it is off before the display gets to where it is looked at: where a sear does most. */
+  private static boolean looksTooLate(Draws draws, Decision decision) {
+    return draws.check().filter(look -> decision.readings().median() <= look.reading()).isPresent();
   }
 
   /**

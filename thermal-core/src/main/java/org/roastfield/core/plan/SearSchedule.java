@@ -35,19 +35,20 @@ public record SearSchedule(double duration, int rounds, Order order) {
   }
 
   /**
-   * Schedule of sears as they are.
+   * Time that sears take together [s].
    *
-   * @throws IllegalArgumentException if there is none, or one does not end after a duration
+   * @throws IllegalArgumentException if one does not end after a duration
    */
-  static SearSchedule of(List<Stage> sears, Order order) {
-    double duration = 0;
-    for (Stage stage : sears) {
-      duration += durationOf(stage);
-    }
-    return new SearSchedule(duration, sears.size() / round(sears), order);
+  static double duration(List<Stage> sears) {
+    return sears.stream().mapToDouble(SearSchedule::durationOf).sum();
   }
 
-  /** Legs of a part of this schedule that takes a share of its time, at first as {@code sears}. */
+  /** Rounds of sears; 0 of none. */
+  static int rounds(List<Stage> sears) {
+    return sears.isEmpty() ? 0 : sears.size() / round(sears);
+  }
+
+  /** Legs of a part of this schedule that takes a share of its time, each like {@code sears}. */
   List<Stage> legs(List<Stage> sears, double share, int partRounds) {
     int legs = round(sears);
     double whole = 0;

@@ -3,9 +3,13 @@ package org.roastfield.core.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.roastfield.core.cook.Cook;
+import org.roastfield.core.cook.Stage;
+import org.roastfield.core.cook.StageEnd;
 import org.roastfield.core.outcome.DonenessScale;
 import org.roastfield.core.parameter.ParameterPoint;
 
@@ -34,6 +38,36 @@ class SearPlannerTest {
       assertEquals(cook.stages().get(i).upper(), again.stages().get(i).upper());
       assertEquals(cook.stages().get(i).end(), again.stages().get(i).end());
     }
+  }
+
+  /** The first of them short and on hotter air than the last: neither takes from the other. */
+  @Test
+  void searsFirstAndLast_areReadAndMadeAgain_eachAsItIs() {
+    Cook last = REQUEST.cook().at(MIDDLE);
+    Stage like = last.stages().get(last.stages().size() - 2);
+    Stage first = Stage.allRound("first", like.upper(), StageEnd.after(40));
+    Function<ParameterPoint, Cook> cooks =
+        point -> {
+          Cook cook = REQUEST.cook().at(point);
+          List<Stage> stages = new ArrayList<>(cook.stages());
+          stages.add(0, first);
+          return new Cook(cook.cut(), stages, cook.probes());
+        };
+    List<Role> roles = new ArrayList<>(REQUEST.cook().roles());
+    roles.add(0, Role.SEAR);
+    PlannedCook both = PlannedCook.of(cooks, roles);
+    SearSchedule own = both.sear(MIDDLE).orElseThrow();
+    assertEquals(sear(240, 3, SearSchedule.Order.BOTH), own);
+    Cook again = both.searedBy(own, MIDDLE).at(MIDDLE);
+    Cook cook = both.at(MIDDLE);
+    assertEquals(cook.stages().size(), again.stages().size());
+    for (int i = 0; i < cook.stages().size(); i++) {
+      assertEquals(cook.stages().get(i).upper(), again.stages().get(i).upper());
+      assertEquals(cook.stages().get(i).end(), again.stages().get(i).end());
+    }
+    PlannedCook longer = both.searedBy(sear(480, 3, SearSchedule.Order.BOTH), MIDDLE);
+    assertEquals(StageEnd.after(80), longer.at(MIDDLE).stages().get(0).end());
+    assertEquals(both.roles(), longer.roles());
   }
 
   @Test

@@ -20,6 +20,9 @@ import picocli.CommandLine.TypeConversionException;
 /** Options that say for when a cook is planned. */
 final class PlanArguments {
 
+  /** So long after its carving a plan is still of today [s]. */
+  private static final double TODAY = 86_400;
+
   @Option(
       names = "--serve-at",
       paramLabel = "TIME",
@@ -93,7 +96,7 @@ final class PlanArguments {
 
   /**
    * Now after a plan's zero [s]: as stated, or by the clock of the machine if the plan's zero is
-   * still to come.
+   * still to come or was today. A file of a day long past is looked at as if it were to come.
    */
   OptionalDouble now(PlanClock plan, Clock machine) {
     if (now.isPresent()) {
@@ -108,7 +111,7 @@ final class PlanArguments {
       return OptionalDouble.of(plan.timeOf(time));
     }
     double time = plan.timeOf(machine.instant(), machine.getZone());
-    return time < 0 ? OptionalDouble.of(time) : OptionalDouble.empty();
+    return time < TODAY ? OptionalDouble.of(time) : OptionalDouble.empty();
   }
 
   /** A clock time is the last such before the plan's zero. */

@@ -40,6 +40,9 @@ final class PlanText {
   private static final Set<String> FOR_EACH =
       Set.of("final core", "on time", "fire", "off the heat", "window");
 
+  /** Subject of what not knowing the cooker costs. */
+  private static final String COOKER = "cooker";
+
   /** A space that a line may end at: none before a unit. */
   private static final Pattern BREAK = Pattern.compile(" (?!(?:%|°C|°F|K|min|h|d|g|kg|mm)\\b|%)");
 
@@ -54,12 +57,21 @@ final class PlanText {
     }
     text.lines.add("");
     text.timetable(shared);
+    shared.sheets().stream()
+        .flatMap(sheet -> PlanSentences.behind(sheet).stream())
+        .findFirst()
+        .ifPresent(words -> text.wrap("", "  ", words));
+    shared.sheets().stream()
+        .flatMap(sheet -> PlanSentences.change(sheet).stream())
+        .findFirst()
+        .ifPresent(words -> text.wrap("", "  ", words));
+    text.lines.add("");
     shared.lines().forEach(line -> text.statement("", "  ", line));
     for (PlanSheet sheet : shared.sheets()) {
       text.lines.add("");
       text.lines.add(sheet.file().name());
       sheet.lines().stream()
-          .filter(line -> FOR_EACH.contains(line.subject()))
+          .filter(line -> isNeeded(line, sheet) || line.subject().equals(COOKER))
           .forEach(line -> text.statement("  ", "    ", line));
       PlanSentences.assumedBeside(sheet, shared)
           .ifPresent(line -> text.statement("  ", "    ", line));
@@ -86,7 +98,6 @@ final class PlanText {
           shortened(step.what()));
     }
     table.toString().lines().forEach(lines::add);
-    lines.add("");
   }
 
   private PlanText(PlanSheet sheet) {
@@ -207,7 +218,7 @@ final class PlanText {
     int room = lines;
     for (PlanLine line : inOrder) {
       int height = height(line);
-      if (height <= room || FOR_EACH.contains(line.subject())) {
+      if (height <= room || isNeeded(line, sheet)) {
         shown.add(line);
         room -= height;
       }
@@ -215,11 +226,17 @@ final class PlanText {
     return statements.stream().filter(shown::contains).toList();
   }
 
-  private static int rank(PlanLine line, PlanLine assumed) {
-    if (FOR_EACH.contains(line.subject())) {
+  /** What to expect and to go by, at each station. */
+  private static boolean isNeeded(PlanLine line, PlanSheet sheet) {
+    return FOR_EACH.contains(line.subject())
+        || sheet.plan().stations().stream().anyMatch(one -> one.name().equals(line.subject()));
+  }
+
+  private int rank(PlanLine line, PlanLine assumed) {
+    if (isNeeded(line, sheet)) {
       return 0;
     }
-    return line.subject().equals("cooker") ? 1 : line.equals(assumed) ? 2 : 3;
+    return line.subject().equals(COOKER) ? 1 : line.equals(assumed) ? 2 : 3;
   }
 
   private int height(PlanLine line) {

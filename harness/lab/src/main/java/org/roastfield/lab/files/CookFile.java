@@ -3,6 +3,8 @@ package org.roastfield.lab.files;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.material.Moisture;
 import org.roastfield.core.outcome.Juice;
@@ -56,6 +58,15 @@ public record CookFile(
     return food == Food.VEGETABLE
         ? new Moisture(moisture.content(), moisture.share(), Optional.empty())
         : moisture;
+  }
+
+  /** Weight of the cut, as stated or by its sizes [kg]; empty if the file does not state these. */
+  public OptionalDouble mass() {
+    return Stream.concat(
+            extent.stream().map(Extent::mass),
+            taper.stream().map(piece -> piece.volume() * cook.cut().material().density()))
+        .mapToDouble(mass -> mass)
+        .findFirst();
   }
 
   /** Clock time, to the nearest second, at a time since the start [s]. */

@@ -14,8 +14,10 @@ import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PullRule;
 import org.roastfield.core.plan.Role;
+import org.roastfield.core.simulation.Outcome;
 import org.roastfield.core.simulation.Settings;
 import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.core.simulation.Simulator;
 import org.roastfield.core.simulation.StageResult;
 import org.roastfield.core.surface.Signal;
 import org.roastfield.core.units.Temperatures;
@@ -34,6 +36,9 @@ final class CentralCook {
 
   /** What a display's stem sticks out into; assumed. */
   private static final Signal ROOM = Signal.constant(Temperatures.celsius(17));
+
+  /** By which sears are made longer to see what that does. */
+  private static final double LONGER = 1.25;
 
   private CentralCook() {}
 
@@ -83,6 +88,38 @@ final class CentralCook {
       }
     }
     return Optional.of(new Cook(middle.cut(), stages, middle.probes()));
+  }
+
+  /**
+   * How much hotter the middle of the expected cook gets if all sears after its gentle heat last a
+   * quarter longer [K]; 0 if it has none that ends by the clock, or does not come to its end.
+   */
+  static double bySearing(Cook expected, List<Role> roles) {
+    List<Stage> stages = new ArrayList<>(expected.stages());
+    int offset = stages.size() - roles.size();
+    for (int i = roles.lastIndexOf(Role.GENTLE) + 1; i < roles.size(); i++) {
+      Stage own = stages.get(offset + i);
+      if (roles.get(i) == Role.SEAR && own.end() instanceof StageEnd.After after) {
+        stages.set(offset + i, ending(own, StageEnd.after(LONGER * after.duration())));
+      }
+    }
+    Cook longer = new Cook(expected.cut(), stages, expected.probes());
+    return Math.max(0, finalCore(longer) - finalCore(expected));
+  }
+
+  /** NaN of a cook that does not come to its end. */
+  private static double finalCore(Cook cook) {
+    return Simulator.withDefaults().run(cook) instanceof Outcome.Completed completed
+        ? finalCore(completed.result())
+        : Double.NaN;
+  }
+
+  /** Highest core of a whole cook [K]. */
+  static double finalCore(SimulationResult result) {
+    return result.stages().stream()
+        .mapToDouble(stage -> result.corePeak(stage).temperature())
+        .max()
+        .orElseThrow();
   }
 
   /**

@@ -26,7 +26,8 @@ record CoreWishes(CoreWish wish, String words) {
   static CoreWishes of(CookFile file) {
     if (file.notes().plan().core().isPresent()) {
       double core = file.notes().plan().core().getAsDouble();
-      return new CoreWishes(CoreWish.of(core), TemperatureScale.CELSIUS.text(core));
+      return new CoreWishes(
+          CoreWish.near(core), TemperatureScale.CELSIUS.text(core) + ", 2 K about it");
     }
     Wishes wishes = file.notes().wishes();
     if (wishes.scale().isEmpty()) {

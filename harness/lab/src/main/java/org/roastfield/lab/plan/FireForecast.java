@@ -27,9 +27,16 @@ import org.roastfield.lab.pit.PitDraws;
  * @param beforeOn from the match to when the cut goes on [s]
  * @param ramp from open vents to the air of the sear [s]; empty for a sear over metal or coals
  * @param fuel to begin with [kg]
+ * @param sears whether the cook has a sear over metal or coals, which {@code fuel} is without
  */
 public record FireForecast(
-    PitKind kind, int pits, int warm, Spread beforeOn, Optional<Spread> ramp, Spread fuel) {
+    PitKind kind,
+    int pits,
+    int warm,
+    Spread beforeOn,
+    Optional<Spread> ramp,
+    Spread fuel,
+    boolean sears) {
 
   private static final int PITS = 200;
   static final double OUTSIDE = Temperatures.celsius(15);
@@ -80,7 +87,8 @@ public record FireForecast(
         outlook.fuel().size(),
         spread(outlook.beforeOn()),
         sear.map(one -> spread(outlook.ramp())),
-        spread(outlook.fuel()));
+        spread(outlook.fuel()),
+        sear.isEmpty() && roles.contains(Role.SEAR));
   }
 
   /** A sear in hot air under the lid; over metal or open coals it is not the gas that counts. */
@@ -127,6 +135,7 @@ public record FireForecast(
             Words.duration(beforeOn.high()),
             fuel.low(),
             fuel.high());
+    String beside = sears ? ", without what the sear takes" : "";
     String pause =
         ramp.map(
                 wait ->
@@ -136,6 +145,6 @@ public record FireForecast(
                         + Words.duration(wait.high()))
             .orElse("");
     String never = warm < pits ? "; " + (pits - warm) + " of " + pits + " such pits never do" : "";
-    return new PlanLine("lighting", text + pause + never, "assumed");
+    return new PlanLine("lighting", text + beside + pause + never, "assumed");
   }
 }

@@ -40,7 +40,10 @@ public record Keeping(String how, double carved, double highest, double surface)
   /** Shorter waits are not worth a choice [s]. */
   private static final double WORTH_A_CHOICE = 300;
 
-  /** Air of a warm cabinet [K]: 60 °C, above the 57 °C that hot food is held at; assumed. */
+  /** What hot food is held at or above [K]: 135 °F, FDA Food Code 3-501.16. */
+  static final double HELD_HOT = Temperatures.fahrenheit(135);
+
+  /** Air of a warm cabinet [K]: 60 °C, above that; assumed. */
   private static final double CABINET = Temperatures.celsius(60);
 
   /** Convection in it [W/(m²·K)]; assumed. */
@@ -125,12 +128,9 @@ public record Keeping(String how, double carved, double highest, double surface)
     }
     SimulationResult result = completed.result();
     StageResult last = result.stages().get(result.stages().size() - 1);
-    double highest =
-        result.stages().stream()
-            .mapToDouble(stage -> result.corePeak(stage).temperature())
-            .max()
-            .orElseThrow();
-    return Optional.of(new Keeping(how, last.coreAtEnd(), highest, last.upperSurfaceAtEnd()));
+    return Optional.of(
+        new Keeping(
+            how, last.coreAtEnd(), CentralCook.finalCore(result), last.upperSurfaceAtEnd()));
   }
 
   /**

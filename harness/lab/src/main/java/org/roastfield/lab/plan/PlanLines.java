@@ -85,9 +85,10 @@ final class PlanLines {
       minima +=
           String.format(
               Locale.ROOT,
-              "; %s or more was asked for with %.0f %%",
+              "; %s or more was asked for with %.0f %%, and comes with %s",
               scale.text(minimum.temperature()),
-              100 * minimum.chance());
+              100 * minimum.chance(),
+              chance(plan.chanceOf(minimum.temperature())));
     }
     return new PlanLine(
         "final core",
@@ -337,15 +338,13 @@ final class PlanLines {
             100 * one.bone(),
             100 * one.yield());
     String here =
-        file.extent()
-            .map(
-                extent ->
-                    String.format(
-                        Locale.ROOT,
-                        "; this cut, %.2f kg trimmed, feeds %d",
-                        extent.mass(),
-                        one.fedBy(extent.mass())))
-            .orElse("");
+        file.mass().isEmpty()
+            ? ""
+            : String.format(
+                Locale.ROOT,
+                "; this cut, %.2f kg trimmed, feeds %d",
+                file.mass().getAsDouble(),
+                one.fedBy(file.mass().getAsDouble()));
     return new PlanLine("to buy", text + here, "assumed");
   }
 

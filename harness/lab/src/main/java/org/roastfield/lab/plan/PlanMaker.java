@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.DoubleFunction;
-import java.util.function.Function;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Probe;
 import org.roastfield.core.ensemble.EnsembleSimulator;
@@ -30,8 +29,6 @@ import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Food;
 import org.roastfield.lab.files.PlanWishes;
 import org.roastfield.lab.salting.SaltPlan;
-import org.roastfield.lab.timeline.Caution;
-import org.roastfield.lab.timeline.Cautions;
 
 /** Makes a plan of a cook file. */
 public final class PlanMaker {
@@ -44,9 +41,6 @@ public final class PlanMaker {
 
   /** How long metal, coals or air take to get hot for a sear if nothing is said [s]; assumed. */
   private static final double SEAR_HEAT = 900;
-
-  /** A wait that gets its caution [s]; assumed. */
-  private static final double WAIT_WORTH_A_WORD = 600;
 
   /** Draws of plans that are only compared with. */
   private static final int FEW = 400;
@@ -125,7 +119,11 @@ public final class PlanMaker {
   }
 
   private PlanSheet sheet() {
-    PlanRequest wanted = request();
+    PlanRequest even = request();
+    Optional<TaperStations.Lie> lie = taper.flatMap(thirds -> lie(thirds, even));
+    VariedCook here = lie.flatMap(this::cookAsItLies).orElse(cook);
+    PlanRequest wanted =
+        lie.map(one -> lying(taper.orElseThrow(), even, one.across())).orElse(even);
     Plan calm = planner.plan(wanted);
     OptionalDouble now = ask.now().apply(times.clock());
     boolean tight = now.isPresent() && now.getAsDouble() + fireReady + calm.lead() > 0;
@@ -147,9 +145,9 @@ public final class PlanMaker {
     Optional<Purchase> purchase = Purchase.of(file, central);
     double held = CentralCook.held(plan, central);
     CompletableFuture<Optional<SearTable>> searing =
-        CompletableFuture.supplyAsync(() -> sears(request, held), executor);
+        CompletableFuture.supplyAsync(() -> sears(here.file(), request, held), executor);
     PlanChanges changer =
-        new PlanChanges(request.withStations(List.of()), plan, cook, ask, simulator);
+        new PlanChanges(request.withStations(List.of()), plan, here, ask, simulator);
     List<PlanChange> changes = changer.list();
     Optional<Plan> ofKnownCooker = ofKnownCooker(request, plan);
     Optional<SearTable> sears = SearTable.awaited(searing);
@@ -165,7 +163,6 @@ public final class PlanMaker {
     statements.addAll(2, rules);
     fire.map(one -> one.line(fireReady)).ifPresent(one -> statements.add(2 + rules.size(), one));
     ring.map(one -> one.line(request, ask.scale())).ifPresent(one -> statements.add(1, one));
-    Optional<TaperStations.Lie> lie = taper.flatMap(thirds -> lie(thirds, request));
     lie.map(TaperStations.Lie::line).ifPresent(one -> statements.add(1, one));
     taper.ifPresent(thirds -> statements.addAll(1, thirds.lines(plan, ask.scale())));
     taper.ifPresent(thirds -> statements.set(0, thirds.read(statements.get(0))));
@@ -178,11 +175,13 @@ public final class PlanMaker {
                 ask.scale(),
                 heating,
                 lie.map(TaperStations.Lie::towards),
-                sears.flatMap(SearTable::pale))
+                sears.flatMap(SearTable::pale),
+                expected.map(one -> CentralCook.bySearing(one, roles)).orElse(0.0))
             .list(salt, purchase, times.carving(), since, rules, lines.example(movedClock));
     List<Unmet> problems =
         new ArrayList<>(new PlanProblems(plan, request.wish(), ask.scale()).list());
     sears.flatMap(one -> one.problem(ask.scale())).ifPresent(problems::add);
+    purchase.flatMap(one -> one.problem(file)).ifPresent(problems::add);
     ring.filter(one -> !one.isMet())
         .ifPresent(one -> problems.add(one.problem(request, ask.scale())));
     List<Keeping> keepings =
@@ -214,7 +213,7 @@ public final class PlanMaker {
         keepings,
         changes,
         central,
-        cautions(plan, central),
+        new PlanCautions(file, plan, request, ask.scale()).list(central, keepings, held),
         ask.scale());
   }
 
@@ -229,23 +228,9 @@ public final class PlanMaker {
         request.cook().fires().isPresent());
   }
 
-  private List<Caution> cautions(Plan plan, Optional<SimulationResult> central) {
-    List<Caution> cautions = new ArrayList<>();
-    cautions.addAll(
-        central
-            .map(result -> Cautions.of(file, result, ask.scale()))
-            .orElseGet(
-                () ->
-                    Cautions.withoutResult(file, PlanSentences.notHeldAgainst(plan, ask.scale()))));
-    if (plan.waits() && plan.held().high() > WAIT_WORTH_A_WORD) {
-      cautions.add(Cautions.WAITING);
-    }
-    return List.copyOf(cautions);
-  }
-
-  private Optional<SearTable> sears(PlanRequest request, double held) {
+  private Optional<SearTable> sears(CookFile here, PlanRequest request, double held) {
     return SearTable.of(
-        request, held, file.notes().wishes().crust(), new SearCooks(file, roles, ask.display()));
+        request, held, file.notes().wishes().crust(), new SearCooks(here, roles, ask.display()));
   }
 
   private static Optional<Lateness> none() {
@@ -284,40 +269,42 @@ public final class PlanMaker {
         Math.min(wishes.fireHotter().orElse(Fires.USUAL_HOTTER), StageRoles.room(file, roles)));
   }
 
-  /** Cooks in gentle heat that is so much hotter than stated [K]. */
-  private Function<ParameterPoint, Cook> hotter(double kelvin) {
+  /** The cook in gentle heat that is so much hotter than stated [K]. */
+  private VariedCook hotter(double kelvin) {
     return kelvin == 0
         ? cook
-        : PlanChanges.planned(
-                new ChangedFile(file, roles)
-                    .hotter(kelvin)
-                    .orElseThrow(
-                        () ->
-                            new UnplannableException(
-                                "plan.across: gentle heat must be that of a chamber with an air")),
-                roles,
-                ask.display())
-            .cooks();
+        : VariedCook.planned(
+            new ChangedFile(file, roles)
+                .hotter(kelvin)
+                .orElseThrow(
+                    () ->
+                        new UnplannableException(
+                            "plan.across: gentle heat must be that of a chamber with an air")),
+            ask.display());
   }
 
-  /** Both ways in which a taper may lie in a chamber with a hotter side, from fewer draws. */
+  /** How a taper lies best in a chamber with a hotter side, from fewer draws each way. */
   private Optional<TaperStations.Lie> lie(TaperStations thirds, PlanRequest request) {
     OptionalDouble across = file.notes().plan().across();
     return across.isEmpty()
         ? Optional.empty()
         : Optional.of(
             thirds.lie(
-                lying(thirds, request, across.getAsDouble()),
-                lying(thirds, request, -across.getAsDouble()),
+                across.getAsDouble(),
+                hotter -> planner.plan(lying(thirds, request, hotter).withDraws(few(), ask.seed())),
                 ask.scale()));
   }
 
-  private Plan lying(TaperStations thirds, PlanRequest request, double across) {
-    return planner.plan(
-        request
-            .with(request.cook().with(hotter(thirds.hotterAtPlanned(across))))
-            .withStations(thirds.others(this::hotter, across))
-            .withDraws(few(), ask.seed()));
+  /** The thick third's cook where it lies, if a taper lies in a chamber with a hotter side. */
+  private Optional<VariedCook> cookAsItLies(TaperStations.Lie lie) {
+    return taper.map(thirds -> hotter(thirds.hotterAtPlanned(lie.across())));
+  }
+
+  /** The request in a chamber whose air is so much hotter at the first end than at the last [K]. */
+  private PlanRequest lying(TaperStations thirds, PlanRequest request, double across) {
+    return request
+        .with(request.cook().with(hotter(thirds.hotterAtPlanned(across))))
+        .withStations(thirds.others(this::hotter, across));
   }
 
   private List<Preparation> preparations() {
@@ -372,9 +359,15 @@ public final class PlanMaker {
 
   private Optional<Cook> expected(PlanRequest request, Plan plan) {
     ParameterPoint middle = belief.middle();
+    PlannedCook planned = request.cook();
     DoubleFunction<Cook> fires =
-        kelvin -> cook.apply(cook.hasFire() ? cook.hotter(middle, kelvin) : middle);
-    Probe display = request.cook().probeOf(fires.apply(0));
+        kelvin ->
+            planned
+                .fires()
+                .map(all -> all.cooks().apply(kelvin))
+                .orElse(planned.cooks())
+                .apply(middle);
+    Probe display = planned.probeOf(fires.apply(0));
     return CentralCook.of(fires, display, roles, plan, request.service().leastRest());
   }
 }

@@ -39,11 +39,11 @@ final class PlanProblems {
       unmet.add(new Unmet(one.reason().name(), one.wished(), one.reached(), problem(one)));
     }
     boolean ofCore = plan.shortfalls().stream().anyMatch(one -> OF_CORE.contains(one.reason()));
-    if (!ofCore && Math.max(plan.chanceUnder(), plan.chanceOver()) >= OFTEN) {
+    if (!ofCore && plan.chanceUnder() + plan.chanceOver() >= OFTEN) {
       unmet.add(core());
     }
     for (Station.Result one : plan.stations()) {
-      if (Math.max(one.chanceUnder(), one.chanceOver()) >= OFTEN) {
+      if (one.chanceUnder() + one.chanceOver() >= OFTEN) {
         unmet.add(station(one));
       }
     }
@@ -52,36 +52,92 @@ final class PlanProblems {
 
   /** A final core that misses its wish more often than not, if nothing else says so. */
   private Unmet core() {
-    boolean under = plan.chanceUnder() > plan.chanceOver();
-    double wished = under ? wish.low() : wish.high();
+    Miss miss = new Miss(plan.chanceUnder(), plan.chanceOver());
+    double wished = miss.wished(wish);
     double reached = plan.finalCore().median();
+    String subject =
+        switch (miss.side()) {
+          case UNDER -> "A core too cool";
+          case OVER -> "A core too hot";
+          case BOTH -> "A core too uncertain";
+        };
+    String advice =
+        switch (miss.side()) {
+          case UNDER ->
+              "More time: a later at-latest, a later latest service, a longer rest-at-most, or a"
+                  + " hotter fire.";
+          case OVER -> "Less demanded of the coldest, a shorter rest-at-most, or a cooler fire.";
+          case BOTH ->
+              "A wider wish, a thicker cut, a cooler fire, a shorter sear, or logs of this cooker.";
+        };
     PlanLine line =
         line(
-            under ? "A core too cool" : "A core too hot",
-            "it "
-                + (under ? "falls short in " : "goes beyond in ")
-                + chance(under ? plan.chanceUnder() : plan.chanceOver())
-                + ", weighed against being in time",
+            subject,
+            "it " + miss.words() + ", weighed against being in time",
             cores(wished, reached),
-            under
-                ? "More time: a later at-latest, a later latest service, a longer rest-at-most, or a"
-                    + " hotter fire."
-                : "Less demanded of the coldest, a shorter rest-at-most, or a cooler fire.");
+            advice);
     return new Unmet("CORE_NOT_AS_WISHED", wished, reached, line);
   }
 
   /** A station that misses its wish more often than not. */
   private Unmet station(Station.Result one) {
-    boolean under = one.chanceUnder() > one.chanceOver();
-    double wished = under ? one.wish().low() : one.wish().high();
+    Miss miss = new Miss(one.chanceUnder(), one.chanceOver());
+    double wished = miss.wished(one.wish());
     double reached = one.finalCore().median();
+    String subject =
+        switch (miss.side()) {
+          case UNDER -> "A station too cool";
+          case OVER -> "A station too hot";
+          case BOTH -> "A station too uncertain";
+        };
     PlanLine line =
         line(
-            under ? "A station too cool" : "A station too hot",
-            "the " + one.name() + (under ? " falls short" : " goes beyond"),
+            subject,
+            "the " + one.name() + " " + miss.words(),
             cores(wished, reached),
-            "Wishes nearer to each other or further apart, or the other end towards the heat.");
+            "Wishes nearer to each other or further apart.");
     return new Unmet("STATION_NOT_AS_WISHED", wished, reached, line);
+  }
+
+  /** On which sides a wish is missed. */
+  private final class Miss {
+
+    /** A side of a miss. */
+    private enum Side {
+      UNDER,
+      OVER,
+      /** More often than not only both together. */
+      BOTH
+    }
+
+    private final double under;
+    private final double over;
+
+    Miss(double under, double over) {
+      this.under = under;
+      this.over = over;
+    }
+
+    Side side() {
+      return under >= OFTEN ? Side.UNDER : over >= OFTEN ? Side.OVER : Side.BOTH;
+    }
+
+    /** The end of the wish that is missed, or its middle [K]. */
+    double wished(CoreWish wish) {
+      return switch (side()) {
+        case UNDER -> wish.low();
+        case OVER -> wish.high();
+        case BOTH -> wish.middle();
+      };
+    }
+
+    String words() {
+      return switch (side()) {
+        case UNDER -> "falls short in " + chance(under);
+        case OVER -> "goes beyond in " + chance(over);
+        case BOTH -> "falls short in " + chance(under) + " and goes beyond in " + chance(over);
+      };
+    }
   }
 
   private PlanLine problem(Shortfall shortfall) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.Role;
@@ -36,15 +37,19 @@ final class PlanSteps {
       "Go by the display, and by the clock as far as its readings say. Late: a hotter fire, or serve"
           + " later. Early: it waits, loosely covered, until its sear.";
   private static final String SEAR_BY_CLOCK =
-      "Not before this, however long it waits; at once if it came off late. Longer for a browner"
-          + " crust costs a wider grey ring.";
+      "Not before this, however long it waits; at once if it came off late.";
   private static final String CRUST =
-      "Go by clock and crust: the core hardly moves in these minutes. Longer for a browner crust"
-          + " costs a wider grey ring.";
+      "Go by clock and crust: the core hardly moves in these minutes.";
+  private static final String CLOCK = "Go by the clock.";
+  private static final String BROWNER = " Longer for a browner crust costs a wider grey ring.";
   private static final String SEAR_HEAT =
       "The plan counts on full heat when the sear begins: raise it beside a cut that is still on the"
           + " gentle heat, never under it; with one fire for both, once it is off. A stage of pause"
           + " in the cook file has the plan wait for the fire.";
+
+  /** What a sear that is a quarter longer may do to a core that hardly moves [K]; assumed. */
+  private static final double HARDLY = 0.5;
+
   private static final String BUY_TO_SALT =
       "At the latest when it is salted. Late: salt it as soon as it is there, and the salt reaches"
           + " less deep; later than its slack, everything moves along, service too.";
@@ -61,11 +66,13 @@ final class PlanSteps {
   private final double heating;
   private final Optional<String> towards;
   private final Optional<String> pale;
+  private final double bySearing;
 
   /**
    * @param heating how long before a sear its heat is got ready [s]
    * @param towards which end of a taper lies towards the heat, if one side is hotter
    * @param pale that the sear leaves the crust paler than wished, if it does
+   * @param bySearing how much hotter the middle gets if it sears a quarter longer [K]
    */
   PlanSteps(
       CookFile file,
@@ -74,7 +81,8 @@ final class PlanSteps {
       TemperatureScale scale,
       double heating,
       Optional<String> towards,
-      Optional<String> pale) {
+      Optional<String> pale,
+      double bySearing) {
     this.file = file;
     this.roles = roles;
     this.plan = plan;
@@ -82,6 +90,7 @@ final class PlanSteps {
     this.heating = heating;
     this.towards = towards;
     this.pale = pale;
+    this.bySearing = bySearing;
   }
 
   /**
@@ -204,9 +213,21 @@ final class PlanSteps {
               case CHECK -> CHECK + rule("fire", rules);
               case PULL ->
                   advice(milestone.rule()) + rule("off the heat", rules) + rule("window", rules);
-              case SEAR, RAISE -> plan.waits() ? SEAR_BY_CLOCK : CRUST;
+              case SEAR, RAISE -> searing(plan.waits() ? SEAR_BY_CLOCK : CRUST);
               default -> advice(milestone.rule());
             });
+  }
+
+  /** A thin cut goes on under its crust, a thick one hardly does. */
+  private String searing(String rule) {
+    if (bySearing < HARDLY) {
+      return rule + BROWNER;
+    }
+    return (rule.equals(CRUST) ? CLOCK : rule)
+        + " A sear a quarter longer makes the middle of this cut "
+        + scale.differenceText(bySearing)
+        + " hotter, by the computation: a browner crust needs an earlier pull, or more heat for a"
+        + " shorter time.";
   }
 
   private static String rule(String subject, List<PlanLine> rules) {
@@ -223,13 +244,13 @@ final class PlanSteps {
       case OUT_OF_COLD -> "out of the fridge";
       case PAT_DRY -> "pat dry";
       case LIGHT -> "light the fire";
-      case FIRST_SEAR -> "sear first, " + sear();
+      case FIRST_SEAR -> "sear first, " + sear(true);
       case ON -> "on the gentle heat" + towards.map(end -> ", " + end + " to the heat").orElse("");
       case CHECK -> check();
       case NEAR -> "display at " + scale.text(plan.reading() - Plan.AHEAD) + ": get ready";
       case PULL -> "off the gentle heat at about " + scale.text(plan.reading());
       case RAISE -> "raise the fire";
-      case SEAR -> "sear: " + sear();
+      case SEAR -> "sear: " + sear(false);
       case REST -> "off the fire, to rest";
       case PEAK -> "core at its hottest";
       case READY -> "rested enough";
@@ -247,13 +268,14 @@ final class PlanSteps {
         : String.format(Locale.ROOT, "%.1f %% of its weight", 100 * salted.wish().share());
   }
 
-  private String sear() {
-    for (StageSetup stage : file.stages()) {
-      if (roles.get(stage.firstStage()) == Role.SEAR) {
-        return stage.end();
-      }
-    }
-    throw new IllegalStateException("a plan with a sear must come of a cook with one");
+  /** Length of the sear before or after the gentle heat, as the file has it. */
+  private String sear(boolean first) {
+    int gentle = roles.indexOf(Role.GENTLE);
+    return file.stages().stream()
+        .filter(stage -> roles.get(stage.firstStage()) == Role.SEAR)
+        .filter(stage -> stage.firstStage() < gentle == first)
+        .map(StageSetup::end)
+        .collect(Collectors.joining(", then "));
   }
 
   private String slips(Milestone milestone) {
@@ -279,7 +301,7 @@ final class PlanSteps {
     return switch (rule) {
       case MOVE_THE_REST -> MOVE;
       case BY_READING -> plan.waits() ? WAITING : READING;
-      case BY_CLOCK_AND_CRUST -> CRUST;
+      case BY_CLOCK_AND_CRUST -> searing(CRUST);
       case HOLD_OR_CARVE_LATER -> plan.waits() ? SERVE : HOLD;
     };
   }

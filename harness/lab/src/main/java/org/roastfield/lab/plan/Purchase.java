@@ -103,6 +103,26 @@ public record Purchase(int people, double portion, double trim, double bone, dou
     return bought() * (1 - trim);
   }
 
+  /** That the cut of a file does not feed them all; empty if it does, or its weight is unknown. */
+  Optional<Unmet> problem(CookFile file) {
+    OptionalDouble mass = file.mass();
+    if (mass.isEmpty() || fedBy(mass.getAsDouble()) >= people) {
+      return Optional.empty();
+    }
+    int fed = fedBy(mass.getAsDouble());
+    String text =
+        String.format(
+            Locale.ROOT,
+            "this cut, %.2f kg trimmed, feeds %d of %d. Times and readings here are for it: buy %s and"
+                + " write its sizes into the file, or cook more than one",
+            mass.getAsDouble(),
+            fed,
+            people,
+            words());
+    return Optional.of(
+        new Unmet("TOO_FEW_PLATES", people, fed, new PlanLine("Too little meat", text + ".", "")));
+  }
+
   /** How many people a trimmed cut feeds. */
   public int fedBy(double mass) {
     return (int) Math.floor(mass * (1 - bone) * yield / portion + 1e-9);

@@ -10,9 +10,7 @@ import java.util.function.DoubleFunction;
 import org.roastfield.core.plan.Evenness;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.PlannedCook;
-import org.roastfield.core.plan.SearOutcome;
 import org.roastfield.core.plan.SearPlanner;
-import org.roastfield.core.plan.SearTrade;
 import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
@@ -69,7 +67,7 @@ public record RingWish(Evenness own, double wished, List<Way> ways) {
     }
     List<Way> ways = new ArrayList<>();
     if (own.grey() > wished.getAsDouble()) {
-      sears.flatMap(RingWish::leastGrey).ifPresent(ways::add);
+      sears.flatMap(table -> leastGrey(table, scale)).ifPresent(ways::add);
       for (double kelvin : COOLER) {
         hotter
             .map(cooks -> cooks.apply(-kelvin))
@@ -89,11 +87,11 @@ public record RingWish(Evenness own, double wished, List<Way> ways) {
   }
 
   /** The sear of the least ring that leaves the crust as wished. */
-  private static Optional<Way> leastGrey(SearTable table) {
-    double crust = table.wished().map(SearTable::from).orElse(0.0);
-    Optional<SearOutcome> best = new SearTrade(table.all()).leastGrey(crust);
-    return best.filter(one -> one.grey() < table.own().grey())
-        .map(one -> new Way("a sear " + SearTable.words(one.schedule()), one.grey(), 0));
+  private static Optional<Way> leastGrey(SearTable table, TemperatureScale scale) {
+    return table
+        .leastGrey()
+        .filter(one -> one.outcome().grey() < table.own().grey())
+        .map(one -> new Way("a sear " + SearTable.words(one, scale), one.outcome().grey(), 0));
   }
 
   /** Whether the cook as stated is as even as wished. */

@@ -8,12 +8,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.stream.Stream;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.SearOutcome;
 import org.roastfield.core.plan.SearPlanner;
 import org.roastfield.core.plan.SearSchedule;
-import org.roastfield.core.plan.SearTrade;
 import org.roastfield.lab.files.Wishes;
 import org.roastfield.lab.timeline.TemperatureScale;
 
@@ -24,7 +24,8 @@ import org.roastfield.lab.timeline.TemperatureScale;
  * @param lengths sears like it that are shorter and longer, itself, and the shortest that gets to
  *     the wished crust, in order of length
  * @param others in other rounds or in another order, as long as it
- * @param heats sears as long and up to four times as long, of other heat
+ * @param heats sears half as long to four times as long, of other heat, and with each heat the
+ *     shortest that gets to the wished crust
  * @param wished crust, if one is
  * @param held how long the cut waits for each, or is kept after its rest, as the expected cook [s]
  * @param touch what crusts are told of
@@ -69,9 +70,9 @@ public record SearTable(
   }
 
   /**
-   * A sear of other heat.
+   * A sear with its heat.
    *
-   * @param hotter than the file's, metal or else air [K]
+   * @param hotter than the file's, metal or else air [K]; 0 for as hot
    * @param outcome of it
    */
   public record Heated(double hotter, SearOutcome outcome) {}
@@ -79,7 +80,10 @@ public record SearTable(
   /** How much hotter sears are tried [K]. */
   private static final double[] HOTTER = {-40, 40, 80};
 
-  private static final double[] HEATED_LENGTHS = {1, 2, 3, 4};
+  private static final double[] HEATED_LENGTHS = {0.5, 1, 2, 3, 4};
+
+  /** A ring narrower by less is not worth another sear [m]; assumed. */
+  private static final double WORTH_IT = 0.001;
 
   private static final double[] LENGTHS = {0.5, 0.75, 1, 1.5, 2, 3};
 
@@ -137,7 +141,7 @@ public record SearTable(
             all.get(OWN),
             lengths,
             all.subList(LENGTHS.length, all.size()),
-            heats(request, own, held, cooks),
+            heats(request, own, held, wished, cooks),
             wished,
             held,
             cooks.touch()));
@@ -156,7 +160,11 @@ public record SearTable(
   }
 
   private static List<Heated> heats(
-      PlanRequest request, SearSchedule own, double held, SearCooks cooks) {
+      PlanRequest request,
+      SearSchedule own,
+      double held,
+      Optional<Wishes.Crust> wished,
+      SearCooks cooks) {
     List<SearSchedule> schedules =
         Arrays.stream(HEATED_LENGTHS)
             .mapToObj(
@@ -166,8 +174,15 @@ public record SearTable(
     for (double kelvin : HOTTER) {
       Optional<PlannedCook> cook = cooks.hotter(kelvin);
       if (cook.isPresent()) {
-        SearTrade trade = cooks.planner(kelvin).trade(request.with(cook.get()), schedules, held);
-        trade.outcomes().forEach(outcome -> heats.add(new Heated(kelvin, outcome)));
+        SearPlanner planner = cooks.planner(kelvin);
+        PlanRequest heated = request.with(cook.get());
+        List<SearOutcome> found =
+            new ArrayList<>(planner.trade(heated, schedules, held).outcomes());
+        wished
+            .flatMap(crust -> planner.reaching(heated, from(crust), List.copyOf(found), held))
+            .ifPresent(found::add);
+        found.sort(Comparator.comparingDouble(one -> one.schedule().duration()));
+        found.forEach(outcome -> heats.add(new Heated(kelvin, outcome)));
       }
     }
     return heats;
@@ -246,35 +261,50 @@ public record SearTable(
       text.append("; turns: in the file would tell it where it touches");
     }
     if (isPale()) {
-      double from = from(wished.orElseThrow());
       text.append(
-          String.format(Locale.ROOT, "; %s is from %.0f on: ", wished.orElseThrow().word(), from));
-      text.append(
-          new SearTrade(all())
-              .leastGrey(from)
-              .map(best -> words(best.schedule()) + " gets there: " + result(best))
-              .orElseGet(
-                  () -> "no sear up to three times as long gets there; " + byHeat(from, scale)));
+          String.format(
+              Locale.ROOT,
+              "; %s is from %.0f on: %s",
+              wished.orElseThrow().word(),
+              from(wished.orElseThrow()),
+              leastGrey()
+                  .map(best -> words(best, scale) + " gets there: " + result(best.outcome()))
+                  .orElse(
+                      "no sear up to three times as long gets there, nor one "
+                          + scale.wholeDifferenceText(HOTTER[HOTTER.length - 1])
+                          + " hotter and four times as long")));
+    } else if (wished.isPresent() && own.early()) {
+      leastGrey()
+          .filter(best -> best.outcome().grey() < own.grey() - WORTH_IT)
+          .ifPresent(
+              best ->
+                  text.append(
+                      "; with less of a ring "
+                          + words(best, scale)
+                          + ": "
+                          + result(best.outcome())));
     }
     return text.toString();
   }
 
-  /** The sear of other heat that gets there with the least grey ring. */
-  private String byHeat(double from, TemperatureScale scale) {
-    return heats.stream()
+  /**
+   * The sear of whatever length, order and heat that leaves the wished crust, or any if none is
+   * wished, and the least grey ring; empty if none does.
+   */
+  Optional<Heated> leastGrey() {
+    double from = wished.map(SearTable::from).orElse(0.0);
+    return Stream.concat(all().stream().map(one -> new Heated(0, one)), heats.stream())
         .filter(one -> one.outcome().crust().middle() >= from && one.outcome().early())
-        .min(Comparator.comparingDouble(one -> one.outcome().grey()))
-        .map(one -> words(one, scale) + " does: " + result(one.outcome()))
-        .orElseGet(
-            () ->
-                "nor does one "
-                    + scale.wholeDifferenceText(HOTTER[HOTTER.length - 1])
-                    + " hotter and four times as long");
+        .min(Comparator.comparingDouble(one -> one.outcome().grey()));
   }
 
-  /** A sear of other heat in words. */
+  /** A sear with its heat in words. */
   public static String words(Heated one, TemperatureScale scale) {
-    return words(one.outcome().schedule())
+    String schedule = words(one.outcome().schedule());
+    if (one.hotter() == 0) {
+      return schedule;
+    }
+    return schedule
         + ", "
         + scale.wholeDifferenceText(Math.abs(one.hotter()))
         + (one.hotter() > 0 ? " hotter" : " cooler");

@@ -96,7 +96,7 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
         : OptionalDouble.empty();
   }
 
-  /** As wished, or as long as the stage of rest. */
+  /** As wished, or as long as the stage of rest; if neither is said, no longer than it may last. */
   private static double leastRest(CookFile file, double usual) {
     PlanWishes wishes = file.notes().plan();
     if (wishes.restAtLeast().isPresent()) {
@@ -112,7 +112,7 @@ public record ServiceTimes(PlanClock clock, double carving, double early, double
               + Words.duration(most)
               + ": change one of them, or say plan: rest-at-least");
     }
-    return rest;
+    return Math.min(rest, most);
   }
 
   /**

@@ -19,6 +19,8 @@ public record SharedFire(List<PlanSheet> sheets) {
   /** Gentle airs that differ by more than this cannot be had at once [K]; assumed. */
   private static final double ONE_AIR = 3;
 
+  private static final double MINUTE = 60;
+
   /**
    * Copies the list.
    *
@@ -98,8 +100,37 @@ public record SharedFire(List<PlanSheet> sheets) {
       }
     }
     lines.addAll(searsBesideGentle());
+    apart().ifPresent(lines::add);
     lines.add(onTime());
     return lines;
+  }
+
+  /** That being late has parted what was to be on the table together. */
+  private Optional<PlanLine> apart() {
+    if (sheets.stream().noneMatch(sheet -> sheet.late().isPresent())) {
+      return Optional.empty();
+    }
+    PlanClock first = sheets.get(0).clock();
+    PlanSheet last =
+        sheets.stream().max(Comparator.comparingDouble(sheet -> table(sheet, first))).orElseThrow();
+    boolean together =
+        sheets.stream().allMatch(sheet -> table(last, first) - table(sheet, first) < MINUTE);
+    return together
+        ? Optional.empty()
+        : Optional.of(
+            new PlanLine(
+                "NOT together",
+                "what is late is served when it can be, "
+                    + last.file().name()
+                    + " last, at "
+                    + last.clock().text(last.carving())
+                    + ": plan all of them for then with --serve-at to have them at once",
+                ""));
+  }
+
+  /** When one is on the table, after the zero of a clock [s]. */
+  private static double table(PlanSheet sheet, PlanClock clock) {
+    return clock.timeOf(sheet.clock()) + sheet.carving();
   }
 
   private List<PlanLine> searsBesideGentle() {

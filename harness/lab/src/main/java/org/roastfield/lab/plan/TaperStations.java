@@ -133,32 +133,33 @@ final class TaperStations {
   /**
    * How it lies best where one side of the chamber is hotter.
    *
-   * @param first plan with the first end towards the heat
-   * @param last plan with the last end towards it
+   * @param across by how much [K]
+   * @param plans plan with air so much hotter at the first end than at the last [K]
    */
-  Lie lie(Plan first, Plan last, TemperatureScale scale) {
-    double byFirst = miss(first);
-    double byLast = miss(last);
-    boolean firstIsBetter = byFirst <= byLast;
+  Lie lie(double across, DoubleFunction<Plan> plans, TemperatureScale scale) {
+    Plan first = plans.apply(across);
+    Plan last = plans.apply(-across);
+    boolean firstIsBetter = miss(first) <= miss(last);
     String better = Stations.name(firstIsBetter ? 0 : places.size() - 1, places);
     String text =
         "with its "
             + better
-            + " towards the heat, final cores of "
+            + " towards the heat, as all here is planned, final cores of "
             + cores(firstIsBetter ? first : last, scale)
             + "; the other way round "
-            + cores(firstIsBetter ? last : first, scale)
-            + ". All else here is for heat that is the same at both ends";
-    return new Lie(better, new PlanLine("how it lies", text, "assumed"));
+            + cores(firstIsBetter ? last : first, scale);
+    return new Lie(
+        better, firstIsBetter ? across : -across, new PlanLine("how it lies", text, "assumed"));
   }
 
   /**
    * How a piece lies.
    *
    * @param towards the end that lies towards the heat
+   * @param across how much hotter the air is at the first end than at the last [K]
    * @param line what comes of that
    */
-  record Lie(String towards, PlanLine line) {}
+  record Lie(String towards, double across, PlanLine line) {}
 
   /** Sum of how far the medians of final cores are outside their wishes [K]. */
   private double miss(Plan plan) {

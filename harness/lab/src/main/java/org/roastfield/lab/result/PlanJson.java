@@ -80,7 +80,7 @@ public final class PlanJson {
     root.set("final_core_degC", celsius(plan.finalCore()));
     ArrayNode stations = root.putArray("stations");
     plan.stations().forEach(one -> stations.add(station(one)));
-    root.set("chances", chances(plan));
+    root.set("chances", chances(sheet));
     root.set("kept_warm_s", seconds(plan.held()));
     root.set("core_after_sear", searCheck(plan.searCheck()));
     steps(root.putArray("steps"), sheet);
@@ -169,13 +169,22 @@ public final class PlanJson {
     return node;
   }
 
-  private static ObjectNode chances(Plan plan) {
-    return Json.object()
-        .put("final_core_under", plan.chanceUnder())
-        .put("final_core_over", plan.chanceOver())
-        .put("ready_by_latest", plan.chanceReady())
-        .put("ready_as_wished", plan.chanceReadyAsWished())
-        .put("kept_too_long", plan.chanceHeldTooLong());
+  private static ObjectNode chances(PlanSheet sheet) {
+    Plan plan = sheet.plan();
+    ObjectNode node =
+        Json.object()
+            .put("final_core_under", plan.chanceUnder())
+            .put("final_core_over", plan.chanceOver())
+            .put("ready_by_latest", plan.chanceReady())
+            .put("ready_as_wished", plan.chanceReadyAsWished())
+            .put("kept_too_long", plan.chanceHeldTooLong());
+    sheet
+        .file()
+        .notes()
+        .plan()
+        .minimum()
+        .ifPresent(one -> node.put("minimum_reached", plan.chanceOf(one.core())));
+    return node;
   }
 
   private static ObjectNode searCheck(SearCheck check) {

@@ -119,9 +119,10 @@ public final class SaltPlan {
 
   /** Salt for the whole cut [kg], if its size is stated. */
   public OptionalDouble mass() {
-    return file.extent()
-        .map(extent -> OptionalDouble.of(wish.share() * extent.mass()))
-        .orElse(OptionalDouble.empty());
+    OptionalDouble whole = file.mass();
+    return whole.isPresent()
+        ? OptionalDouble.of(wish.share() * whole.getAsDouble())
+        : OptionalDouble.empty();
   }
 
   /** Hours before the cut goes on; empty if ten days are not enough. */

@@ -65,6 +65,20 @@ public final class Cautions {
 
   private Cautions() {}
 
+  /**
+   * For plans in which a cut is kept warm after its rest.
+   *
+   * @param sentence about how warm, or empty
+   */
+  public static Caution kept(String sentence) {
+    return new Caution(
+        "Kept warm",
+        sentence
+            + "Food that is kept between hot and cold grows bacteria: no longer than the plan says, as"
+            + " hot as the local food code asks for, with a thermometer that says so.",
+        "FDA Food Code 3-501.16, hot holding at 135 °F or above");
+  }
+
   /** The same, for a computation whose inside is not shown. */
   public static List<Caution> of(CookFile file, SimulationResult result, TemperatureScale scale) {
     return of(file, Inside.of(file, result), scale);

@@ -1,6 +1,7 @@
 package org.roastfield.lab.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import biweekly.Biweekly;
@@ -13,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -217,6 +219,25 @@ class PlanChoicesTest extends PlanRuns {
     }
   }
 
+  /** Hotter and shorter leaves the same crust over less of a ring, and the plan says so. */
+  @Test
+  void sear_isToldOfALesserRing() throws IOException {
+    plan(cook);
+    double own = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (JsonNode sear : json().get("sears")) {
+      double ring = 1000 * sear.get("beyond_wish_m").asDouble();
+      own = sear.get("of_the_file").asBoolean() ? ring : own;
+      if (sear.get("core_as_wished").asBoolean() && sear.get("browning").asDouble() >= 10) {
+        least = Math.min(least, ring);
+      }
+    }
+    assertTrue(least < own - 1, least + " " + own);
+    String told = statement("sear");
+    assertTrue(told.contains("; with less of a ring last, "), told);
+    assertTrue(told.endsWith(String.format(Locale.ROOT, "%.0f mm beyond the wish", least)), told);
+  }
+
   private static String lamb() throws IOException {
     return Files.readString(Path.of("../../datasets/cooks/boathouse-lamb-leg/cook.yaml"));
   }
@@ -246,8 +267,13 @@ class PlanChoicesTest extends PlanRuns {
 
   /** Its thin end is to be well done: towards the heat with it. */
   @Test
-  void taper_liesAsItsWishesNeed() throws IOException {
-    plan(write("lamb.yaml", lamb() + "\nplan: {across: 20 K}\n"));
+  void taper_liesAsItsWishesNeed_andIsPlannedAsItLies() throws IOException {
+    plan(write("lamb.yaml", lamb()));
+    double still = json().at("/stations/1/final_core_degC/q50").asDouble();
+    Run run = plan(write("lamb.yaml", lamb() + "\nplan: {across: 20 K}\n"));
+    assertTrue(json().at("/stations/1/final_core_degC/q50").asDouble() > still + 1);
+    assertTrue(run.out().lines().anyMatch(line -> line.startsWith("thin end: ")), run.out());
+    assertFalse(run.out().contains("other end towards the heat"), run.out());
     assertTrue(statement("how it lies").startsWith("with its thin end towards the heat"));
     assertEquals("on the gentle heat, thin end to the heat", step("on").get("what").asText());
     String pale = lamb().replaceFirst("doneness: \\{.*", "doneness: medium-rare");

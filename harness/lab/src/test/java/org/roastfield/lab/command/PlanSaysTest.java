@@ -214,7 +214,8 @@ class PlanSaysTest extends PlanRuns {
     assertTrue(
         said.matches(
             ".*NOT MET: Crust too pale: crust at most 1\\d \\(.*\\) of 52 where it touches, \\d on average;"
-                + " \\d+ mm beyond the wish; brown is from 20 on: last, 2\\d\\d s in 2 rounds gets there:.*"),
+                + " (\\d+) mm beyond the wish; brown is from 20 on: last, 1\\d\\d s in 2 rounds, 80 K hotter"
+                + " gets there: .*"),
         said);
     assertEquals("CRUST_TOO_PALE", json().at("/not_met/0/reason").asText());
     assertEquals(List.of(), complaints());

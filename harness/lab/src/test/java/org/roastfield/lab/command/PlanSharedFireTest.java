@@ -132,4 +132,23 @@ class PlanSharedFireTest extends PlanRuns {
     assertTrue(text.contains("; they meet if that of Boathouse pork loin lasts, in one"), text);
     assertFalse(text.contains("or serve"), text);
   }
+
+  /** What is late is served later, and no longer with what is not. */
+  @Test
+  void lateCut_isNoLongerTogetherWithTheOther_andSaysSo() throws IOException {
+    String thin =
+        second()
+            .replace("diameter: 96 mm", "diameter: 60 mm")
+            .replaceFirst("(?m)^  weight: .*\\n", "");
+    String beside = write("thin.yaml", thin);
+    Run run = plan(cook, "--beside", beside, "--now", "2026-06-13T14:30");
+    assertEquals(0, run.code(), run.err());
+    String said = run.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("TOO LATE: "), said);
+    assertTrue(
+        said.contains(
+            "NOT together: what is late is served when it can be, Boathouse pork loin last"),
+        said);
+    assertFalse(plan(cook, "--beside", beside).out().contains("NOT together"));
+  }
 }

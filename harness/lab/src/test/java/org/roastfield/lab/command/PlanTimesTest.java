@@ -8,12 +8,18 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.roastfield.lab.plan.PlanClock;
 
 /** Clock times of the plan command: midnight, changes of clocks, times that do not exist. */
 class PlanTimesTest extends PlanRuns {
@@ -134,5 +140,31 @@ class PlanTimesTest extends PlanRuns {
             .startsWith(
                 "roastfield: gap.yaml cannot be planned: serves must be a time that exists"),
         run.err());
+  }
+
+  /** Between carving and midnight a plan of today is late, a file of last month is not. */
+  @Test
+  void carvingThatHasPassedToday_isLate_byTheClockOfTheMachine() {
+    PlanClock clock =
+        PlanClock.of(LocalDateTime.parse("2026-06-13T18:20"), Optional.of(ZoneOffset.UTC));
+    Instant carving = Instant.parse("2026-06-13T18:20:00Z");
+    assertEquals(300, now(clock, carving.plusSeconds(300)).getAsDouble(), 1e-6);
+    assertEquals(-7200, now(clock, carving.minusSeconds(7200)).getAsDouble(), 1e-6);
+    assertTrue(now(clock, carving.plusSeconds(30 * 86_400)).isEmpty());
+  }
+
+  private static OptionalDouble now(PlanClock clock, Instant machine) {
+    return new PlanArguments().now(clock, Clock.fixed(machine, ZoneOffset.UTC));
+  }
+
+  @Test
+  void nowAfterTheCarving_isToldAsLate() throws IOException {
+    Run run = plan(cook, "--now", "2026-06-13T18:45");
+    assertEquals(0, run.code(), run.err());
+    String said = run.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("TOO LATE: for 18:30 the fire should have been lit at "), said);
+    assertTrue(said.contains("; by then not even the fire is ready."), said);
+    LocalDateTime lit = clock(step("light").at("/clock/q50"));
+    assertFalse(lit.isBefore(LocalDateTime.parse("2026-06-13T18:45")), lit.toString());
   }
 }

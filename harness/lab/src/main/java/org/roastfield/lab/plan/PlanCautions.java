@@ -1,0 +1,106 @@
+package org.roastfield.lab.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.roastfield.core.outcome.CutKind;
+import org.roastfield.core.outcome.Finding;
+import org.roastfield.core.outcome.PublishedMinimum;
+import org.roastfield.core.plan.Plan;
+import org.roastfield.core.plan.PlanRequest;
+import org.roastfield.core.simulation.SimulationResult;
+import org.roastfield.lab.files.CookFile;
+import org.roastfield.lab.timeline.Caution;
+import org.roastfield.lab.timeline.Cautions;
+import org.roastfield.lab.timeline.TemperatureScale;
+
+/** What stands beside the numbers of a plan: cautions of its expected cook, and of its draws. */
+final class PlanCautions {
+
+  /** A wait that gets its caution [s]; assumed. */
+  private static final double WAIT_WORTH_A_WORD = 600;
+
+  private final CookFile file;
+  private final Plan plan;
+  private final PlanRequest request;
+  private final TemperatureScale scale;
+
+  PlanCautions(CookFile file, Plan plan, PlanRequest request, TemperatureScale scale) {
+    this.file = file;
+    this.plan = plan;
+    this.request = request;
+    this.scale = scale;
+  }
+
+  /**
+   * All of them.
+   *
+   * @param central the expected cook, if it comes to its end
+   * @param keepings what becomes of it if it is early
+   * @param held how long it is then kept [s]
+   */
+  List<Caution> list(Optional<SimulationResult> central, List<Keeping> keepings, double held) {
+    List<Caution> cautions =
+        new ArrayList<>(
+            central
+                .map(result -> Cautions.of(file, result, scale))
+                .orElseGet(
+                    () -> Cautions.withoutResult(file, PlanSentences.notHeldAgainst(plan, scale))));
+    cautions.addAll(1, overDraws());
+    if (plan.held().high() > WAIT_WORTH_A_WORD) {
+      cautions.add(plan.waits() ? Cautions.WAITING : kept(keepings, held));
+    }
+    return List.copyOf(cautions);
+  }
+
+  /** How many draws get to each published minimum in the middle. */
+  private List<Caution> overDraws() {
+    Map<Double, PublishedMinimum> minima = new LinkedHashMap<>();
+    for (CutKind kind : file.food().kinds(file.notes().handling())) {
+      PublishedMinimum.of(kind).forEach(one -> minima.putIfAbsent(one.temperature(), one));
+    }
+    return minima.values().stream().map(this::overDraws).toList();
+  }
+
+  /** Pressing where more draws than asked for miss what their middle meets. */
+  private Caution overDraws(PublishedMinimum minimum) {
+    double chance = plan.chanceOf(minimum.temperature());
+    boolean middle = plan.finalCore().median() >= minimum.temperature();
+    boolean often = 1 - chance > 1 - request.service().chance();
+    String what = scale.text(minimum.temperature()) + ", the published minimum for " + minimum.of();
+    String text =
+        middle && often
+            ? "In "
+                + Words.chance(1 - chance, plan.members())
+                + " of the draws the middle does NOT get to "
+                + what
+                + "."
+            : "In "
+                + Words.chance(chance, plan.members())
+                + " of the draws the middle gets to "
+                + what
+                + ", if only for a moment.";
+    return new Caution(
+        "Published minimum, over draws", text + " " + Finding.DEFERENCE, minimum.source());
+  }
+
+  /** A cut that is kept after its rest, colder than hot food is held. */
+  private Caution kept(List<Keeping> keepings, double held) {
+    Optional<Keeping> cold =
+        keepings.stream().findFirst().filter(one -> one.carved() < Keeping.HELD_HOT);
+    String text =
+        cold.map(
+                one ->
+                    "Kept for "
+                        + Words.duration(held)
+                        + " after its rest it is carved at "
+                        + scale.text(one.carved())
+                        + " in the middle, BELOW the "
+                        + scale.text(Keeping.HELD_HOT)
+                        + " at which food codes have hot food held. ")
+            .orElse("");
+    return Cautions.kept(text);
+  }
+}
