@@ -23,6 +23,7 @@ final class PlanReader {
     "window",
     "rest-at-least",
     "rest-at-most",
+    "hold-minimum",
     "fire-ready",
     "fire-cooler",
     "fire-hotter",
@@ -37,6 +38,11 @@ final class PlanReader {
 
   private static final String KEPT = "kept";
   private static final List<String> WINDOWS = List.of(KEPT, "wished");
+
+  /** What codes ask of hot food lies well within these [K]. */
+  private static final double LEAST_HELD = 313.15;
+
+  private static final double MOST_HELD = 363.15;
 
   /** A fire that is changed by more is another fire [K]; assumed. */
   private static final double MOST_CHANGE = 80;
@@ -95,6 +101,7 @@ final class PlanReader {
         kept(),
         least,
         most,
+        number("hold-minimum", Dimension.TEMPERATURE, LEAST_HELD, MOST_HELD),
         time("fire-ready", 60),
         number("fire-cooler", Dimension.TEMPERATURE_DIFFERENCE, 0, MOST_CHANGE),
         number("fire-hotter", Dimension.TEMPERATURE_DIFFERENCE, 0, MOST_CHANGE),

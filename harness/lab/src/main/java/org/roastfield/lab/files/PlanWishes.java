@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param kept whether the window from the earliest to the latest service holds whatever the core is
  * @param restAtLeast shortest time from the last heat to the table [s]
  * @param restAtMost longest time that it waits for its sear and rests, or rests and is kept [s]
+ * @param holdMinimum what the local food code has hot food held at [K]
  * @param fireReady time from lighting until the chamber is steady [s]
  * @param fireCooler by how much at most the fire may be let down on the way [K]; 0 for not at all
  * @param fireHotter by how much at most it may be raised [K]
@@ -39,6 +40,7 @@ public record PlanWishes(
     boolean kept,
     OptionalDouble restAtLeast,
     OptionalDouble restAtMost,
+    OptionalDouble holdMinimum,
     OptionalDouble fireReady,
     OptionalDouble fireCooler,
     OptionalDouble fireHotter,
@@ -58,6 +60,7 @@ public record PlanWishes(
           Optional.empty(),
           Optional.empty(),
           false,
+          OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.roastfield.core.chamber.HoldBox;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Stage;
@@ -40,7 +41,7 @@ public record Keeping(String how, double carved, double highest, double surface)
   /** Shorter waits are not worth a choice [s]. */
   private static final double WORTH_A_CHOICE = 300;
 
-  /** What hot food is held at or above [K]: 135 °F, FDA Food Code 3-501.16. */
+  /** What hot food is held at or above if nothing is said [K]: 135 °F, FDA Food Code 3-501.16. */
   static final double HELD_HOT = Temperatures.fahrenheit(135);
 
   /** Air of a warm cabinet [K]: 60 °C, above that; assumed. */
@@ -50,6 +51,9 @@ public record Keeping(String how, double carved, double highest, double surface)
   private static final double CABINET_CONVECTION = 6;
 
   private static final double EMISSIVITY = 0.9;
+
+  /** Of still air about a cut that lies there [W/(m²·K)]; assumed. */
+  private static final double ROOM_CONVECTION = 6;
 
   /**
    * The ways, first that of the file; empty if it is not kept for long, or does not get there.
@@ -89,6 +93,12 @@ public record Keeping(String how, double carved, double highest, double surface)
         Optional.of(
             SurfaceLaw.sum(
                 new Convection(CABINET_CONVECTION, cabinet), new Radiation(EMISSIVITY, cabinet))));
+    Signal air = Signal.constant(room);
+    ways.put(
+        "without a wrap, its face dry,",
+        Optional.of(
+            SurfaceLaw.sum(
+                new Convection(ROOM_CONVECTION, air), new Radiation(EMISSIVITY, air))));
     return ways;
   }
 
@@ -138,8 +148,10 @@ public record Keeping(String how, double carved, double highest, double surface)
    *
    * @param waits whether it is before its sear that it is held
    * @param held how long the expected cook waits, or is kept [s]
+   * @param minimum that hot food is held at [K]; looked at where it is kept after its rest
    */
-  static PlanLine line(List<Keeping> all, boolean waits, double held, TemperatureScale scale) {
+  static PlanLine line(
+      List<Keeping> all, boolean waits, double held, double minimum, TemperatureScale scale) {
     List<String> words = new ArrayList<>();
     for (Keeping one : all) {
       words.add(
@@ -154,7 +166,20 @@ public record Keeping(String how, double carved, double highest, double surface)
         "keeping it",
         Words.duration(held)
             + (waits ? " before its sear: " : " warm: ")
-            + String.join("; ", words),
+            + String.join("; ", words)
+            + (waits ? "" : held(all, minimum, scale)),
         "assumed");
+  }
+
+  private static String held(List<Keeping> all, double minimum, TemperatureScale scale) {
+    String hot =
+        all.stream()
+            .filter(one -> one.carved >= minimum)
+            .map(Keeping::how)
+            .collect(Collectors.joining(", "));
+    return "; the middle is still at "
+        + scale.text(minimum)
+        + " or above "
+        + (hot.isEmpty() ? "in none of these" : "only " + hot);
   }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.roastfield.core.outcome.CutKind;
 import org.roastfield.core.outcome.Finding;
 import org.roastfield.core.outcome.PublishedMinimum;
@@ -48,11 +50,19 @@ final class PlanCautions {
                 .map(result -> Cautions.of(file, result, scale))
                 .orElseGet(
                     () -> Cautions.withoutResult(file, PlanSentences.notHeldAgainst(plan, scale))));
-    cautions.addAll(1, overDraws());
+    cautions.addAll(1 + lastOf(Cautions.MINIMUM, cautions), overDraws());
     if (plan.held().high() > WAIT_WORTH_A_WORD) {
       cautions.add(plan.waits() ? Cautions.WAITING : kept(keepings, held));
     }
     return List.copyOf(cautions);
+  }
+
+  /** Index of the last of a subject; 0 if there is none. */
+  private static int lastOf(String subject, List<Caution> cautions) {
+    return IntStream.range(0, cautions.size())
+        .filter(i -> cautions.get(i).subject().equals(subject))
+        .max()
+        .orElse(0);
   }
 
   /** How many draws get to each published minimum in the middle. */
@@ -83,23 +93,29 @@ final class PlanCautions {
                 + what
                 + ", if only for a moment.";
     return new Caution(
-        "Published minimum, over draws", text + " " + Finding.DEFERENCE, minimum.source());
+        Cautions.MINIMUM + ", over draws", text + " " + Finding.DEFERENCE, minimum.source());
   }
 
-  /** A cut that is kept after its rest, colder than hot food is held. */
+  /** A cut that is kept after its rest, perhaps colder than hot food is held. */
   private Caution kept(List<Keeping> keepings, double held) {
-    Optional<Keeping> cold =
-        keepings.stream().findFirst().filter(one -> one.carved() < Keeping.HELD_HOT);
+    OptionalDouble stated = file.notes().plan().holdMinimum();
+    double minimum = stated.orElse(Keeping.HELD_HOT);
+    String whose =
+        stated.isPresent() ? " of hold-minimum." : " at which food codes have hot food held.";
     String text =
-        cold.map(
+        keepings.stream()
+            .findFirst()
+            .filter(one -> one.carved() < minimum)
+            .map(
                 one ->
                     "Kept for "
                         + Words.duration(held)
                         + " after its rest it is carved at "
                         + scale.text(one.carved())
                         + " in the middle, BELOW the "
-                        + scale.text(Keeping.HELD_HOT)
-                        + " at which food codes have hot food held. ")
+                        + scale.text(minimum)
+                        + whose
+                        + " ")
             .orElse("");
     return Cautions.kept(text);
   }

@@ -17,7 +17,8 @@ import org.roastfield.lab.files.Food;
 /** The cautions that stand beside the numbers of a cook. None of them permits anything. */
 public final class Cautions {
 
-  private static final String MINIMUM = "Published minimum";
+  /** Subject of how a cook stands to published minima. */
+  public static final String MINIMUM = "Published minimum";
 
   private static final Caution ESTIMATE =
       new Caution(

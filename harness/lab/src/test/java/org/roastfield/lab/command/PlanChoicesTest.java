@@ -183,7 +183,7 @@ class PlanChoicesTest extends PlanRuns {
   void keeping_isComparedInABoxAndInWarmAir() throws IOException {
     plan(cook);
     JsonNode keeping = json().get("keeping");
-    assertEquals(3, keeping.size());
+    assertEquals(4, keeping.size());
     double own = keeping.at("/0/core_carved_degC").asDouble();
     assertTrue(keeping.at("/1/core_carved_degC").asDouble() > own, keeping.toString());
     assertTrue(keeping.at("/2/core_carved_degC").asDouble() > own, keeping.toString());

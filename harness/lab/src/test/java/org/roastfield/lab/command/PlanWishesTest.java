@@ -156,6 +156,13 @@ class PlanWishesTest extends PlanRuns {
                 + " at which food codes have hot food held\\. .*"),
         caution);
     assertTrue(said.contains("BELOW the 57.2 °C at which food codes"), said);
+    JsonNode keeping = json().get("keeping");
+    assertEquals(4, keeping.size());
+    assertTrue(
+        keeping.at("/3/core_carved_degC").asDouble() < keeping.at("/0/core_carved_degC").asDouble());
+    String local = lamb.replace("rest-at-most: 90 min", "rest-at-most: 90 min, hold-minimum: 50 °C");
+    plan(write("local.yaml", local));
+    assertFalse(caution("Kept warm").contains("BELOW"), caution("Kept warm"));
   }
 
   /** Nobody can rest it longer than it may rest. */

@@ -54,6 +54,7 @@ class CookSchemaTest {
               "plan-core-beside-doneness",
               "plan-earliest-of-another-day",
               "plan-fire-much-hotter",
+              "plan-hold-minimum-in-a-fridge",
               "plan-latest-before-service",
               "plan-loss-missed-for-nothing",
               "plan-loss-of-nothing",
