@@ -198,12 +198,16 @@ public record PlannedCook(
 
     /** Rounds that come first. */
     int before(SearSchedule schedule) {
-      double share = isBoth() ? (double) SearSchedule.rounds(first) / rounds() : 0.5;
       return switch (schedule.order()) {
         case FIRST -> schedule.rounds();
         case LAST -> 0;
-        case BOTH -> Math.max(1, (int) (schedule.rounds() * share));
+        case BOTH -> Math.max(1, isBoth() ? part(schedule.rounds()) : schedule.rounds() / 2);
       };
+    }
+
+    /** As large a part of rounds as these sears have first. */
+    private int part(int rounds) {
+      return rounds * SearSchedule.rounds(first) / rounds();
     }
 
     int after(SearSchedule schedule) {

@@ -22,7 +22,7 @@ public record SearSchedule(double duration, int rounds, Order order) {
     LAST,
     /** Before the gentle heat. */
     FIRST,
-    /** One half before it and one after. */
+    /** Before it and after, each its part. */
     BOTH
   }
 

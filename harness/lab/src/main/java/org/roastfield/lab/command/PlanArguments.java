@@ -20,8 +20,7 @@ import picocli.CommandLine.TypeConversionException;
 /** Options that say for when a cook is planned. */
 final class PlanArguments {
 
-  /** So long after its carving a plan is still of today [s]. */
-  private static final double TODAY = 86_400;
+  private static final double DAY = 86_400;
 
   @Option(
       names = "--serve-at",
@@ -45,8 +44,9 @@ final class PlanArguments {
       names = "--now",
       paramLabel = "TIME",
       description =
-          "Clock time that counts as now, 14:50 or with its date: nothing can begin before (default:"
-              + " the clock of this machine, if the service is still to come).")
+          "Clock time that counts as now: nothing can begin before; 14:50, the last such before the"
+              + " carving, or with its date (default: the clock of this machine, up to a day after"
+              + " the carving).")
   private Optional<String> now = Optional.empty();
 
   PlanArguments() {}
@@ -96,7 +96,7 @@ final class PlanArguments {
 
   /**
    * Now after a plan's zero [s]: as stated, or by the clock of the machine if the plan's zero is
-   * still to come or was today. A file of a day long past is looked at as if it were to come.
+   * still to come or was within a day. What is longer past is planned as if it were to come.
    */
   OptionalDouble now(PlanClock plan, Clock machine) {
     if (now.isPresent()) {
@@ -111,7 +111,7 @@ final class PlanArguments {
       return OptionalDouble.of(plan.timeOf(time));
     }
     double time = plan.timeOf(machine.instant(), machine.getZone());
-    return time < TODAY ? OptionalDouble.of(time) : OptionalDouble.empty();
+    return time < DAY ? OptionalDouble.of(time) : OptionalDouble.empty();
   }
 
   /** A clock time is the last such before the plan's zero. */

@@ -60,7 +60,10 @@ public record CookFile(
         : moisture;
   }
 
-  /** Weight of the cut, as stated or by its sizes [kg]; empty if the file does not state these. */
+  /**
+   * Weight of the cut, as stated or by its sizes, of a taper always by these [kg]; empty if the
+   * file does not state them.
+   */
   public OptionalDouble mass() {
     return Stream.concat(
             extent.stream().map(Extent::mass),

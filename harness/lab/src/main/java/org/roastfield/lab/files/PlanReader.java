@@ -39,6 +39,9 @@ final class PlanReader {
   private static final String KEPT = "kept";
   private static final List<String> WINDOWS = List.of(KEPT, "wished");
 
+  /** A cut is off the heat for at least so long before it is carved [s]. */
+  private static final double LEAST_REST = 60;
+
   /** What codes ask of hot food lies well within these [K]. */
   private static final double LEAST_HELD = 313.15;
 
@@ -84,8 +87,8 @@ final class PlanReader {
     if (core.isPresent() && doneness) {
       throw core.get().error("no core beside a wish for doneness, which says it already");
     }
-    OptionalDouble least = time("rest-at-least", 0);
-    OptionalDouble most = time("rest-at-most", 0);
+    OptionalDouble least = time("rest-at-least", LEAST_REST);
+    OptionalDouble most = time("rest-at-most", LEAST_REST);
     if (least.isPresent() && most.isPresent() && !(most.getAsDouble() >= least.getAsDouble())) {
       throw section.required("rest-at-most").error("no shorter a time than rest-at-least");
     }

@@ -104,7 +104,8 @@ final class CentralCook {
       }
     }
     Cook longer = new Cook(expected.cut(), stages, expected.probes());
-    return Math.max(0, finalCore(longer) - finalCore(expected));
+    double more = finalCore(longer) - finalCore(expected);
+    return more > 0 ? more : 0;
   }
 
   /** NaN of a cook that does not come to its end. */

@@ -8,13 +8,12 @@ import org.roastfield.core.plan.CoreWish;
 import org.roastfield.core.shape.Taper;
 import org.roastfield.lab.files.CookFile;
 import org.roastfield.lab.files.Wishes;
-import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
  * The wish for the final core of a cook file.
  *
  * @param wish for the core
- * @param words such as "medium, trade scale"
+ * @param words such as "medium, trade scale"; empty for a temperature
  */
 record CoreWishes(CoreWish wish, String words) {
 
@@ -26,8 +25,7 @@ record CoreWishes(CoreWish wish, String words) {
   static CoreWishes of(CookFile file) {
     if (file.notes().plan().core().isPresent()) {
       double core = file.notes().plan().core().getAsDouble();
-      return new CoreWishes(
-          CoreWish.near(core), TemperatureScale.CELSIUS.text(core) + ", 2 K about it");
+      return new CoreWishes(CoreWish.near(core), "");
     }
     Wishes wishes = file.notes().wishes();
     if (wishes.scale().isEmpty()) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.roastfield.core.chamber.HoldBox;
 import org.roastfield.core.cook.Cook;
 import org.roastfield.core.cook.Stage;
@@ -24,7 +23,6 @@ import org.roastfield.core.surface.Signal;
 import org.roastfield.core.surface.SurfaceLaw;
 import org.roastfield.core.units.Temperatures;
 import org.roastfield.lab.files.CookFile;
-import org.roastfield.lab.files.StageSetup;
 import org.roastfield.lab.timeline.TemperatureScale;
 
 /**
@@ -73,15 +71,21 @@ public record Keeping(String how, double carved, double highest, double surface)
       return List.of();
     }
     List<Keeping> all = new ArrayList<>();
-    ways(file, scale)
+    ways(file, roles, scale)
         .forEach(
             (how, law) -> of(how, kept(expected, roles, law, leastRest, plan)).ifPresent(all::add));
     return List.copyOf(all);
   }
 
-  private static Map<String, Optional<SurfaceLaw>> ways(CookFile file, TemperatureScale scale) {
-    List<StageSetup> stages = file.stages();
-    double room = stages.get(stages.size() - 1).upper().air();
+  private static Map<String, Optional<SurfaceLaw>> ways(
+      CookFile file, List<Role> roles, TemperatureScale scale) {
+    double room =
+        file.stages().stream()
+            .filter(stage -> roles.get(stage.firstStage()) == Role.REST)
+            .findFirst()
+            .orElseThrow()
+            .upper()
+            .air();
     Signal cabinet = Signal.constant(CABINET);
     Map<String, Optional<SurfaceLaw>> ways = new LinkedHashMap<>();
     ways.put("as the file has it", Optional.empty());
@@ -95,10 +99,9 @@ public record Keeping(String how, double carved, double highest, double surface)
                 new Convection(CABINET_CONVECTION, cabinet), new Radiation(EMISSIVITY, cabinet))));
     Signal air = Signal.constant(room);
     ways.put(
-        "without a wrap, its face dry,",
+        "unwrapped with a dry face",
         Optional.of(
-            SurfaceLaw.sum(
-                new Convection(ROOM_CONVECTION, air), new Radiation(EMISSIVITY, air))));
+            SurfaceLaw.sum(new Convection(ROOM_CONVECTION, air), new Radiation(EMISSIVITY, air))));
     return ways;
   }
 
@@ -111,7 +114,7 @@ public record Keeping(String how, double carved, double highest, double surface)
     if (plan.waits()) {
       return waiting(expected, law.get());
     }
-    int rest = roles.indexOf(Role.REST);
+    int rest = expected.stages().size() - roles.size() + roles.indexOf(Role.REST);
     List<Stage> stages = new ArrayList<>(expected.stages().subList(0, rest));
     Stage own = expected.stages().get(rest);
     stages.add(CentralCook.ending(own, StageEnd.after(leastRest)));
@@ -172,14 +175,12 @@ public record Keeping(String how, double carved, double highest, double surface)
   }
 
   private static String held(List<Keeping> all, double minimum, TemperatureScale scale) {
-    String hot =
-        all.stream()
-            .filter(one -> one.carved >= minimum)
-            .map(Keeping::how)
-            .collect(Collectors.joining(", "));
+    List<String> hot = all.stream().filter(one -> one.carved >= minimum).map(Keeping::how).toList();
     return "; the middle is still at "
         + scale.text(minimum)
         + " or above "
-        + (hot.isEmpty() ? "in none of these" : "only " + hot);
+        + (hot.isEmpty()
+            ? "in none of these"
+            : hot.size() == all.size() ? "in all of these" : "only " + String.join(", ", hot));
   }
 }

@@ -171,9 +171,7 @@ final class PlanAssumptions {
           "as far as it may be changed on the way: plan: fire-cooler, fire-hotter");
     }
     if (file.taper().isPresent() && wishes.across().isEmpty()) {
-      add(
-          "no hotter side",
-          "with plan: across the plan says which end of the piece lies towards the heat");
+      add("no hotter side", "with plan: across it is planned with the better end towards the heat");
     }
     wishes
         .pit()

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.roastfield.core.outcome.CutKind;
 import org.roastfield.core.outcome.Finding;
 import org.roastfield.core.outcome.PublishedMinimum;
+import org.roastfield.core.plan.Minimum;
 import org.roastfield.core.plan.Plan;
 import org.roastfield.core.plan.PlanRequest;
 import org.roastfield.core.simulation.SimulationResult;
@@ -74,11 +75,19 @@ final class PlanCautions {
     return minima.values().stream().map(this::overDraws).toList();
   }
 
-  /** Pressing where more draws than asked for miss what their middle meets. */
+  /**
+   * Pressing where more draws miss what their middle meets than the chance of a demanded minimum
+   * leaves, or else that of being on time.
+   */
   private Caution overDraws(PublishedMinimum minimum) {
     double chance = plan.chanceOf(minimum.temperature());
     boolean middle = plan.finalCore().median() >= minimum.temperature();
-    boolean often = 1 - chance > 1 - request.service().chance();
+    double asked =
+        request.minima().stream()
+            .mapToDouble(Minimum::chance)
+            .findFirst()
+            .orElse(request.service().chance());
+    boolean often = chance < asked;
     String what = scale.text(minimum.temperature()) + ", the published minimum for " + minimum.of();
     String text =
         middle && often
@@ -93,7 +102,9 @@ final class PlanCautions {
                 + what
                 + ", if only for a moment.";
     return new Caution(
-        Cautions.MINIMUM + ", over draws", text + " " + Finding.DEFERENCE, minimum.source());
+        Cautions.MINIMUM + " of " + scale.text(minimum.temperature()) + ", over draws",
+        text + " " + Finding.DEFERENCE,
+        minimum.source());
   }
 
   /** A cut that is kept after its rest, perhaps colder than hot food is held. */

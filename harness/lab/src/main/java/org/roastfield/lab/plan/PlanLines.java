@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import org.roastfield.core.plan.CoreWish;
 import org.roastfield.core.plan.FireCheck;
 import org.roastfield.core.plan.Milestone;
 import org.roastfield.core.plan.Minimum;
@@ -209,13 +210,16 @@ final class PlanLines {
   }
 
   private String wished() {
-    double low = request.wish().low();
-    double high = request.wish().high();
-    String range =
-        high > low
-            ? String.format(Locale.ROOT, "%.1f to %s", scale.value(low), scale.text(high))
-            : scale.text(low);
-    return wish.words().equals(range) ? range : range + " (" + wish.words() + ")";
+    CoreWish wished = request.wish();
+    String how =
+        wish.words().isEmpty()
+            ? scale.text(wished.middle())
+                + ", "
+                + scale.wholeDifferenceText(CoreWish.NEAR)
+                + " either way"
+            : wish.words();
+    return String.format(
+        Locale.ROOT, "%.1f to %s (%s)", scale.value(wished.low()), scale.text(wished.high()), how);
   }
 
   private String between(Spread spread) {

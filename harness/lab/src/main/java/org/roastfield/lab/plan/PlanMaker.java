@@ -204,7 +204,7 @@ public final class PlanMaker {
         belief.words(),
         steps,
         statements,
-        assumed(request, steps, heating),
+        assumed(request, plan, steps, heating),
         problems,
         late,
         fire,
@@ -218,7 +218,8 @@ public final class PlanMaker {
         ask.scale());
   }
 
-  private List<PlanLine> assumed(PlanRequest request, List<PlanStep> steps, double heating) {
+  private List<PlanLine> assumed(
+      PlanRequest request, Plan plan, List<PlanStep> steps, double heating) {
     boolean heats = steps.stream().anyMatch(step -> step.id().equals(PlanSteps.SEAR_HEAT_ID));
     return PlanAssumptions.of(
         file,
@@ -226,7 +227,7 @@ public final class PlanMaker {
         request,
         fireReady,
         heats ? Optional.of(heating) : Optional.empty(),
-        request.cook().fires().isPresent());
+        plan.check().isPresent());
   }
 
   private Optional<SearTable> sears(CookFile here, PlanRequest request, double held) {

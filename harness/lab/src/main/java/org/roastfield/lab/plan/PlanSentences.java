@@ -158,8 +158,8 @@ public final class PlanSentences {
 
   /** That the pictured cook has no end, and what is known of the final core all the same. */
   static String notHeldAgainst(Plan plan, TemperatureScale scale) {
-    return "Published minima are NOT held against this plan, since the cook in the middle of its"
-        + " beliefs does not come to its end: one draw in ten gets no hotter in the middle than "
+    return "Published minima are NOT held against the expected cook of this plan, in the middle of its"
+        + " beliefs, which does not come to its end: one draw in ten gets no hotter in the middle than "
         + scale.text(plan.finalCore().low())
         + ". It has no slice, no hold times and no weight to buy either.";
   }

@@ -213,6 +213,10 @@ final class PlanSteps {
               case CHECK -> CHECK + rule("fire", rules);
               case PULL ->
                   advice(milestone.rule()) + rule("off the heat", rules) + rule("window", rules);
+              case ON ->
+                  milestone.rule() == Milestone.Rule.BY_CLOCK_AND_CRUST
+                      ? CRUST + BROWNER
+                      : advice(milestone.rule());
               case SEAR, RAISE -> searing(plan.waits() ? SEAR_BY_CLOCK : CRUST);
               default -> advice(milestone.rule());
             });

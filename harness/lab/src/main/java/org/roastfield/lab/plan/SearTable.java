@@ -14,6 +14,7 @@ import org.roastfield.core.plan.PlannedCook;
 import org.roastfield.core.plan.SearOutcome;
 import org.roastfield.core.plan.SearPlanner;
 import org.roastfield.core.plan.SearSchedule;
+import org.roastfield.core.plan.SearTrade;
 import org.roastfield.lab.files.Wishes;
 import org.roastfield.lab.timeline.TemperatureScale;
 
@@ -292,10 +293,11 @@ public record SearTable(
    * wished, and the least grey ring; empty if none does.
    */
   Optional<Heated> leastGrey() {
-    double from = wished.map(SearTable::from).orElse(0.0);
-    return Stream.concat(all().stream().map(one -> new Heated(0, one)), heats.stream())
-        .filter(one -> one.outcome().crust().middle() >= from && one.outcome().early())
-        .min(Comparator.comparingDouble(one -> one.outcome().grey()));
+    List<Heated> weighed =
+        Stream.concat(all().stream().map(one -> new Heated(0, one)), heats.stream()).toList();
+    return new SearTrade(weighed.stream().map(Heated::outcome).toList())
+        .leastGrey(wished.map(SearTable::from).orElse(0.0))
+        .flatMap(best -> weighed.stream().filter(one -> one.outcome() == best).findFirst());
   }
 
   /** A sear with its heat in words. */

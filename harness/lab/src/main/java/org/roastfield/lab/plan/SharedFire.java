@@ -105,12 +105,20 @@ public record SharedFire(List<PlanSheet> sheets) {
     return lines;
   }
 
-  /** That being late has parted what was to be on the table together. */
+  /** That being late has parted what was to be on the table at one time. */
   private Optional<PlanLine> apart() {
     if (sheets.stream().noneMatch(sheet -> sheet.late().isPresent())) {
       return Optional.empty();
     }
     PlanClock first = sheets.get(0).clock();
+    double[] asked =
+        sheets.stream()
+            .mapToDouble(one -> table(one, first) - one.late().map(Lateness::later).orElse(0.0))
+            .sorted()
+            .toArray();
+    if (asked[asked.length - 1] - asked[0] >= MINUTE) {
+      return Optional.empty();
+    }
     PlanSheet last =
         sheets.stream().max(Comparator.comparingDouble(sheet -> table(sheet, first))).orElseThrow();
     boolean together =

@@ -147,7 +147,8 @@ final class TaperStations {
             + " towards the heat, as all here is planned, final cores of "
             + cores(firstIsBetter ? first : last, scale)
             + "; the other way round "
-            + cores(firstIsBetter ? last : first, scale);
+            + cores(firstIsBetter ? last : first, scale)
+            + " (by fewer draws)";
     return new Lie(
         better, firstIsBetter ? across : -across, new PlanLine("how it lies", text, "assumed"));
   }

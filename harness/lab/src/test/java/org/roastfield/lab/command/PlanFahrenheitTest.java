@@ -58,6 +58,18 @@ class PlanFahrenheitTest extends PlanRuns {
     }
   }
 
+  @Test
+  void wishAtOneTemperature_isToldInFahrenheit() throws IOException {
+    String one =
+        published()
+            .replace("scale: trade, doneness: medium, ", "")
+            .replace("  people: 10\n", "  people: 10\n  core: 62 °C\n");
+    Run run = plan(write("one.yaml", one), "--fahrenheit");
+    String screen = run.out().replaceAll("\\s+", " ");
+    assertTrue(screen.contains("wished 140.0 to 147.2 °F (143.6 °F, 4 °F either way)"), screen);
+    assertEquals(List.of(), found(CELSIUS, screen));
+  }
+
   /** The same numbers as in kelvins, times 1.8. */
   @Test
   void differences_areThoseInKelvins() throws IOException {

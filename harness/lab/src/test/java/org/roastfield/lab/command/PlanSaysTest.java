@@ -96,7 +96,7 @@ class PlanSaysTest extends PlanRuns {
       throws IOException {
     Run run = plan(thick(150));
     String screen = run.out().replaceAll("\\s+", " ");
-    assertTrue(screen.contains("Published minima are NOT held against this plan"), screen);
+    assertTrue(screen.contains("Published minima are NOT held against the expected cook"), screen);
     List<String> cautions = json().get("cautions").findValuesAsText("subject");
     assertTrue(
         cautions.containsAll(

@@ -150,5 +150,9 @@ class PlanSharedFireTest extends PlanRuns {
             "NOT together: what is late is served when it can be, Boathouse pork loin last"),
         said);
     assertFalse(plan(cook, "--beside", beside).out().contains("NOT together"));
+    String later = write("later.yaml", moved(thin, 60));
+    Run apart = plan(cook, "--beside", later, "--now", "2026-06-13T14:30");
+    assertTrue(apart.out().contains("TOO LATE: "), apart.out());
+    assertFalse(apart.out().contains("NOT together"), apart.out());
   }
 }
