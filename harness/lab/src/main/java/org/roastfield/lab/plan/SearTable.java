@@ -297,7 +297,7 @@ public record SearTable(
         Stream.concat(all().stream().map(one -> new Heated(0, one)), heats.stream()).toList();
     return new SearTrade(weighed.stream().map(Heated::outcome).toList())
         .leastGrey(wished.map(SearTable::from).orElse(0.0))
-        .flatMap(best -> weighed.stream().filter(one -> one.outcome() == best).findFirst());
+        .flatMap(best -> weighed.stream().filter(one -> one.outcome().equals(best)).findFirst());
   }
 
   /** A sear with its heat in words. */
