@@ -64,7 +64,7 @@ final class Assembly {
         draws.course().waits() ? timing : new Timing(service.leastRest(), lead, 0),
         milestones(),
         Spread.of(cores),
-        coldest(all),
+        Arrays.stream(Tally.coldest(all)).sorted().boxed().toList(),
         tally.expectedLoss(),
         tally.under(),
         tally.over(),
@@ -80,14 +80,6 @@ final class Assembly {
             .list(arrived(), needed(), lead, 1 - share(carved, service.latest()), tooLong),
         members.length,
         request.members() - members.length);
-  }
-
-  private static List<Double> coldest(double[][] stations) {
-    double[] coldest = stations[0].clone();
-    for (double[] cores : stations) {
-      Arrays.setAll(coldest, i -> Math.min(coldest[i], cores[i]));
-    }
-    return Arrays.stream(coldest).sorted().boxed().toList();
   }
 
   /** What a display shows at the end of the sear, its error as at the pull [K]. */

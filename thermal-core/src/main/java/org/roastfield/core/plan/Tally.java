@@ -1,5 +1,6 @@
 package org.roastfield.core.plan;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -37,12 +38,11 @@ record Tally(
   static Tally of(double[][] cores, PlanRequest request, boolean[] byClock) {
     int count = cores[0].length;
     double[] losses = new double[count];
-    double[] coldest = cores[0].clone();
+    double[] coldest = coldest(cores);
     for (int s = 0; s < cores.length; s++) {
       CoreWish wish = s == 0 ? request.wish() : request.stations().get(s - 1).wish();
       for (int i = 0; i < count; i++) {
         losses[i] += request.loss().of(cores[s][i], wish) / cores.length;
-        coldest[i] = Math.min(coldest[i], cores[s][i]);
       }
     }
     double missed = missed(request);
@@ -60,6 +60,15 @@ record Tally(
         request.minima(),
         chances,
         missing(request.minima(), coldest));
+  }
+
+  /** The coldest station of each draw. */
+  static double[] coldest(double[][] cores) {
+    double[] coldest = cores[0].clone();
+    for (double[] station : cores) {
+      Arrays.setAll(coldest, i -> Math.min(coldest[i], station[i]));
+    }
+    return coldest;
   }
 
   /** What a cook loses that misses its window. */

@@ -40,7 +40,7 @@ public record Keeping(String how, double carved, double highest, double surface)
   private static final double WORTH_A_CHOICE = 300;
 
   /** What hot food is held at or above if nothing is said [K]: 135 °F, FDA Food Code 3-501.16. */
-  static final double HELD_HOT = Temperatures.fahrenheit(135);
+  private static final double HELD_HOT = Temperatures.fahrenheit(135);
 
   /** Air of a warm cabinet [K]: 60 °C, above that; assumed. */
   private static final double CABINET = Temperatures.celsius(60);
@@ -52,6 +52,11 @@ public record Keeping(String how, double carved, double highest, double surface)
 
   /** Of still air about a cut that lies there [W/(m²·K)]; assumed. */
   private static final double ROOM_CONVECTION = 6;
+
+  /** What hot food is held at or above where a file is cooked [K]. */
+  static double minimum(CookFile file) {
+    return file.notes().plan().holdMinimum().orElse(HELD_HOT);
+  }
 
   /**
    * The ways, first that of the file; empty if it is not kept for long, or does not get there.

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.roastfield.core.outcome.CutKind;
 import org.roastfield.core.outcome.Finding;
@@ -51,7 +50,7 @@ final class PlanCautions {
                 .map(result -> Cautions.of(file, result, scale))
                 .orElseGet(
                     () -> Cautions.withoutResult(file, PlanSentences.notHeldAgainst(plan, scale))));
-    cautions.addAll(1 + lastOf(Cautions.MINIMUM, cautions), overDraws());
+    cautions.addAll(1 + lastOf(Cautions.MINIMUM, cautions), overDraws(central));
     if (plan.held().high() > WAIT_WORTH_A_WORD) {
       cautions.add(plan.waits() ? Cautions.WAITING : kept(keepings, held));
     }
@@ -67,30 +66,32 @@ final class PlanCautions {
   }
 
   /** How many draws get to each published minimum in the middle. */
-  private List<Caution> overDraws() {
+  private List<Caution> overDraws(Optional<SimulationResult> central) {
+    double expected = central.map(CentralCook::finalCore).orElse(Double.POSITIVE_INFINITY);
     Map<Double, PublishedMinimum> minima = new LinkedHashMap<>();
     for (CutKind kind : file.food().kinds(file.notes().handling())) {
       PublishedMinimum.of(kind).forEach(one -> minima.putIfAbsent(one.temperature(), one));
     }
-    return minima.values().stream().map(this::overDraws).toList();
+    return minima.values().stream().map(one -> overDraws(one, expected)).toList();
   }
 
   /**
-   * Pressing where more draws miss what their middle meets than the chance of a demanded minimum
-   * leaves, or else that of being on time.
+   * Pressing where more draws miss it than the chance of a demanded minimum leaves, or else that of
+   * being on time, unless the expected cook does, which is told already.
+   *
+   * @param expected final core of that cook [K]
    */
-  private Caution overDraws(PublishedMinimum minimum) {
+  private Caution overDraws(PublishedMinimum minimum, double expected) {
     double chance = plan.chanceOf(minimum.temperature());
-    boolean middle = plan.finalCore().median() >= minimum.temperature();
     double asked =
         request.minima().stream()
             .mapToDouble(Minimum::chance)
             .findFirst()
             .orElse(request.service().chance());
-    boolean often = chance < asked;
+    boolean pressing = chance < asked && expected >= minimum.temperature();
     String what = scale.text(minimum.temperature()) + ", the published minimum for " + minimum.of();
     String text =
-        middle && often
+        pressing
             ? "In "
                 + Words.chance(1 - chance, plan.members())
                 + " of the draws the middle does NOT get to "
@@ -109,10 +110,11 @@ final class PlanCautions {
 
   /** A cut that is kept after its rest, perhaps colder than hot food is held. */
   private Caution kept(List<Keeping> keepings, double held) {
-    OptionalDouble stated = file.notes().plan().holdMinimum();
-    double minimum = stated.orElse(Keeping.HELD_HOT);
+    double minimum = Keeping.minimum(file);
     String whose =
-        stated.isPresent() ? " of hold-minimum." : " at which food codes have hot food held.";
+        file.notes().plan().holdMinimum().isPresent()
+            ? " of hold-minimum."
+            : " at which food codes have hot food held.";
     String text =
         keepings.stream()
             .findFirst()

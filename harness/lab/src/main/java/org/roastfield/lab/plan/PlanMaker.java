@@ -192,8 +192,8 @@ public final class PlanMaker {
                         file, one, roles, plan, held, request.service().leastRest(), ask.scale()))
             .orElse(List.of());
     if (keepings.size() > 1) {
-      double minimum = file.notes().plan().holdMinimum().orElse(Keeping.HELD_HOT);
-      statements.add(Keeping.line(keepings, plan.waits(), held, minimum, ask.scale()));
+      statements.add(
+          Keeping.line(keepings, plan.waits(), held, Keeping.minimum(file), ask.scale()));
     }
     return new PlanSheet(
         file,

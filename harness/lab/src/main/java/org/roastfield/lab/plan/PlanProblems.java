@@ -55,12 +55,6 @@ final class PlanProblems {
     Miss miss = new Miss(plan.chanceUnder(), plan.chanceOver());
     double wished = miss.wished(wish);
     double reached = plan.finalCore().median();
-    String subject =
-        switch (miss.side()) {
-          case UNDER -> "A core too cool";
-          case OVER -> "A core too hot";
-          case BOTH -> "A core too uncertain";
-        };
     String advice =
         switch (miss.side()) {
           case UNDER ->
@@ -72,7 +66,7 @@ final class PlanProblems {
         };
     PlanLine line =
         line(
-            subject,
+            "A core " + miss.how(),
             "it " + miss.words() + ", weighed against being in time",
             cores(wished, reached),
             advice);
@@ -84,15 +78,9 @@ final class PlanProblems {
     Miss miss = new Miss(one.chanceUnder(), one.chanceOver());
     double wished = miss.wished(one.wish());
     double reached = one.finalCore().median();
-    String subject =
-        switch (miss.side()) {
-          case UNDER -> "A station too cool";
-          case OVER -> "A station too hot";
-          case BOTH -> "A station too uncertain";
-        };
     PlanLine line =
         line(
-            subject,
+            "A station " + miss.how(),
             "the " + one.name() + " " + miss.words(),
             cores(wished, reached),
             "Wishes nearer to each other or further apart.");
@@ -120,6 +108,14 @@ final class PlanProblems {
 
     Side side() {
       return under >= OFTEN ? Side.UNDER : over >= OFTEN ? Side.OVER : Side.BOTH;
+    }
+
+    String how() {
+      return switch (side()) {
+        case UNDER -> "too cool";
+        case OVER -> "too hot";
+        case BOTH -> "too uncertain";
+      };
     }
 
     /** The end of the wish that is missed, or its middle [K]. */

@@ -121,7 +121,7 @@ class PlanCommandTest extends PlanRuns {
   void farTooLate_isPlannedToo_withoutAChanceForWhatWasAsked() throws IOException {
     Run run = plan(cook, "--now", "2026-06-13T19:00");
     assertEquals(0, run.code(), run.err());
-    String unwrapped = run.out().replaceAll("\\s+", " ");
+    String unwrapped = run.said();
     assertTrue(unwrapped.contains("not even the fire is ready"), run.out());
     assertFalse(json().get("too_late").has("chance_all_the_same"));
   }

@@ -46,7 +46,7 @@ class PlanFahrenheitTest extends PlanRuns {
     String file = write("even.yaml", withoutDeepRings());
     Run run = plan(file, "--fahrenheit");
     assertEquals(0, run.code(), run.err());
-    String screen = run.out().replaceAll("\\s+", " ");
+    String screen = run.said();
     assertEquals(List.of(), found(KELVIN, screen));
     assertEquals(List.of(), found(CELSIUS, screen));
     assertEquals(List.of(), found(KELVIN, page()));
@@ -65,7 +65,7 @@ class PlanFahrenheitTest extends PlanRuns {
             .replace("scale: trade, doneness: medium, ", "")
             .replace("  people: 10\n", "  people: 10\n  core: 62 °C\n");
     Run run = plan(write("one.yaml", one), "--fahrenheit");
-    String screen = run.out().replaceAll("\\s+", " ");
+    String screen = run.said();
     assertTrue(screen.contains("wished 140.0 to 147.2 °F (143.6 °F, 4 °F either way)"), screen);
     assertEquals(List.of(), found(CELSIUS, screen));
   }

@@ -37,6 +37,11 @@ abstract class PlanRuns {
       return out.lines().toList();
     }
 
+    /** The screen without its line breaks. */
+    String said() {
+      return out.replaceAll("\\s+", " ");
+    }
+
     /** The line of a step. */
     String step(String words) {
       return lines().stream()

@@ -25,7 +25,7 @@ class PlanSaysTest extends PlanRuns {
   @Test
   void whatIsAssumed_isTold() throws IOException {
     Run run = plan(cook);
-    String screen = run.out().replaceAll("\\s+", " ");
+    String screen = run.said();
     assertTrue(screen.contains("assumed: carving 10 min, rest 15 min, on time in 90 %"), screen);
     String page = Files.readString(Path.of(out, "plan.html"));
     List<String> subjects = json().get("assumed").findValuesAsText("subject");
@@ -95,7 +95,7 @@ class PlanSaysTest extends PlanRuns {
   void cookInTheMiddleWithoutAnEnd_keepsItsCautions_andSaysWhatIsNotHeldAgainstThem()
       throws IOException {
     Run run = plan(thick(150));
-    String screen = run.out().replaceAll("\\s+", " ");
+    String screen = run.said();
     assertTrue(screen.contains("Published minima are NOT held against the expected cook"), screen);
     List<String> cautions = json().get("cautions").findValuesAsText("subject");
     assertTrue(
@@ -125,7 +125,7 @@ class PlanSaysTest extends PlanRuns {
     assertTrue(lamb.contains("end: {after: 35 min}"), lamb);
     Run run = plan(write("lamb.yaml", lamb));
     assertTrue(assumed("the file's rest of 35 min").startsWith("as long as its stage of rest"));
-    assertTrue(run.out().replaceAll("\\s+", " ").contains("the file's rest of 35 min"), run.out());
+    assertTrue(run.said().contains("the file's rest of 35 min"), run.out());
     double off = step("pull").at("/time_s/q90").asDouble();
     assertTrue(step("ready").at("/time_s/q90").asDouble() - off >= 2100 - 1, json().toString());
   }
@@ -167,7 +167,7 @@ class PlanSaysTest extends PlanRuns {
               raised.get("K_per_minute").asDouble() > 0 ? "higher" : "lower",
               from,
               most);
-      assertTrue(run.out().replaceAll("\\s+", " ").contains(screen), run.out());
+      assertTrue(run.said().contains(screen), run.out());
     }
     assertEquals(look.get("drawn_on_K").asDouble(), 5.0 * times, 1e-9);
     for (JsonNode band : look.get("bands")) {
@@ -191,7 +191,7 @@ class PlanSaysTest extends PlanRuns {
     assertEquals(0, run.code(), run.err());
     assertEquals(List.of(), complaints());
     String until = json().at("/pull/at_the_latest").asText();
-    String said = run.out().replaceAll("\\s+", " ");
+    String said = run.said();
     String clock = until.substring(11, 16);
     assertTrue(said.contains("window: kept: whatever the display shows it comes off"), said);
     assertTrue(said.contains(" and by " + clock + "; what is undercooked by its core"), said);
@@ -210,7 +210,7 @@ class PlanSaysTest extends PlanRuns {
     assertTrue(own.get("browning_average").asDouble() < 10, own.toString());
     Run brown = plan(write("brown.yaml", withCrust("brown")));
     assertTrue(brown.step("sear: ").endsWith("  by clock; crust too pale"), brown.out());
-    String said = brown.out().replaceAll("\\s+", " ");
+    String said = brown.said();
     assertTrue(
         said.matches(
             ".*NOT MET: Crust too pale: crust at most 1\\d \\(.*\\) of 52 where it touches, \\d on average;"
@@ -226,7 +226,7 @@ class PlanSaysTest extends PlanRuns {
   void crustOfUnstatedTurns_isAMean_andSaysSo() throws IOException {
     String turns = "turns: {count: 8, every: 25 s, sides: 4}";
     Run run = plan(write("mean.yaml", withCrust("dark").replace(turns, "end: {after: 200 s}")));
-    String said = run.out().replaceAll("\\s+", " ");
+    String said = run.said();
     assertTrue(said.contains("NOT MET: Crust too pale: crust "), said);
     assertTrue(said.contains("turns: in the file would tell it where it touches"), said);
     JsonNode own = ownSear();

@@ -143,7 +143,7 @@ class PlanSharedFireTest extends PlanRuns {
     String beside = write("thin.yaml", thin);
     Run run = plan(cook, "--beside", beside, "--now", "2026-06-13T14:30");
     assertEquals(0, run.code(), run.err());
-    String said = run.out().replaceAll("\\s+", " ");
+    String said = run.said();
     assertTrue(said.contains("TOO LATE: "), said);
     assertTrue(
         said.contains(

@@ -27,7 +27,7 @@ class PlanWishesTest extends PlanRuns {
 
   private String said(Run run) {
     assertEquals(0, run.code(), run.err());
-    return run.out().replaceAll("\\s+", " ");
+    return run.said();
   }
 
   private List<String> notMet() throws IOException {
